@@ -1,0 +1,59 @@
+namespace LogBook.Domain.Assessments;
+
+/// <summary>Codes of the figures an assessment works out.</summary>
+public static class FigureCodes
+{
+    /// <summary>Cycles by conductivity, 1.</summary>
+    public const string CyclesByConductivity = "cycles-by-conductivity";
+
+    /// <summary>Cycles by chloride, 1.</summary>
+    public const string CyclesByChloride = "cycles-by-chloride";
+
+    /// <summary>Cycles by calcium, 1.</summary>
+    public const string CyclesByCalcium = "cycles-by-calcium";
+
+    /// <summary>Cycles by silica, 1.</summary>
+    public const string CyclesBySilica = "cycles-by-silica";
+
+    /// <summary>Cycles by volume (make-up over bleed), 1.</summary>
+    public const string CyclesByVolume = "cycles-by-volume";
+
+    /// <summary>Cycles by the best agreeing routes, 1.</summary>
+    public const string CyclesBest = "cycles-best";
+
+    /// <summary>Make-up of the interval, L.</summary>
+    public const string MakeUp = "make-up";
+
+    /// <summary>Controlled bleed of the interval (hours times valve, or meter), L.</summary>
+    public const string Bleed = "bleed";
+
+    /// <summary>Hours the bleed was open in the interval, h.</summary>
+    public const string BleedHours = "bleed-hours";
+
+    /// <summary>All water lost as liquid in the interval, make-up over cycles, L.</summary>
+    public const string LiquidLoss = "liquid-loss";
+
+    /// <summary>Evaporation of the interval, L.</summary>
+    public const string Evaporation = "evaporation";
+
+    /// <summary>Loss that the bleed does not explain, L.</summary>
+    public const string UnexplainedLoss = "unexplained-loss";
+
+    /// <summary>Product used in the interval from drum levels, L.</summary>
+    public const string ProductUsed = "product-used";
+
+    /// <summary>Product expected for the water actually lost, L.</summary>
+    public const string ProductExpected = "product-expected";
+
+    /// <summary>Product used over expected, 1.</summary>
+    public const string UsedOverExpected = "used-over-expected";
+
+    /// <summary>Probe error as found, %.</summary>
+    public const string ProbeError = "probe-error";
+
+    /// <summary>Slope of the probe error since its last calibration, cleaning or renewal, % a day.</summary>
+    public const string ProbeDrift = "probe-drift";
+
+    /// <summary>Days from the visit until a drum is empty, d.</summary>
+    public const string DaysToEmpty = "days-to-empty";
+}

@@ -1,0 +1,18 @@
+using LogBook.Domain.Findings;
+
+namespace LogBook.Domain.Assessments;
+
+/// <summary>What the records of one system mean as of a moment.</summary>
+/// <param name="Site">Code of the site.</param>
+/// <param name="System">Code of the system.</param>
+/// <param name="AsOf">Moment it was made for, UTC.</param>
+/// <param name="EngineVersion">Version of the rules that made it.</param>
+/// <param name="Findings">Findings in every state, by first day, kind and subject; texts in English.</param>
+/// <param name="Figures">Figures by visit, in order of event time.</param>
+public sealed record SystemAssessment(
+    string Site,
+    string System,
+    DateTime AsOf,
+    string EngineVersion,
+    IReadOnlyList<AssessedFinding> Findings,
+    IReadOnlyList<Figure> Figures);

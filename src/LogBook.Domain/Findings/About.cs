@@ -1,0 +1,35 @@
+namespace LogBook.Domain.Findings;
+
+/// <summary>What a finding concerns; usually one of these.</summary>
+public sealed record About
+{
+    /// <summary>Code of a probe.</summary>
+    public string? Probe { get; init; }
+
+    /// <summary>Code of a drum.</summary>
+    public string? Drum { get; init; }
+
+    /// <summary>Code of an output.</summary>
+    public string? Output { get; init; }
+
+    /// <summary>Code of a meter.</summary>
+    public string? Meter { get; init; }
+
+    /// <summary>Code of a pump.</summary>
+    public string? Pump { get; init; }
+
+    /// <summary>Code of a test.</summary>
+    public string? Test { get; init; }
+
+    /// <summary>Code of an instrument.</summary>
+    public string? Instrument { get; init; }
+
+    /// <summary>Code of a reagent lot.</summary>
+    public string? Lot { get; init; }
+
+    /// <summary>Code of a person.</summary>
+    public string? Person { get; init; }
+
+    /// <summary>Code of a rule.</summary>
+    public string? Rule { get; init; }
+}

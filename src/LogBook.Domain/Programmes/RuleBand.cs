@@ -1,0 +1,19 @@
+using LogBook.Domain.Findings;
+
+namespace LogBook.Domain.Programmes;
+
+/// <summary>One band of a rule: from a value on, how soon and what to do.</summary>
+public sealed record RuleBand
+{
+    /// <summary>Lowest result of the band.</summary>
+    public required double From { get; init; }
+
+    /// <summary>UCUM unit.</summary>
+    public required string Unit { get; init; }
+
+    /// <summary>How soon.</summary>
+    public required Severity Severity { get; init; }
+
+    /// <summary>What the rule says to do.</summary>
+    public string? Says { get; init; }
+}

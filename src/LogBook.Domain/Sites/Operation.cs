@@ -1,0 +1,14 @@
+namespace LogBook.Domain.Sites;
+
+/// <summary>When the plant runs.</summary>
+public sealed record Operation
+{
+    /// <summary>Hours of a usual week.</summary>
+    public IReadOnlyList<OperatingHours> Week { get; init; } = [];
+
+    /// <summary>Parts of the year in which it runs; all year when empty.</summary>
+    public IReadOnlyList<Season> Seasons { get; init; } = [];
+
+    /// <summary>Known stops.</summary>
+    public IReadOnlyList<Stop> Stops { get; init; } = [];
+}
