@@ -1,0 +1,148 @@
+using System.Globalization;
+using LogBook.Domain.Estimates;
+
+namespace LogBook.Domain.Languages;
+
+/// <summary>
+/// How numbers, units, days and times read for people: the one place where they are rounded. Halves go away from zero.
+/// </summary>
+public static class Shown
+{
+    private static readonly Dictionary<string, Text> Units = new()
+    {
+        ["uS/cm"] = Same("µS/cm"),
+        ["mS/cm"] = Same("mS/cm"),
+        ["mg/L"] = Same("mg/L"),
+        ["ug/L"] = Same("µg/L"),
+        ["[pH]"] = Same("pH"),
+        ["Cel"] = Same("°C"),
+        ["[degF]"] = Same("°F"),
+        ["L"] = Same("L"),
+        ["mL"] = Same("mL"),
+        ["m3"] = Same("m³"),
+        ["[gal_us]"] = new("US gal", "gal EE. UU.", "gal EUA"),
+        ["[gal_br]"] = new("imp gal", "gal imp.", "gal imp."),
+        ["[cft_i]"] = Same("ft³"),
+        ["L/h"] = Same("L/h"),
+        ["[gal_us]/min"] = new("US gal/min", "gal EE. UU./min", "gal EUA/min"),
+        ["cm"] = Same("cm"),
+        ["[in_i]"] = Same("in"),
+        ["%"] = Same("%"),
+        ["kg"] = Same("kg"),
+        ["[lb_av]"] = Same("lb"),
+        ["h"] = Same("h"),
+        ["min"] = Same("min"),
+        ["d"] = Same("d"),
+        ["%/d"] = new("%/day", "%/día", "%/dia"),
+        ["mA"] = Same("mA"),
+        ["mV"] = Same("mV"),
+        ["kW"] = Same("kW"),
+        ["[ton_ref]"] = new("tons of refrigeration", "toneladas de refrigeración", "toneladas de refrigeração"),
+        ["bar"] = Same("bar"),
+        ["[psi]"] = Same("psi"),
+        ["{drops}"] = new("drops", "gotas", "gotas"),
+        ["[CFU]/mL"] = new("CFU/mL", "UFC/mL", "UFC/mL"),
+        ["[CFU]/(100.mL)"] = new("CFU/100 mL", "UFC/100 mL", "UFC/100 mL"),
+        ["[CFU]/L"] = new("CFU/L", "UFC/L", "UFC/L"),
+        ["{NTU}"] = Same("NTU"),
+        ["mm/a"] = new("mm/year", "mm/año", "mm/ano"),
+        ["[mil_i]/a"] = new("mil/year", "mil/año", "mil/ano"),
+        ["1"] = Same(string.Empty),
+    };
+
+    /// <summary>A unit for people.</summary>
+    /// <param name="unit">UCUM code; an unknown one is shown as it is.</param>
+    /// <param name="language">Language asked for.</param>
+    /// <returns>The unit; empty for a ratio.</returns>
+    public static string Unit(string unit, Language language) => Units.TryGetValue(unit, out var text) ? text.In(language) : unit;
+
+    /// <summary>A number as it was entered: no more digits than it has.</summary>
+    /// <param name="value">Finite.</param>
+    /// <param name="language">Language asked for.</param>
+    /// <returns>The number with the language's decimal separator and grouped thousands from 10,000 on.</returns>
+    public static string Entered(double value, Language language)
+    {
+        var rounded = Math.Round(value, 6, MidpointRounding.AwayFromZero);
+        return rounded.ToString(Math.Abs(rounded) >= 10_000 ? "#,##0.######" : "0.######", Cultures.Of(language));
+    }
+
+    /// <summary>A computed number, rounded to significant digits.</summary>
+    /// <param name="value">Finite.</param>
+    /// <param name="language">Language asked for.</param>
+    /// <param name="digits">Significant digits, 1 to 15.</param>
+    /// <returns>The rounded number.</returns>
+    public static string Computed(double value, Language language, int digits = 3) => WithDecimals(value, DecimalsFor(value, digits), language);
+
+    /// <summary>A number with its unit.</summary>
+    /// <param name="value">Finite, as entered.</param>
+    /// <param name="unit">UCUM code.</param>
+    /// <param name="language">Language asked for.</param>
+    /// <returns>As in "1,361 µS/cm"; pH stands before its number.</returns>
+    public static string Entered(double value, string unit, Language language) => Join(Entered(value, language), unit, language);
+
+    /// <summary>An estimate with its expanded uncertainty (k = 2), rounded so that the uncertainty shows two digits at most.</summary>
+    /// <param name="estimate">The estimate.</param>
+    /// <param name="language">Language asked for.</param>
+    /// <returns>As in "4.5 ± 0.3 m³".</returns>
+    public static string Estimated(Estimate estimate, Language language)
+    {
+        var expanded = estimate.ExpandedUncertainty;
+        if (expanded == 0)
+        {
+            return Join(Computed(estimate.Value, language), estimate.Unit, language);
+        }
+
+        var leading = expanded / Math.Pow(10, Math.Floor(Math.Log10(expanded)));
+        var decimals = DecimalsFor(expanded, leading < 3 ? 2 : 1);
+        var text = WithDecimals(estimate.Value, decimals, language) + " ± " + WithDecimals(expanded, decimals, language);
+        return Join(text, estimate.Unit, language);
+    }
+
+    /// <summary>A day.</summary>
+    /// <param name="day">The day.</param>
+    /// <param name="language">Language asked for.</param>
+    /// <returns>As in "3 Mar 2025" or "03/03/2025".</returns>
+    public static string Day(DateOnly day, Language language) => day.ToString(Cultures.Of(language).DateTimeFormat.ShortDatePattern, Cultures.Of(language));
+
+    /// <summary>A time of day with its day, in a zone.</summary>
+    /// <param name="utc">UTC.</param>
+    /// <param name="zone">Zone to show it in.</param>
+    /// <param name="language">Language asked for.</param>
+    /// <returns>Day and 24-hour time.</returns>
+    public static string DayAndTime(DateTime utc, TimeZoneInfo zone, Language language)
+    {
+        var local = TimeZoneInfo.ConvertTimeFromUtc(utc, zone);
+        return Day(DateOnly.FromDateTime(local), language) + " " + local.ToString("HH:mm", CultureInfo.InvariantCulture);
+    }
+
+    private static Text Same(string text) => new(text, text, text);
+
+    private static string Join(string number, string unit, Language language)
+    {
+        var shown = Unit(unit, language);
+        return unit switch
+        {
+            "[pH]" => "pH " + number,
+            "%" => number + " %",
+            _ => shown.Length == 0 ? number : number + " " + shown,
+        };
+    }
+
+    private static int DecimalsFor(double value, int digits) =>
+        value == 0 ? 0 : digits - 1 - (int)Math.Floor(Math.Log10(Math.Abs(value)));
+
+    private static string WithDecimals(double value, int decimals, Language language)
+    {
+        if (decimals < 0)
+        {
+            var step = Math.Pow(10, -decimals);
+            value = Math.Round(value / step, MidpointRounding.AwayFromZero) * step;
+            decimals = 0;
+        }
+
+        var shownDecimals = Math.Min(decimals, 10);
+        value = Math.Round(value, shownDecimals, MidpointRounding.AwayFromZero);
+        var format = (Math.Abs(value) >= 10_000 ? "#,##0" : "0") + (shownDecimals > 0 ? "." + new string('0', shownDecimals) : string.Empty);
+        return value.ToString(format, Cultures.Of(language));
+    }
+}

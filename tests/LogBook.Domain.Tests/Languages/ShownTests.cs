@@ -1,0 +1,37 @@
+using LogBook.Domain.Estimates;
+using LogBook.Domain.Languages;
+
+namespace LogBook.Domain.Tests.Languages;
+
+public class ShownTests
+{
+    [Theory]
+    [InlineData(4.536, 0.052, "1", Language.English, "4.54 ± 0.10")]
+    [InlineData(4.536, 0.052, "1", Language.Spanish, "4,54 ± 0,10")]
+    [InlineData(58312.4, 1170, "L", Language.English, "58,300 ± 2300 L")]
+    [InlineData(58312.4, 1170, "L", Language.Portuguese, "58.300 ± 2300 L")]
+    [InlineData(-7.42, 2.05, "%", Language.English, "-7 ± 4 %")]
+    [InlineData(12.5, 0, "L", Language.Spanish, "12,5 L")]
+    public void Estimated_RoundsToTheUncertainty(double value, double random, string unit, Language language, string expected) =>
+        Assert.Equal(expected, Shown.Estimated(new Estimate(value, unit, random), language));
+
+    [Theory]
+    [InlineData(1361, "uS/cm", Language.English, "1361 µS/cm")]
+    [InlineData(48211, "m3", Language.English, "48,211 m³")]
+    [InlineData(7.85, "[pH]", Language.Spanish, "pH 7,85")]
+    [InlineData(1000, "[CFU]/mL", Language.Portuguese, "1000 UFC/mL")]
+    [InlineData(0.25, "1", Language.Portuguese, "0,25")]
+    public void Entered_KeepsTheDigitsEntered(double value, string unit, Language language, string expected) =>
+        Assert.Equal(expected, Shown.Entered(value, unit, language));
+
+    [Fact]
+    public void Computed_HalfGoesAwayFromZero()
+    {
+        Assert.Equal("2.5", Shown.Computed(2.45, Language.English, 2));
+        Assert.Equal("-2.5", Shown.Computed(-2.45, Language.English, 2));
+    }
+
+    [Fact]
+    public void DayAndTime_IsInTheZoneOfTheSite() =>
+        Assert.Equal("1 Jul 2025 10:05", Shown.DayAndTime(new DateTime(2025, 7, 1, 9, 5, 0, DateTimeKind.Utc), TimeZoneInfo.FindSystemTimeZoneById("Europe/London"), Language.English));
+}
