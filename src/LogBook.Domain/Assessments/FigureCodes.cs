@@ -56,4 +56,7 @@ public static class FigureCodes
 
     /// <summary>Days from the visit until a drum is empty, d.</summary>
     public const string DaysToEmpty = "days-to-empty";
+
+    /// <summary>Output of a pump from the drop of its drum per hour run, L/h.</summary>
+    public const string PumpOutput = "pump-output";
 }

@@ -15,4 +15,8 @@ public sealed record SystemAssessment(
     DateTime AsOf,
     string EngineVersion,
     IReadOnlyList<AssessedFinding> Findings,
-    IReadOnlyList<Figure> Figures);
+    IReadOnlyList<Figure> Figures)
+{
+    /// <summary>What the last visit did not let the rules judge, with reasons, by kind and subject.</summary>
+    public IReadOnlyList<NotJudged> NotJudged { get; init; } = [];
+}

@@ -1,5 +1,6 @@
 using LogBook.Domain.Programmes;
 using LogBook.Domain.Sites;
+using LogBook.Domain.Visits;
 
 namespace LogBook.Domain.History;
 
@@ -18,6 +19,7 @@ public sealed class SystemHistory
         System = system;
         Zone = TimeZoneInfo.FindSystemTimeZoneById(site.TimeZone);
         Visits = [.. visits.OrderBy(v => v.At).ThenBy(v => v.Visit.Id)];
+        Versions = Visits;
         Programmes = [.. system.Programmes.OrderBy(p => p.From)];
     }
 
@@ -36,8 +38,46 @@ public sealed class SystemHistory
     /// <summary>Visits by arrival.</summary>
     public IReadOnlyList<SystemVisit> Visits { get; }
 
+    /// <summary>Every version of every visit, by moment of knowledge, id and version; what a replay reads.</summary>
+    public IReadOnlyList<SystemVisit> Versions { get; private init; }
+
     /// <summary>Programmes by first day.</summary>
     public IReadOnlyList<Programme> Programmes { get; }
+
+    /// <summary>Makes the history of a system from a firm's visits.</summary>
+    /// <param name="firm">The firm's set-up, which holds the site and the system.</param>
+    /// <param name="siteCode">Code of the site.</param>
+    /// <param name="systemCode">Code of the system.</param>
+    /// <param name="visits">Visits of any site in any order, in every version that is kept; those without the system are left out.</param>
+    /// <returns>The history: latest versions as <see cref="Visits"/>, all of them as <see cref="Versions"/>.</returns>
+    /// <exception cref="ArgumentException">The firm has no such site or system.</exception>
+    public static SystemHistory From(FirmSetUp firm, string siteCode, string systemCode, IEnumerable<Visit> visits)
+    {
+        var site = firm.Sites.GetValueOrDefault(siteCode) ?? throw new ArgumentException($"No site {siteCode}.", nameof(siteCode));
+        var system = firm.System(siteCode, systemCode) ?? throw new ArgumentException($"No system {systemCode} at {siteCode}.", nameof(systemCode));
+        var versions = visits
+            .Where(visit => visit.Site.Equals(siteCode, StringComparison.OrdinalIgnoreCase))
+            .Select(visit => (visit, record: visit.Systems.FirstOrDefault(s => s.System.Equals(systemCode, StringComparison.OrdinalIgnoreCase))))
+            .Where(pair => pair.record is not null)
+            .Select(pair => new SystemVisit(pair.visit, pair.record!))
+            .OrderBy(version => version.KnownFrom).ThenBy(version => version.Visit.Id).ThenBy(version => version.Visit.Version ?? 1)
+            .DistinctBy(version => (version.Visit.Id, version.Visit.Version ?? 1))
+            .ToList();
+        var latest = versions.GroupBy(version => version.Visit.Id).Select(all => all.MaxBy(version => version.Visit.Version ?? 1)!);
+        return new SystemHistory(firm, site, system, latest) { Versions = versions };
+    }
+
+    /// <summary>The history as it was known at a moment: later amendments and later results are not in it.</summary>
+    /// <param name="moment">UTC.</param>
+    /// <returns>A history that holds only what was known.</returns>
+    public SystemHistory AsKnownAt(DateTime moment)
+    {
+        var known = Versions
+            .Where(version => version.KnownFrom <= moment)
+            .GroupBy(version => version.Visit.Id)
+            .Select(all => all.MaxBy(version => version.Visit.Version ?? 1)!.AsKnownAt(moment));
+        return new SystemHistory(Firm, Site, System, known) { Versions = [.. Versions.Where(version => version.KnownFrom <= moment)] };
+    }
 
     /// <summary>Day in the site's zone.</summary>
     /// <param name="utc">UTC.</param>

@@ -1,0 +1,271 @@
+using LogBook.Domain.Languages;
+
+namespace LogBook.Domain.Assessments;
+
+/// <summary>Names, explanations and units of figures for people.</summary>
+public static class FigureTexts
+{
+    private static readonly Text BalanceWithCycles = new("Mass balance of a well-mixed system; conductivity against cycles computed with PHREEQC", "Balance de masa de un sistema bien mezclado; conductividad frente a ciclos calculada con PHREEQC", "Balanço de massa de um sistema bem misturado; condutividade contra ciclos calculada com PHREEQC");
+    private static readonly Text DoseBalance = new("Mass balance; dose as product", "Balance de masa; dosis como producto", "Balanço de massa; dose como produto");
+    private static readonly Text ProbeSource = new("USGS TM1-D3 as summarised at nemi.gov; straight line as in the NIST/SEMATECH e-Handbook", "USGS TM1-D3 según el resumen de nemi.gov; recta como en el e-Handbook de NIST/SEMATECH", "USGS TM1-D3 segundo o resumo de nemi.gov; reta como no e-Handbook NIST/SEMATECH");
+    private static readonly Text Geometry = new("Geometry of the drum", "Geometría del bidón", "Geometria da bombona");
+    private static readonly Text Arithmetic = new("Arithmetic of the register", "Aritmética del contador", "Aritmética do registrador");
+    private static readonly Text Balance = new("Follows from the mass balance", "Se deduce del balance de masa", "Decorre do balanço de massa");
+
+    private static readonly Dictionary<string, (Text Name, FigureExplanation How)> All = new(StringComparer.Ordinal)
+    {
+        [FigureCodes.CyclesByConductivity] = (
+            new("Cycles by conductivity", "Ciclos por conductividad", "Ciclos por condutividade"),
+            new(
+                new(
+                    "Conductivity of the tower water over that of the make-up, divided by what conductivity reads low at these cycles (the system's own ratio, before a baseline 1 − 0.025 (C − 1))",
+                    "Conductividad del agua de la torre entre la de reposición, dividida por lo que la conductividad lee de menos a estos ciclos (la relación propia del sistema; antes de tenerla, 1 − 0,025 (C − 1))",
+                    "Condutividade da água da torre sobre a da reposição, dividida pelo que a condutividade lê a menos nestes ciclos (a relação própria do sistema; antes dela, 1 − 0,025 (C − 1))"),
+                BalanceWithCycles)),
+        [FigureCodes.CyclesByChloride] = (
+            new("Cycles by chloride", "Ciclos por cloruro", "Ciclos por cloreto"),
+            new(
+                new(
+                    "Chloride of the tower water over that of the make-up",
+                    "Cloruro del agua de la torre entre el de reposición",
+                    "Cloreto da água da torre sobre o da reposição"),
+                BalanceWithCycles)),
+        [FigureCodes.CyclesByCalcium] = (
+            new("Cycles by calcium", "Ciclos por calcio", "Ciclos por cálcio"),
+            new(
+                new(
+                    "Calcium of the tower water over that of the make-up; reads low where calcium is being lost as deposit",
+                    "Calcio del agua de la torre entre el de reposición; lee de menos donde el calcio se deposita",
+                    "Cálcio da água da torre sobre o da reposição; lê a menos onde o cálcio se deposita"),
+                BalanceWithCycles)),
+        [FigureCodes.CyclesBySilica] = (
+            new("Cycles by silica", "Ciclos por sílice", "Ciclos por sílica"),
+            new(
+                new(
+                    "Silica of the tower water over that of the make-up",
+                    "Sílice del agua de la torre entre la de reposición",
+                    "Sílica da água da torre sobre a da reposição"),
+                BalanceWithCycles)),
+        [FigureCodes.CyclesByVolume] = (
+            new("Cycles by volume", "Ciclos por volumen", "Ciclos por volume"),
+            new(
+                new(
+                    "Make-up over controlled bleed; reads high by drift and leaks, which the bleed does not count",
+                    "Reposición entre purga controlada; lee de más por arrastre y fugas, que la purga no cuenta",
+                    "Reposição sobre purga controlada; lê a mais por arraste e vazamentos, que a purga não conta"),
+                BalanceWithCycles)),
+        [FigureCodes.CyclesBest] = (
+            new("Cycles", "Ciclos", "Ciclos"),
+            new(
+                new(
+                    "Mean of the routes that agree within their uncertainty, weighted by it",
+                    "Media de las vías que concuerdan dentro de su incertidumbre, ponderada por ella",
+                    "Média das vias que concordam dentro da sua incerteza, ponderada por ela"),
+                BalanceWithCycles)),
+        [FigureCodes.MakeUp] = (
+            new("Make-up", "Reposición", "Reposição"),
+            new(
+                new(
+                    "Count of the meter now minus at the last reading, with rollover, reset and replacement as events",
+                    "Cuenta del contador ahora menos la de la última lectura, con vuelta a cero, reinicio y cambio como sucesos",
+                    "Contagem do hidrômetro agora menos a da última leitura, com virada, zeragem e troca como eventos"),
+                Arithmetic)),
+        [FigureCodes.Bleed] = (
+            new("Bleed", "Purga", "Purga"),
+            new(
+                new(
+                    "Hours the bleed was open times the flow of its valve, or the bleed meter",
+                    "Horas de purga abierta por el caudal de su válvula, o el contador de purga",
+                    "Horas de purga aberta vezes a vazão da válvula, ou o hidrômetro da purga"),
+                Balance)),
+        [FigureCodes.BleedHours] = (
+            new("Bleed hours", "Horas de purga", "Horas de purga"),
+            new(
+                new(
+                    "Hours run now minus at the last reading",
+                    "Horas de marcha ahora menos las de la última lectura",
+                    "Horas de funcionamento agora menos as da última leitura"),
+                Balance)),
+        [FigureCodes.LiquidLoss] = (
+            new("Water lost as liquid", "Agua perdida como líquido", "Água perdida como líquido"),
+            new(
+                new(
+                    "Make-up over cycles: W = M / C",
+                    "Reposición entre ciclos: W = M / C",
+                    "Reposição sobre ciclos: W = M / C"),
+                BalanceWithCycles)),
+        [FigureCodes.Evaporation] = (
+            new("Evaporation", "Evaporación", "Evaporação"),
+            new(
+                new(
+                    "Make-up minus liquid loss: E = M − M / C",
+                    "Reposición menos pérdida líquida: E = M − M / C",
+                    "Reposição menos perda líquida: E = M − M / C"),
+                BalanceWithCycles)),
+        [FigureCodes.UnexplainedLoss] = (
+            new("Loss not explained by the bleed", "Pérdida que la purga no explica", "Perda que a purga não explica"),
+            new(
+                new(
+                    "Make-up over cycles minus bleed minus known drains",
+                    "Reposición entre ciclos menos purga menos vaciados conocidos",
+                    "Reposição sobre ciclos menos purga menos esvaziamentos conhecidos"),
+                Balance)),
+        [FigureCodes.ProductUsed] = (
+            new("Product used", "Producto usado", "Produto usado"),
+            new(
+                new(
+                    "First level − last level + deliveries − taken out + additions by hand, over the window",
+                    "Primer nivel − último nivel + entregas − retirado + adiciones a mano, en el periodo",
+                    "Primeiro nível − último nível + entregas − retirado + adições manuais, no período"),
+                Geometry)),
+        [FigureCodes.ProductExpected] = (
+            new("Product expected", "Producto esperado", "Produto esperado"),
+            new(
+                new(
+                    "Target level times water lost as liquid over density (plus the charge after a refill); calendar doses: doses planned times the amount of each",
+                    "Nivel objetivo por agua perdida como líquido entre densidad (más la carga tras un rellenado); dosis de calendario: dosis previstas por la cantidad de cada una",
+                    "Nível alvo vezes água perdida como líquido sobre densidade (mais a carga após um enchimento); doses de calendário: doses previstas vezes a quantidade de cada uma"),
+                DoseBalance)),
+        [FigureCodes.UsedOverExpected] = (
+            new("Used over expected", "Usado entre esperado", "Usado sobre esperado"),
+            new(
+                new(
+                    "Product used over product expected, over the shortest window whose expected use is at least 12 times the uncertainty of one level",
+                    "Producto usado entre producto esperado, en el periodo más corto cuyo uso esperado es al menos 12 veces la incertidumbre de un nivel",
+                    "Produto usado sobre produto esperado, no período mais curto cujo uso esperado é ao menos 12 vezes a incerteza de um nível"),
+                DoseBalance)),
+        [FigureCodes.ProbeError] = (
+            new("Probe error", "Error de la sonda", "Erro da sonda"),
+            new(
+                new(
+                    "100 (as found − reference) / reference",
+                    "100 (como se encontró − referencia) / referencia",
+                    "100 (como encontrado − referência) / referência"),
+                ProbeSource)),
+        [FigureCodes.ProbeDrift] = (
+            new("Probe drift", "Deriva de la sonda", "Deriva da sonda"),
+            new(
+                new(
+                    "Slope of the straight line through the as-found errors since the last calibration, cleaning or new probe (least squares)",
+                    "Pendiente de la recta por los errores encontrados desde la última calibración, limpieza o sonda nueva (mínimos cuadrados)",
+                    "Inclinação da reta pelos erros encontrados desde a última calibração, limpeza ou sonda nova (mínimos quadrados)"),
+                ProbeSource)),
+        [FigureCodes.DaysToEmpty] = (
+            new("Runs out about", "Se agota hacia", "Acaba por volta de"),
+            new(
+                new(
+                    "Usable volume now over use a day",
+                    "Volumen útil ahora entre uso por día",
+                    "Volume útil agora sobre uso por dia"),
+                Balance)),
+        [FigureCodes.PumpOutput] = (
+            new("Pump output", "Caudal de la bomba", "Vazão da bomba"),
+            new(
+                new(
+                    "Drop of the drum per hour run",
+                    "Bajada del bidón por hora de marcha",
+                    "Queda da bombona por hora de funcionamento"),
+                Balance)),
+    };
+
+    private static readonly Dictionary<string, Text> Inputs = new(StringComparer.Ordinal)
+    {
+        ["tower"] = new("tower water", "agua de la torre", "água da torre"),
+        ["make-up-mean"] = new("make-up water, fading mean", "agua de reposición, media ponderada", "água de reposição, média ponderada"),
+        ["under-reading"] = new("conductivity reads low by the factor", "la conductividad lee de menos por el factor", "a condutividade lê a menos pelo fator"),
+        ["first-count"] = new("count at the earlier reading", "cuenta en la lectura anterior", "contagem na leitura anterior"),
+        ["last-count"] = new("count now", "cuenta ahora", "contagem agora"),
+        ["make-up"] = new("make-up", "reposición", "reposição"),
+        ["cycles"] = new("cycles", "ciclos", "ciclos"),
+        ["bleed"] = new("bleed", "purga", "purga"),
+        ["bleed-hours"] = new("bleed hours", "horas de purga", "horas de purga"),
+        ["valve-flow"] = new("flow of the bleed valve", "caudal de la válvula de purga", "vazão da válvula de purga"),
+        ["known-drains"] = new("known drains", "vaciados conocidos", "esvaziamentos conhecidos"),
+        ["liquid-loss"] = new("water lost as liquid", "agua perdida como líquido", "água perdida como líquido"),
+        ["first-level"] = new("first level", "primer nivel", "primeiro nível"),
+        ["last-level"] = new("last level", "último nivel", "último nível"),
+        ["deliveries"] = new("deliveries", "entregas", "entregas"),
+        ["removed"] = new("taken out", "retirado", "retirado"),
+        ["additions"] = new("added by hand", "añadido a mano", "adicionado à mão"),
+        ["target"] = new("target level as product", "nivel objetivo como producto", "nível alvo como produto"),
+        ["density"] = new("density", "densidad", "densidade"),
+        ["charge"] = new("charge after refill", "carga tras rellenado", "carga após enchimento"),
+        ["doses"] = new("doses planned", "dosis previstas", "doses previstas"),
+        ["dose-amount"] = new("amount of one dose", "cantidad de una dosis", "quantidade de uma dose"),
+        ["used"] = new("product used", "producto usado", "produto usado"),
+        ["expected"] = new("product expected", "producto esperado", "produto esperado"),
+        ["window-days"] = new("days of the window", "días del periodo", "dias do período"),
+        ["as-found"] = new("as found", "como se encontró", "como encontrado"),
+        ["reference"] = new("reference", "referencia", "referência"),
+        ["points"] = new("as-found errors in the series", "errores encontrados en la serie", "erros encontrados na série"),
+        ["days"] = new("days from first to last", "días del primero al último", "dias do primeiro ao último"),
+        ["forecast"] = new("error forecast for the next visit", "error previsto para la próxima visita", "erro previsto para a próxima visita"),
+        ["usable"] = new("usable volume", "volumen útil", "volume útil"),
+        ["spare"] = new("spare on site", "reserva en el sitio", "reserva no local"),
+        ["use-per-day"] = new("use a day", "uso por día", "uso por dia"),
+        ["hours-run"] = new("hours run", "horas de marcha", "horas de funcionamento"),
+        ["rated"] = new("output by rating or drawdown", "caudal por placa o por medición", "vazão por placa ou por medição"),
+        ["route"] = new("cycles by one route", "ciclos por una vía", "ciclos por uma via"),
+    };
+
+    private static readonly Dictionary<string, Text> Units = new(StringComparer.Ordinal)
+    {
+        ["1"] = new("", "", ""),
+        ["uS/cm"] = new("µS/cm", "µS/cm", "µS/cm"),
+        ["mS/cm"] = new("mS/cm", "mS/cm", "mS/cm"),
+        ["[pH]"] = new("pH", "pH", "pH"),
+        ["Cel"] = new("°C", "°C", "°C"),
+        ["[degF]"] = new("°F", "°F", "°F"),
+        ["[gal_us]"] = new("US gal", "gal EE. UU.", "gal EUA"),
+        ["[gal_br]"] = new("imp gal", "gal imp.", "gal imp."),
+        ["m3"] = new("m³", "m³", "m³"),
+        ["[cft_i]"] = new("ft³", "ft³", "ft³"),
+        ["[gal_us]/min"] = new("US gal/min", "gal EE. UU./min", "gal EUA/min"),
+        ["[in_i]"] = new("in", "in", "pol"),
+        ["[lb_av]"] = new("lb", "lb", "lb"),
+        ["[ton_ref]"] = new("tons refrigeration", "toneladas de refrigeración", "toneladas de refrigeração"),
+        ["[psi]"] = new("psi", "psi", "psi"),
+        ["{drops}"] = new("drops", "gotas", "gotas"),
+        ["[CFU]/mL"] = new("CFU/mL", "UFC/mL", "UFC/mL"),
+        ["[CFU]/(100.mL)"] = new("CFU/100 mL", "UFC/100 mL", "UFC/100 mL"),
+        ["[CFU]/L"] = new("CFU/L", "UFC/L", "UFC/L"),
+        ["{NTU}"] = new("NTU", "NTU", "NTU"),
+        ["mm/a"] = new("mm/year", "mm/año", "mm/ano"),
+        ["[mil_i]/a"] = new("mil/year", "mil/año", "mil/ano"),
+        ["d"] = new("days", "días", "dias"),
+        ["%/d"] = new("% a day", "% por día", "% por dia"),
+        ["ug/L"] = new("µg/L", "µg/L", "µg/L"),
+        ["L/d"] = new("L a day", "L por día", "L por dia"),
+    };
+
+    /// <summary>Codes that have a name, in the order they are shown.</summary>
+    public static IReadOnlyList<string> Codes { get; } = [.. All.Keys];
+
+    /// <summary>Name of a figure.</summary>
+    /// <param name="code">A code of <see cref="FigureCodes"/>.</param>
+    /// <returns>Its name; the code itself where this version does not know it.</returns>
+    public static Text NameOf(string code) => All.TryGetValue(code, out var known) ? known.Name : Same(code);
+
+    /// <summary>How a figure is worked out.</summary>
+    /// <param name="code">A code of <see cref="FigureCodes"/>.</param>
+    /// <returns>Formula and source, or null where this version does not know the code.</returns>
+    public static FigureExplanation? ExplanationOf(string code) => All.TryGetValue(code, out var known) ? known.How : null;
+
+    /// <summary>Name of an input of a figure.</summary>
+    /// <param name="name">The name that a <see cref="FigureInput"/> carries; what follows a colon (a code or a day) is kept.</param>
+    /// <returns>Words for it; the name itself where this version does not know it.</returns>
+    public static Text InputNameOf(string name)
+    {
+        var colon = name.IndexOf(':', StringComparison.Ordinal);
+        var key = colon < 0 ? name : name[..colon];
+        var rest = colon < 0 ? "" : " " + name[(colon + 1)..];
+        return Inputs.TryGetValue(key, out var known) ? new Text(known.En + rest, known.Es + rest, known.Pt + rest) : Same(name);
+    }
+
+    /// <summary>How a unit is written for people.</summary>
+    /// <param name="unit">UCUM code.</param>
+    /// <returns>The sign; empty for a ratio, the code itself where it needs no other.</returns>
+    public static Text UnitOf(string unit) => Units.TryGetValue(unit, out var known) ? known : Same(unit);
+
+    private static Text Same(string text) => new(text, text, text);
+}

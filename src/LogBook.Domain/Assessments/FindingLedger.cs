@@ -1,0 +1,114 @@
+using LogBook.Domain.Findings;
+using LogBook.Domain.Languages;
+
+namespace LogBook.Domain.Assessments;
+
+/// <summary>
+/// Findings of one system over time: opened by evidence, kept while the evidence holds, closed when a visit judged the matter
+/// and the evidence is gone. A trouble that comes back is a new finding that names its earlier self.
+/// </summary>
+internal sealed class FindingLedger(string site, string system)
+{
+    private readonly List<Entry> _entries = [];
+    private readonly Dictionary<(string Kind, string About), Entry> _latest = [];
+
+    /// <summary>Severity of a kind that is open, whatever its subject; null when none is.</summary>
+    public IEnumerable<(string Kind, About? About, Severity Severity)> Open =>
+        _entries.Where(entry => entry.ClosedOn is null).Select(entry => (entry.Kind, entry.About, entry.Severity));
+
+    /// <summary>Takes in a verdict.</summary>
+    /// <param name="kind">Kind of the finding.</param>
+    /// <param name="verdict">What its rule says.</param>
+    /// <param name="severity">Severity after folding.</param>
+    /// <param name="day">Day on which it became known.</param>
+    /// <param name="heldOn">Day for which the evidence speaks: that of the visit, however late a result came.</param>
+    /// <param name="visitId">Visit judged, or null between visits.</param>
+    public void Apply(string kind, Verdict verdict, Severity severity, DateOnly day, DateOnly heldOn, Guid? visitId)
+    {
+        if (verdict.NotJudgedBecause is not null)
+        {
+            return;
+        }
+
+        var key = (kind, KeyOf(verdict.About));
+        var open = _latest.TryGetValue(key, out var latest) && latest.ClosedOn is null ? latest : null;
+        if (verdict.Shown is not { } shown)
+        {
+            if (open is not null)
+            {
+                open.ClosedOn = day;
+            }
+
+            return;
+        }
+
+        var seen = verdict.SeenOn ?? day;
+        if (open is null)
+        {
+            open = new Entry(kind, verdict.About, seen, verdict.ShownBy ?? visitId, latest?.FirstSeen);
+            _entries.Add(open);
+            _latest[key] = open;
+        }
+
+        open.Severity = severity;
+        open.Shown = shown;
+        var held = verdict.SeenOn ?? heldOn;
+        open.LastSeen = held > open.LastSeen ? held : open.LastSeen;
+    }
+
+    /// <summary>The findings, by first day, kind and subject.</summary>
+    public IReadOnlyList<AssessedFinding> Findings() =>
+    [
+        .. _entries
+            .OrderBy(entry => entry.FirstSeen)
+            .ThenBy(entry => entry.Kind, StringComparer.Ordinal)
+            .ThenBy(entry => KeyOf(entry.About), StringComparer.Ordinal)
+            .Select(entry => new AssessedFinding(
+                Worded(entry, Language.English), Worded(entry, Language.Spanish), Worded(entry, Language.Portuguese))),
+    ];
+
+    internal static string KeyOf(About? about) => about is null
+        ? ""
+        : string.Join('|', about.Probe, about.Drum, about.Output, about.Meter, about.Pump, about.Test, about.Instrument, about.Lot, about.Person, about.Rule)
+            .ToUpperInvariant();
+
+    private Finding Worded(Entry entry, Language language) => new()
+    {
+        Site = site,
+        System = system,
+        About = entry.About,
+        Kind = entry.Kind,
+        Severity = entry.Severity,
+        FirstSeen = entry.FirstSeen,
+        FirstVisit = entry.FirstVisit,
+        LastSeen = entry.LastSeen,
+        State = entry.ClosedOn is null ? FindingState.Open : FindingState.Closed,
+        ClosedOn = entry.ClosedOn,
+        Earlier = entry.Earlier,
+        Text = entry.Shown.Text.In(language),
+        Evidence = [.. entry.Shown.Evidence.Select(figure => figure.In(language))],
+        Suggests = [.. entry.Shown.Suggests.Take(3).Select(cause => new Suggestion { Cause = cause.Cause, Text = cause.Words.In(language) })],
+        LookAtNext = [.. entry.Shown.LookAtNext.Select(look => look.In(language))],
+    };
+
+    private sealed class Entry(string kind, About? about, DateOnly firstSeen, Guid? firstVisit, DateOnly? earlier)
+    {
+        public string Kind { get; } = kind;
+
+        public About? About { get; } = about;
+
+        public DateOnly FirstSeen { get; } = firstSeen;
+
+        public Guid? FirstVisit { get; } = firstVisit;
+
+        public DateOnly? Earlier { get; } = earlier;
+
+        public DateOnly LastSeen { get; set; } = firstSeen;
+
+        public DateOnly? ClosedOn { get; set; }
+
+        public Severity Severity { get; set; }
+
+        public Shown Shown { get; set; } = null!;
+    }
+}

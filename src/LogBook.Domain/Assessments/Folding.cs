@@ -1,0 +1,76 @@
+using LogBook.Domain.Findings;
+
+namespace LogBook.Domain.Assessments;
+
+/// <summary>
+/// One cause, one headline: what an open cause explains stays visible as "watch" under it. Kinds that must never be folded
+/// (microbiology, dates due, labels and safety) are in no row.
+/// </summary>
+internal sealed class Folding
+{
+    // Cause, what it explains, and whether both must concern the same drum.
+    private static readonly (string Cause, string Explains, bool SameDrum)[] Rows =
+    [
+        (FindingKinds.ProbeFouled, FindingKinds.ProbeReadsOff, false),
+        (FindingKinds.ProbeFouled, FindingKinds.ConductivityOut, false),
+        (FindingKinds.ProbeFouled, FindingKinds.CyclesLow, false),
+        (FindingKinds.ProbeFouled, FindingKinds.CyclesHigh, false),
+        (FindingKinds.ProbeFouled, FindingKinds.CyclesDisagree, false),
+        (FindingKinds.MeterStopped, FindingKinds.FeedLow, false),
+        (FindingKinds.MeterStopped, FindingKinds.ResidualLow, false),
+        (FindingKinds.PulsesLost, FindingKinds.FeedLow, false),
+        (FindingKinds.PulsesLost, FindingKinds.ResidualLow, false),
+        (FindingKinds.BiocideLapse, FindingKinds.DoseMissed, false),
+        (FindingKinds.PumpOutput, FindingKinds.FeedLow, true),
+        (FindingKinds.PumpOutput, FindingKinds.ResidualLow, false),
+        (FindingKinds.OverfedThenEmpty, FindingKinds.FeedHigh, true),
+        (FindingKinds.OverfedThenEmpty, FindingKinds.ResidualLow, false),
+        (FindingKinds.OverfedThenEmpty, FindingKinds.RunsOut, true),
+        (FindingKinds.WrongProduct, FindingKinds.ResidualLow, false),
+        (FindingKinds.SettingsLost, FindingKinds.SettingsChanged, false),
+        (FindingKinds.SettingsLost, FindingKinds.CyclesLow, false),
+        (FindingKinds.SettingsLost, FindingKinds.DoseMissed, false),
+    ];
+
+    private readonly List<(string Kind, About? About)> _causes;
+
+    /// <summary>Gathers the causes that hold after a step.</summary>
+    /// <param name="open">Findings open before the step.</param>
+    /// <param name="verdicts">Verdicts of the step.</param>
+    public Folding(IEnumerable<(string Kind, About? About, Severity Severity)> open, IReadOnlyList<(string Kind, Verdict Verdict)> verdicts)
+    {
+        // A mere "watch" leads nothing: folding under it would leave no headline at all.
+        var judged = verdicts.Where(pair => pair.Verdict.NotJudgedBecause is null).Select(pair => (pair.Kind, FindingLedger.KeyOf(pair.Verdict.About))).ToHashSet();
+        _causes =
+        [
+            .. open.Where(entry => entry.Severity >= Severity.Plan && !judged.Contains((entry.Kind, FindingLedger.KeyOf(entry.About))))
+                .Select(entry => (entry.Kind, entry.About)),
+            .. verdicts.Where(pair => pair.Verdict.Shown is { Severity: >= Severity.Plan }).Select(pair => (pair.Kind, pair.Verdict.About)),
+        ];
+    }
+
+    /// <summary>Severity of a verdict after folding.</summary>
+    /// <param name="kind">Kind of the finding.</param>
+    /// <param name="verdict">Verdict of its rule.</param>
+    /// <returns>"Watch" under a cause that explains it, else its own severity.</returns>
+    public Severity SeverityOf(string kind, Verdict verdict)
+    {
+        if (verdict.Shown is not { } shown)
+        {
+            return Severity.Watch;
+        }
+
+        foreach (var row in Rows)
+        {
+            if (row.Explains == kind && _causes.Any(cause => cause.Kind == row.Cause && (!row.SameDrum || SameDrum(cause.About, verdict.About))))
+            {
+                return Severity.Watch;
+            }
+        }
+
+        return shown.Severity;
+    }
+
+    private static bool SameDrum(About? a, About? b) =>
+        a?.Drum is null || b?.Drum is null || a.Drum.Equals(b.Drum, StringComparison.OrdinalIgnoreCase);
+}

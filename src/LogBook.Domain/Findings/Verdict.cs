@@ -1,0 +1,44 @@
+using LogBook.Domain.Outcomes;
+
+namespace LogBook.Domain.Findings;
+
+/// <summary>What one rule says about one subject at one visit or on one day.</summary>
+public sealed record Verdict
+{
+    private Verdict(About? about) => About = about;
+
+    /// <summary>What it concerns.</summary>
+    public About? About { get; }
+
+    /// <summary>The evidence, when there is some.</summary>
+    public Shown? Shown { get; private init; }
+
+    /// <summary>Why the matter was not judged; null when it was.</summary>
+    public Reason? NotJudgedBecause { get; private init; }
+
+    /// <summary>Day on which the records allowed it, where that is not the day of the visit (a late result).</summary>
+    public DateOnly? SeenOn { get; private init; }
+
+    /// <summary>Visit whose record shows it, where that is not the latest one (a late result).</summary>
+    public Guid? ShownBy { get; private init; }
+
+    /// <summary>The matter was judged and there is no evidence.</summary>
+    /// <param name="about">Subject.</param>
+    /// <returns>The verdict.</returns>
+    public static Verdict Clear(About? about = null) => new(about);
+
+    /// <summary>The matter could not be judged; what was open stays open.</summary>
+    /// <param name="about">Subject.</param>
+    /// <param name="because">Why.</param>
+    /// <returns>The verdict.</returns>
+    public static Verdict NotJudged(About? about, Reason because) => new(about) { NotJudgedBecause = because };
+
+    /// <summary>There is evidence.</summary>
+    /// <param name="about">Subject.</param>
+    /// <param name="shown">Severity, words and figures.</param>
+    /// <param name="seenOn">Day on which the records allowed it, where that is not the day of the visit.</param>
+    /// <param name="shownBy">Visit whose record shows it, where that is not the latest one.</param>
+    /// <returns>The verdict.</returns>
+    public static Verdict Found(About? about, Shown shown, DateOnly? seenOn = null, Guid? shownBy = null) =>
+        new(about) { Shown = shown, SeenOn = seenOn, ShownBy = shownBy };
+}
