@@ -208,36 +208,6 @@ public static class FigureTexts
         ["route"] = new("cycles by one route", "ciclos por una vía", "ciclos por uma via"),
     };
 
-    private static readonly Dictionary<string, Text> Units = new(StringComparer.Ordinal)
-    {
-        ["1"] = new("", "", ""),
-        ["uS/cm"] = new("µS/cm", "µS/cm", "µS/cm"),
-        ["mS/cm"] = new("mS/cm", "mS/cm", "mS/cm"),
-        ["[pH]"] = new("pH", "pH", "pH"),
-        ["Cel"] = new("°C", "°C", "°C"),
-        ["[degF]"] = new("°F", "°F", "°F"),
-        ["[gal_us]"] = new("US gal", "gal EE. UU.", "gal EUA"),
-        ["[gal_br]"] = new("imp gal", "gal imp.", "gal imp."),
-        ["m3"] = new("m³", "m³", "m³"),
-        ["[cft_i]"] = new("ft³", "ft³", "ft³"),
-        ["[gal_us]/min"] = new("US gal/min", "gal EE. UU./min", "gal EUA/min"),
-        ["[in_i]"] = new("in", "in", "pol"),
-        ["[lb_av]"] = new("lb", "lb", "lb"),
-        ["[ton_ref]"] = new("tons refrigeration", "toneladas de refrigeración", "toneladas de refrigeração"),
-        ["[psi]"] = new("psi", "psi", "psi"),
-        ["{drops}"] = new("drops", "gotas", "gotas"),
-        ["[CFU]/mL"] = new("CFU/mL", "UFC/mL", "UFC/mL"),
-        ["[CFU]/(100.mL)"] = new("CFU/100 mL", "UFC/100 mL", "UFC/100 mL"),
-        ["[CFU]/L"] = new("CFU/L", "UFC/L", "UFC/L"),
-        ["{NTU}"] = new("NTU", "NTU", "NTU"),
-        ["mm/a"] = new("mm/year", "mm/año", "mm/ano"),
-        ["[mil_i]/a"] = new("mil/year", "mil/año", "mil/ano"),
-        ["d"] = new("days", "días", "dias"),
-        ["%/d"] = new("% a day", "% por día", "% por dia"),
-        ["ug/L"] = new("µg/L", "µg/L", "µg/L"),
-        ["L/d"] = new("L a day", "L por día", "L por dia"),
-    };
-
     /// <summary>Codes that have a name, in the order they are shown.</summary>
     public static IReadOnlyList<string> Codes { get; } = [.. All.Keys];
 
@@ -261,11 +231,6 @@ public static class FigureTexts
         var rest = colon < 0 ? "" : " " + name[(colon + 1)..];
         return Inputs.TryGetValue(key, out var known) ? new Text(known.En + rest, known.Es + rest, known.Pt + rest) : Same(name);
     }
-
-    /// <summary>How a unit is written for people.</summary>
-    /// <param name="unit">UCUM code.</param>
-    /// <returns>The sign; empty for a ratio, the code itself where it needs no other.</returns>
-    public static Text UnitOf(string unit) => Units.TryGetValue(unit, out var known) ? known : Same(unit);
 
     private static Text Same(string text) => new(text, text, text);
 }

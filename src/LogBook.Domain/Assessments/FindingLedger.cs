@@ -32,7 +32,7 @@ internal sealed class FindingLedger(string site, string system)
 
         var key = (kind, KeyOf(verdict.About));
         var open = _latest.TryGetValue(key, out var latest) && latest.ClosedOn is null ? latest : null;
-        if (verdict.Shown is not { } shown)
+        if (verdict.Indication is not { } shown)
         {
             if (open is not null)
             {
@@ -51,7 +51,7 @@ internal sealed class FindingLedger(string site, string system)
         }
 
         open.Severity = severity;
-        open.Shown = shown;
+        open.Indication = shown;
         var held = verdict.SeenOn ?? heldOn;
         open.LastSeen = held > open.LastSeen ? held : open.LastSeen;
     }
@@ -85,10 +85,10 @@ internal sealed class FindingLedger(string site, string system)
         State = entry.ClosedOn is null ? FindingState.Open : FindingState.Closed,
         ClosedOn = entry.ClosedOn,
         Earlier = entry.Earlier,
-        Text = entry.Shown.Text.In(language),
-        Evidence = [.. entry.Shown.Evidence.Select(figure => figure.In(language))],
-        Suggests = [.. entry.Shown.Suggests.Take(3).Select(cause => new Suggestion { Cause = cause.Cause, Text = cause.Words.In(language) })],
-        LookAtNext = [.. entry.Shown.LookAtNext.Select(look => look.In(language))],
+        Text = entry.Indication.Text.In(language),
+        Evidence = [.. entry.Indication.Evidence.Select(figure => figure.In(language))],
+        Suggests = [.. entry.Indication.Suggests.Take(3).Select(cause => new Suggestion { Cause = cause.Cause, Text = cause.Words.In(language) })],
+        LookAtNext = [.. entry.Indication.LookAtNext.Select(look => look.In(language))],
     };
 
     private sealed class Entry(string kind, About? about, DateOnly firstSeen, Guid? firstVisit, DateOnly? earlier)
@@ -109,6 +109,6 @@ internal sealed class FindingLedger(string site, string system)
 
         public Severity Severity { get; set; }
 
-        public Shown Shown { get; set; } = null!;
+        public Indication Indication { get; set; } = null!;
     }
 }

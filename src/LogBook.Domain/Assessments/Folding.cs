@@ -45,7 +45,7 @@ internal sealed class Folding
         [
             .. open.Where(entry => entry.Severity >= Severity.Plan && !judged.Contains((entry.Kind, FindingLedger.KeyOf(entry.About))))
                 .Select(entry => (entry.Kind, entry.About)),
-            .. verdicts.Where(pair => pair.Verdict.Shown is { Severity: >= Severity.Plan }).Select(pair => (pair.Kind, pair.Verdict.About)),
+            .. verdicts.Where(pair => pair.Verdict.Indication is { Severity: >= Severity.Plan }).Select(pair => (pair.Kind, pair.Verdict.About)),
         ];
     }
 
@@ -55,7 +55,7 @@ internal sealed class Folding
     /// <returns>"Watch" under a cause that explains it, else its own severity.</returns>
     public Severity SeverityOf(string kind, Verdict verdict)
     {
-        if (verdict.Shown is not { } shown)
+        if (verdict.Indication is not { } shown)
         {
             return Severity.Watch;
         }

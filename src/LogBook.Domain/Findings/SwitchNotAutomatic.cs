@@ -17,9 +17,9 @@ public sealed class SwitchNotAutomatic : IFindingRule
         "A saída {0} foi deixada em {1} sem motivo; só no automático o controlador decide.");
 
     private static readonly Text WasFound = new(
-        "Output {0} was found {1}; it had run {2:0.#} h since the last visit.",
-        "La salida {0} se encontró en {1}; había marchado {2:0.#} h desde la última visita.",
-        "A saída {0} foi encontrada em {1}; tinha funcionado {2:0.#} h desde a última visita.");
+        "Output {0} was found {1}; it had run {2} since the last visit.",
+        "La salida {0} se encontró en {1}; había marchado {2} desde la última visita.",
+        "A saída {0} foi encontrada em {1}; tinha funcionado {2} desde a última visita.");
 
     private static readonly Text WasFoundNoHours = new(
         "Output {0} was found {1}; for how long is not known.",
@@ -52,7 +52,7 @@ public sealed class SwitchNotAutomatic : IFindingRule
             var left = reading.Left ?? reading.Found;
             if (reading.Reason is null && left is { } stays && stays != SwitchPosition.Automatic)
             {
-                yield return Verdict.Found(about, new Shown(Severity.Act, new Said(WasLeft, reading.Output, NameOf(stays))) { LookAtNext = Next });
+                yield return Verdict.Found(about, new Indication(Severity.Act, new Said(WasLeft, reading.Output, NameOf(stays))) { LookAtNext = Next });
             }
             else if (reading.Reason is null && reading.Found is { } found && found != SwitchPosition.Automatic)
             {
@@ -65,16 +65,16 @@ public sealed class SwitchNotAutomatic : IFindingRule
         }
     }
 
-    private static Shown Found(VisitFacts visit, string output, SwitchPosition position)
+    private static Indication Found(VisitFacts visit, string output, SwitchPosition position)
     {
         var hours = visit.HoursRun(output);
         return hours is { HasValue: true }
-            ? new Shown(Severity.Plan, new Said(WasFound, output, NameOf(position), hours.Value.Value))
+            ? new Indication(Severity.Plan, new Said(WasFound, output, NameOf(position), new Amount(hours.Value.Value, "h")))
             {
-                Evidence = [ShownFigure.Of(HoursSince, hours.Value)],
+                Evidence = [EvidenceFigure.Of(HoursSince, hours.Value)],
                 LookAtNext = Next,
             }
-            : new Shown(Severity.Plan, new Said(WasFoundNoHours, output, NameOf(position))) { LookAtNext = Next };
+            : new Indication(Severity.Plan, new Said(WasFoundNoHours, output, NameOf(position))) { LookAtNext = Next };
     }
 
     private static Text NameOf(SwitchPosition position) => position == SwitchPosition.ForcedOn ? ForcedOn : ForcedOff;

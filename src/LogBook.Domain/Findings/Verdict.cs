@@ -11,7 +11,7 @@ public sealed record Verdict
     public About? About { get; }
 
     /// <summary>The evidence, when there is some.</summary>
-    public Shown? Shown { get; private init; }
+    public Indication? Indication { get; private init; }
 
     /// <summary>Why the matter was not judged; null when it was.</summary>
     public Reason? NotJudgedBecause { get; private init; }
@@ -39,6 +39,6 @@ public sealed record Verdict
     /// <param name="seenOn">Day on which the records allowed it, where that is not the day of the visit.</param>
     /// <param name="shownBy">Visit whose record shows it, where that is not the latest one.</param>
     /// <returns>The verdict.</returns>
-    public static Verdict Found(About? about, Shown shown, DateOnly? seenOn = null, Guid? shownBy = null) =>
-        new(about) { Shown = shown, SeenOn = seenOn, ShownBy = shownBy };
+    public static Verdict Found(About? about, Indication shown, DateOnly? seenOn = null, Guid? shownBy = null) =>
+        new(about) { Indication = shown, SeenOn = seenOn, ShownBy = shownBy };
 }

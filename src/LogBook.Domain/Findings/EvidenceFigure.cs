@@ -11,7 +11,7 @@ namespace LogBook.Domain.Findings;
 /// <param name="High">Upper end of the 95 % interval.</param>
 /// <param name="LimitLow">Lower threshold used.</param>
 /// <param name="LimitHigh">Upper threshold used.</param>
-public sealed record ShownFigure(
+public sealed record EvidenceFigure(
     Text What,
     double? Value,
     string Unit,
@@ -26,7 +26,7 @@ public sealed record ShownFigure(
     /// <param name="limitLow">Lower threshold used.</param>
     /// <param name="limitHigh">Upper threshold used.</param>
     /// <returns>The figure.</returns>
-    public static ShownFigure Of(Text what, Estimate estimate, double? limitLow = null, double? limitHigh = null) =>
+    public static EvidenceFigure Of(Text what, Estimate estimate, double? limitLow = null, double? limitHigh = null) =>
         new(what, estimate.Value, estimate.Unit, estimate.Low, estimate.High, limitLow, limitHigh);
 
     /// <summary>The figure worded in one language.</summary>
