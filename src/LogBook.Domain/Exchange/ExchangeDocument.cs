@@ -18,35 +18,35 @@ public sealed record ExchangeDocument
     public int? Minor { get; init; }
 
     /// <summary>Tests the firm adds.</summary>
-    public IReadOnlyList<TestDefinition> Tests { get; init; } = [];
+    public IReadOnlyList<TestDefinition> Tests { get; init => field = value ?? []; } = [];
 
     /// <summary>Customers.</summary>
-    public IReadOnlyList<Customer> Customers { get; init; } = [];
+    public IReadOnlyList<Customer> Customers { get; init => field = value ?? []; } = [];
 
     /// <summary>People.</summary>
-    public IReadOnlyList<Person> People { get; init; } = [];
+    public IReadOnlyList<Person> People { get; init => field = value ?? []; } = [];
 
     /// <summary>Products.</summary>
-    public IReadOnlyList<Product> Products { get; init; } = [];
+    public IReadOnlyList<Product> Products { get; init => field = value ?? []; } = [];
 
     /// <summary>Instruments.</summary>
-    public IReadOnlyList<Instrument> Instruments { get; init; } = [];
+    public IReadOnlyList<Instrument> Instruments { get; init => field = value ?? []; } = [];
 
     /// <summary>Reagent lots.</summary>
-    public IReadOnlyList<ReagentLot> Lots { get; init; } = [];
+    public IReadOnlyList<ReagentLot> Lots { get; init => field = value ?? []; } = [];
 
     /// <summary>Rules.</summary>
-    public IReadOnlyList<Rule> Rules { get; init; } = [];
+    public IReadOnlyList<Rule> Rules { get; init => field = value ?? []; } = [];
 
     /// <summary>Sites.</summary>
-    public IReadOnlyList<Site> Sites { get; init; } = [];
+    public IReadOnlyList<Site> Sites { get; init => field = value ?? []; } = [];
 
     /// <summary>Systems.</summary>
-    public IReadOnlyList<WaterSystem> Systems { get; init; } = [];
+    public IReadOnlyList<WaterSystem> Systems { get; init => field = value ?? []; } = [];
 
     /// <summary>Visits.</summary>
-    public IReadOnlyList<Visit> Visits { get; init; } = [];
+    public IReadOnlyList<Visit> Visits { get; init => field = value ?? []; } = [];
 
     /// <summary>Findings; ignored on the way in.</summary>
-    public IReadOnlyList<Finding> Findings { get; init; } = [];
+    public IReadOnlyList<Finding> Findings { get; init => field = value ?? []; } = [];
 }

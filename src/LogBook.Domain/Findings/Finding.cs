@@ -46,11 +46,11 @@ public sealed record Finding
     public required string Text { get; init; }
 
     /// <summary>Figures with their intervals and limits.</summary>
-    public IReadOnlyList<Evidence> Evidence { get; init; } = [];
+    public IReadOnlyList<Evidence> Evidence { get; init => field = value ?? []; } = [];
 
     /// <summary>At most three causes, likeliest first.</summary>
-    public IReadOnlyList<Suggestion> Suggests { get; init; } = [];
+    public IReadOnlyList<Suggestion> Suggests { get; init => field = value ?? []; } = [];
 
     /// <summary>What to look at next, cheapest first.</summary>
-    public IReadOnlyList<string> LookAtNext { get; init; } = [];
+    public IReadOnlyList<string> LookAtNext { get; init => field = value ?? []; } = [];
 }

@@ -19,7 +19,7 @@ public sealed record Feed
     public double? TargetMgPerL { get; init; }
 
     /// <summary>Outputs whose feeding and contact time it waits for.</summary>
-    public IReadOnlyList<string> WaitsFor { get; init; } = [];
+    public IReadOnlyList<string> WaitsFor { get; init => field = value ?? []; } = [];
 
     /// <summary>By make-up volume: litres between runs.</summary>
     public double? EveryL { get; init; }
@@ -49,13 +49,13 @@ public sealed record Feed
     public FeedDirection? Direction { get; init; }
 
     /// <summary>Dose plan: weeks of the plan.</summary>
-    public IReadOnlyList<int> Weeks { get; init; } = [];
+    public IReadOnlyList<int> Weeks { get; init => field = value ?? []; } = [];
 
     /// <summary>Dose plan: days.</summary>
-    public IReadOnlyList<Weekday> Days { get; init; } = [];
+    public IReadOnlyList<Weekday> Days { get; init => field = value ?? []; } = [];
 
     /// <summary>Dose plan: starts, HH:MM local wall time.</summary>
-    public IReadOnlyList<string> Starts { get; init; } = [];
+    public IReadOnlyList<string> Starts { get; init => field = value ?? []; } = [];
 
     /// <summary>Dose plan: minutes of each run.</summary>
     public double? RunMinutes { get; init; }
@@ -71,5 +71,5 @@ public sealed record Feed
 
     /// <summary>Quantities as entered.</summary>
     [JsonExtensionData]
-    public Dictionary<string, JsonElement>? Entered { get; init; }
+    public Dictionary<string, JsonElement>? Entered { get; set; }
 }

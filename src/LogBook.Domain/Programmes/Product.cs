@@ -43,9 +43,9 @@ public sealed record Product
     public string? Registration { get; init; }
 
     /// <summary>Products or kinds that must never meet it ("biocide:oxidising").</summary>
-    public IReadOnlyList<string> NeverWith { get; init; } = [];
+    public IReadOnlyList<string> NeverWith { get; init => field = value ?? []; } = [];
 
     /// <summary>Quantities as entered.</summary>
     [JsonExtensionData]
-    public Dictionary<string, JsonElement>? Entered { get; init; }
+    public Dictionary<string, JsonElement>? Entered { get; set; }
 }

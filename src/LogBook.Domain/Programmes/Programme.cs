@@ -43,10 +43,10 @@ public sealed record Programme
     public DateOnly? WeekOneFrom { get; init; }
 
     /// <summary>Ranges aimed at.</summary>
-    public IReadOnlyList<TestRange> Ranges { get; init; } = [];
+    public IReadOnlyList<TestRange> Ranges { get; init => field = value ?? []; } = [];
 
     /// <summary>Feeds.</summary>
-    public IReadOnlyList<Feed> Feeds { get; init; } = [];
+    public IReadOnlyList<Feed> Feeds { get; init => field = value ?? []; } = [];
 
     /// <summary>Make-up water it was worked out for.</summary>
     public MakeUpWater? MakeUp { get; init; }
@@ -56,5 +56,5 @@ public sealed record Programme
 
     /// <summary>Quantities as entered.</summary>
     [JsonExtensionData]
-    public Dictionary<string, JsonElement>? Entered { get; init; }
+    public Dictionary<string, JsonElement>? Entered { get; set; }
 }

@@ -43,8 +43,8 @@ public sealed record Rule
     public bool? OperatingDaysOnly { get; init; }
 
     /// <summary>Earliest and latest day of a retest.</summary>
-    public IReadOnlyList<double> RetestDays { get; init; } = [];
+    public IReadOnlyList<double> RetestDays { get; init => field = value ?? []; } = [];
 
     /// <summary>What a result means.</summary>
-    public IReadOnlyList<RuleBand> Bands { get; init; } = [];
+    public IReadOnlyList<RuleBand> Bands { get; init => field = value ?? []; } = [];
 }

@@ -10,5 +10,5 @@ public sealed record Customer
     public required string Name { get; init; }
 
     /// <summary>People who are told about visits.</summary>
-    public IReadOnlyList<Contact> Contacts { get; init; } = [];
+    public IReadOnlyList<Contact> Contacts { get; init => field = value ?? []; } = [];
 }

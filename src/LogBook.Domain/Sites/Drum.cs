@@ -34,7 +34,7 @@ public sealed record Drum
     public double? TareKg { get; init; }
 
     /// <summary>Strapping table: level in cm, volume in L.</summary>
-    public IReadOnlyList<IReadOnlyList<double>> Points { get; init; } = [];
+    public IReadOnlyList<IReadOnlyList<double>> Points { get; init => field = value ?? []; } = [];
 
     /// <summary>Volume below the suction, L.</summary>
     public double? UnusableL { get; init; }
@@ -50,5 +50,5 @@ public sealed record Drum
 
     /// <summary>Quantities as entered.</summary>
     [JsonExtensionData]
-    public Dictionary<string, JsonElement>? Entered { get; init; }
+    public Dictionary<string, JsonElement>? Entered { get; set; }
 }

@@ -16,5 +16,5 @@ public sealed record Instrument
     public string? Serial { get; init; }
 
     /// <summary>Checks in a standard.</summary>
-    public IReadOnlyList<InstrumentCheck> Checks { get; init; } = [];
+    public IReadOnlyList<InstrumentCheck> Checks { get; init => field = value ?? []; } = [];
 }

@@ -31,7 +31,7 @@ public sealed record Meter
     public double? PulsesPerLitre { get; init; }
 
     /// <summary>Systems of the site it feeds, when more than its own.</summary>
-    public IReadOnlyList<string> Serves { get; init; } = [];
+    public IReadOnlyList<string> Serves { get; init => field = value ?? []; } = [];
 
     /// <summary>What the pipe can carry, L/h.</summary>
     public double? MaxLPerH { get; init; }
@@ -41,5 +41,5 @@ public sealed record Meter
 
     /// <summary>Quantities as entered.</summary>
     [JsonExtensionData]
-    public Dictionary<string, JsonElement>? Entered { get; init; }
+    public Dictionary<string, JsonElement>? Entered { get; set; }
 }

@@ -6,7 +6,7 @@ namespace LogBook.Domain.Sites;
 public sealed record OperatingHours
 {
     /// <summary>Days it holds for.</summary>
-    public IReadOnlyList<Weekday> Days { get; init; } = [];
+    public IReadOnlyList<Weekday> Days { get; init => field = value ?? []; } = [];
 
     /// <summary>Start, HH:MM local time.</summary>
     public required string From { get; init; }

@@ -16,5 +16,5 @@ public sealed record Person
     public required PersonRole Role { get; init; }
 
     /// <summary>Certificates held, with their expiry.</summary>
-    public IReadOnlyList<Certificate> Certificates { get; init; } = [];
+    public IReadOnlyList<Certificate> Certificates { get; init => field = value ?? []; } = [];
 }

@@ -35,39 +35,39 @@ public sealed record WaterSystem
     public BleedTiming? BleedTimed { get; init; }
 
     /// <summary>Wetted metals.</summary>
-    public IReadOnlyList<Metal> Metals { get; init; } = [];
+    public IReadOnlyList<Metal> Metals { get; init => field = value ?? []; } = [];
 
     /// <summary>Day new galvanised steel went into use.</summary>
     public DateOnly? NewGalvanisedFrom { get; init; }
 
     /// <summary>Codes of the rules that apply.</summary>
-    public IReadOnlyList<string> Rules { get; init; } = [];
+    public IReadOnlyList<string> Rules { get; init => field = value ?? []; } = [];
 
     /// <summary>When the plant runs.</summary>
     public Operation? Operation { get; init; }
 
     /// <summary>Further sample points beyond the standard ones.</summary>
-    public IReadOnlyList<string> SamplePoints { get; init; } = [];
+    public IReadOnlyList<string> SamplePoints { get; init => field = value ?? []; } = [];
 
     /// <summary>Fixed probes.</summary>
-    public IReadOnlyList<Probe> Probes { get; init; } = [];
+    public IReadOnlyList<Probe> Probes { get; init => field = value ?? []; } = [];
 
     /// <summary>Controller outputs.</summary>
-    public IReadOnlyList<Output> Outputs { get; init; } = [];
+    public IReadOnlyList<Output> Outputs { get; init => field = value ?? []; } = [];
 
     /// <summary>Water meters.</summary>
-    public IReadOnlyList<Meter> Meters { get; init; } = [];
+    public IReadOnlyList<Meter> Meters { get; init => field = value ?? []; } = [];
 
     /// <summary>Drums and tanks of product.</summary>
-    public IReadOnlyList<Drum> Drums { get; init; } = [];
+    public IReadOnlyList<Drum> Drums { get; init => field = value ?? []; } = [];
 
     /// <summary>Feed pumps.</summary>
-    public IReadOnlyList<Pump> Pumps { get; init; } = [];
+    public IReadOnlyList<Pump> Pumps { get; init => field = value ?? []; } = [];
 
     /// <summary>What was to be done, each from its day on.</summary>
-    public IReadOnlyList<Programme> Programmes { get; init; } = [];
+    public IReadOnlyList<Programme> Programmes { get; init => field = value ?? []; } = [];
 
     /// <summary>Quantities as a person entered them, by field name with the suffix "Entered".</summary>
     [JsonExtensionData]
-    public Dictionary<string, JsonElement>? Entered { get; init; }
+    public Dictionary<string, JsonElement>? Entered { get; set; }
 }

@@ -15,7 +15,7 @@ public sealed record Visit
     public required string Technician { get; init; }
 
     /// <summary>Codes of others who helped.</summary>
-    public IReadOnlyList<string> Also { get; init; } = [];
+    public IReadOnlyList<string> Also { get; init => field = value ?? []; } = [];
 
     /// <summary>Why; routine when absent.</summary>
     public VisitKind? Kind { get; init; }
@@ -45,19 +45,19 @@ public sealed record Visit
     public Moment? AmendedAt { get; init; }
 
     /// <summary>What was found and done, by system.</summary>
-    public IReadOnlyList<VisitedSystem> Systems { get; init; } = [];
+    public IReadOnlyList<VisitedSystem> Systems { get; init => field = value ?? []; } = [];
 
     /// <summary>Photos taken.</summary>
-    public IReadOnlyList<Photo> Photos { get; init; } = [];
+    public IReadOnlyList<Photo> Photos { get; init => field = value ?? []; } = [];
 
     /// <summary>What the customer is asked.</summary>
-    public IReadOnlyList<Recommendation> Recommendations { get; init; } = [];
+    public IReadOnlyList<Recommendation> Recommendations { get; init => field = value ?? []; } = [];
 
     /// <summary>Who signed, or why not.</summary>
-    public IReadOnlyList<Signature> Signatures { get; init; } = [];
+    public IReadOnlyList<Signature> Signatures { get; init => field = value ?? []; } = [];
 
     /// <summary>Bottles taken.</summary>
-    public IReadOnlyList<Sample> Samples { get; init; } = [];
+    public IReadOnlyList<Sample> Samples { get; init => field = value ?? []; } = [];
 
     /// <summary>What was cleaned, in words.</summary>
     public string? Cleaning { get; init; }

@@ -19,50 +19,50 @@ public sealed record VisitedSystem
     public int? ProgrammeWeek { get; init; }
 
     /// <summary>Tests.</summary>
-    public IReadOnlyList<Reading> Readings { get; init; } = [];
+    public IReadOnlyList<Reading> Readings { get; init => field = value ?? []; } = [];
 
     /// <summary>Probe checks.</summary>
-    public IReadOnlyList<ProbeReading> Probes { get; init; } = [];
+    public IReadOnlyList<ProbeReading> Probes { get; init => field = value ?? []; } = [];
 
     /// <summary>Water meters.</summary>
-    public IReadOnlyList<MeterReading> Meters { get; init; } = [];
+    public IReadOnlyList<MeterReading> Meters { get; init => field = value ?? []; } = [];
 
     /// <summary>Drums.</summary>
-    public IReadOnlyList<DrumReading> Drums { get; init; } = [];
+    public IReadOnlyList<DrumReading> Drums { get; init => field = value ?? []; } = [];
 
     /// <summary>Hours run, by output.</summary>
-    public IReadOnlyList<HoursReading> HoursRun { get; init; } = [];
+    public IReadOnlyList<HoursReading> HoursRun { get; init => field = value ?? []; } = [];
 
     /// <summary>Stroke and speed.</summary>
-    public IReadOnlyList<PumpReading> Pumps { get; init; } = [];
+    public IReadOnlyList<PumpReading> Pumps { get; init => field = value ?? []; } = [];
 
     /// <summary>Pump outputs measured.</summary>
-    public IReadOnlyList<Drawdown> Drawdowns { get; init; } = [];
+    public IReadOnlyList<Drawdown> Drawdowns { get; init => field = value ?? []; } = [];
 
     /// <summary>Bleed timed into a bucket.</summary>
     public BleedTest? BleedTest { get; init; }
 
     /// <summary>Switches.</summary>
-    public IReadOnlyList<SwitchReading> Switches { get; init; } = [];
+    public IReadOnlyList<SwitchReading> Switches { get; init => field = value ?? []; } = [];
 
     /// <summary>Settings.</summary>
-    public IReadOnlyList<SettingReading> Settings { get; init; } = [];
+    public IReadOnlyList<SettingReading> Settings { get; init => field = value ?? []; } = [];
 
     /// <summary>Current output.</summary>
     public MaReading? MaOutput { get; init; }
 
     /// <summary>Product added by hand.</summary>
-    public IReadOnlyList<Addition> Additions { get; init; } = [];
+    public IReadOnlyList<Addition> Additions { get; init => field = value ?? []; } = [];
 
     /// <summary>What happened.</summary>
-    public IReadOnlyList<VisitEvent> Events { get; init; } = [];
+    public IReadOnlyList<VisitEvent> Events { get; init => field = value ?? []; } = [];
 
     /// <summary>Alarms.</summary>
-    public IReadOnlyList<AlarmReading> Alarms { get; init; } = [];
+    public IReadOnlyList<AlarmReading> Alarms { get; init => field = value ?? []; } = [];
 
     /// <summary>What was seen.</summary>
-    public IReadOnlyList<Observation> Observations { get; init; } = [];
+    public IReadOnlyList<Observation> Observations { get; init => field = value ?? []; } = [];
 
     /// <summary>What is to be done.</summary>
-    public IReadOnlyList<VisitAction> Actions { get; init; } = [];
+    public IReadOnlyList<VisitAction> Actions { get; init => field = value ?? []; } = [];
 }
