@@ -1,0 +1,6 @@
+namespace LogBook.Application.Summaries;
+
+/// <summary>One computed figure.</summary>
+/// <param name="Name">What it is.</param>
+/// <param name="Value">Value with its interval, or the reason why there is none.</param>
+public sealed record SummaryFigure(string Name, string Value);
