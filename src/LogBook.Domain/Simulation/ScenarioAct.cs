@@ -1,0 +1,72 @@
+using System.Text.Json.Serialization;
+
+namespace LogBook.Domain.Simulation;
+
+/// <summary>What a scenario entry does.</summary>
+[JsonConverter(typeof(JsonStringEnumConverter<ScenarioAct>))]
+public enum ScenarioAct
+{
+    /// <summary>Conductivity probe loses (negative) or gains so many % of its reading a week until cleaned.</summary>
+    [JsonStringEnumMemberName("probe-fouling")]
+    ProbeFouling,
+
+    /// <summary>ORP probe reads so many mV too high.</summary>
+    [JsonStringEnumMemberName("orp-coating")]
+    OrpCoating,
+
+    /// <summary>Switch of an output to forced-on.</summary>
+    [JsonStringEnumMemberName("force-on")]
+    ForceOn,
+
+    /// <summary>Switch of an output to forced-off.</summary>
+    [JsonStringEnumMemberName("force-off")]
+    ForceOff,
+
+    /// <summary>Switch of an output to automatic.</summary>
+    [JsonStringEnumMemberName("automatic")]
+    Automatic,
+
+    /// <summary>The controller no longer gets pulses (value 0) or gets them again (1).</summary>
+    [JsonStringEnumMemberName("pulses")]
+    Pulses,
+
+    /// <summary>The meter's dial sticks (value 0) or counts again (1).</summary>
+    [JsonStringEnumMemberName("dial")]
+    Dial,
+
+    /// <summary>Leak or overflow, L/h.</summary>
+    [JsonStringEnumMemberName("leak")]
+    Leak,
+
+    /// <summary>The controller falls back to other settings.</summary>
+    [JsonStringEnumMemberName("settings-reset")]
+    SettingsReset,
+
+    /// <summary>Pump of an output delivers this share of its rating.</summary>
+    [JsonStringEnumMemberName("pump-output")]
+    PumpOutput,
+
+    /// <summary>Make-up calcium, mg/L as CaCO3.</summary>
+    [JsonStringEnumMemberName("make-up-calcium")]
+    MakeUpCalcium,
+
+    /// <summary>A drum holds another product.</summary>
+    [JsonStringEnumMemberName("drum-holds")]
+    DrumHolds,
+
+    /// <summary>Controller clock is ahead by so many minutes.</summary>
+    [JsonStringEnumMemberName("clock-off")]
+    ClockOff,
+
+    /// <summary>Controller counts so many weeks too many.</summary>
+    [JsonStringEnumMemberName("week-off")]
+    WeekOff,
+
+    /// <summary>The flow switch is bridged (value 1): outputs run without flow.</summary>
+    [JsonStringEnumMemberName("flow-bridged")]
+    FlowBridged,
+
+    /// <summary>Product poured in by site staff, L; the text names it.</summary>
+    [JsonStringEnumMemberName("poured")]
+    Poured,
+}
