@@ -1,0 +1,26 @@
+namespace LogBook.Domain.Estimates;
+
+/// <summary>Standard uncertainty of one kind of reading, ready to be put on a value.</summary>
+/// <param name="RandomShare">Random part as a share of the value (0.05 is 5 %).</param>
+/// <param name="RandomAbsolute">Random part in the unit of the value; adds in quadrature.</param>
+/// <param name="CommonName">Name of what repeats ("hand-meter:HM-1"), or null.</param>
+/// <param name="CommonShare">Common part as a share of the value.</param>
+public sealed record ReadingUncertainty(double RandomShare, double RandomAbsolute = 0, string? CommonName = null, double CommonShare = 0)
+{
+    /// <summary>Puts the uncertainty on a value.</summary>
+    /// <param name="value">Finite.</param>
+    /// <param name="unit">UCUM unit of the value.</param>
+    /// <returns>The estimate.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The value is not finite.</exception>
+    public Estimate On(double value, string unit)
+    {
+        var share = RandomShare * value;
+        var estimate = new Estimate(value, unit, Math.Sqrt((share * share) + (RandomAbsolute * RandomAbsolute)));
+        return CommonName is null || CommonShare == 0 ? estimate : estimate.WithCommon(CommonName, CommonShare * value);
+    }
+
+    /// <summary>Adds another independent random share.</summary>
+    /// <param name="share">Share of the value.</param>
+    /// <returns>Both in quadrature.</returns>
+    public ReadingUncertainty WithRandomShare(double share) => this with { RandomShare = Math.Sqrt((RandomShare * RandomShare) + (share * share)) };
+}
