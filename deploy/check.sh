@@ -1,0 +1,29 @@
+#!/usr/bin/env bash
+# Runs the container file's steps and the backup note on this machine, without a container engine:
+# publish, start as the container would, wait until ready, back up while it runs, restore the backup, verify.
+set -euo pipefail
+cd "$(dirname "${BASH_SOURCE[0]}")/.."
+work=$(mktemp -d)
+pid=
+trap '[ -z "$pid" ] || kill "$pid" 2>/dev/null || true; rm -rf "$work"' EXIT
+
+deploy/publish.sh "$work/out" >"$work/publish.log" 2>&1 || { tail -20 "$work/publish.log" >&2; exit 1; }
+mkdir "$work/state"
+dotnet "$work/out/command/logbook.dll" demo --database "$work/state/logbook.db" >/dev/null
+port=$((20000 + RANDOM % 20000))
+(cd "$work/state" && ASPNETCORE_ENVIRONMENT=Production exec dotnet "$work/out/web/LogBook.Web.dll" --database "$work/state/logbook.db" --urls "http://127.0.0.1:$port") >"$work/web.log" 2>&1 &
+pid=$!
+for _ in $(seq 120); do
+    curl -fsS "http://127.0.0.1:$port/health/ready" >/dev/null 2>&1 && break
+    kill -0 "$pid" 2>/dev/null || { tail -20 "$work/web.log" >&2; exit 1; }
+    sleep 0.5
+done
+curl -fsS "http://127.0.0.1:$port/health/ready" >/dev/null
+
+deploy/backup.sh "$work/out/command/logbook.dll" "$work/state/logbook.db" "$work/backups"
+backup=$(find "$work/backups" -name 'logbook-*.db' | sort | tail -n 1)
+[ -n "$backup" ] || { echo "no backup was made" >&2; exit 1; }
+kill -TERM "$pid"; wait "$pid" || true; pid=
+dotnet "$work/out/command/logbook.dll" restore "$backup" --database "$work/restored.db"
+dotnet "$work/out/command/logbook.dll" verify --database "$work/restored.db"
+echo "deploy: published, started, backed up, restored and verified"
