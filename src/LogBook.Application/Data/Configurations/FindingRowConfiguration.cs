@@ -1,0 +1,18 @@
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Metadata.Builders;
+
+namespace LogBook.Application.Data.Configurations;
+
+internal sealed class FindingRowConfiguration : IEntityTypeConfiguration<FindingRow>
+{
+    public void Configure(EntityTypeBuilder<FindingRow> builder)
+    {
+        builder.ToTable("Findings");
+        builder.HasOne<CustomerRow>().WithMany().HasForeignKey(f => f.CustomerId).OnDelete(DeleteBehavior.Restrict);
+        builder.HasOne<SiteRow>().WithMany().HasForeignKey(f => f.SiteId).OnDelete(DeleteBehavior.Restrict);
+        builder.HasOne<SystemRow>().WithMany().HasForeignKey(f => f.SystemId).OnDelete(DeleteBehavior.Restrict);
+        builder.HasIndex(f => new { f.SystemId, f.Kind, f.AboutKey, f.FirstSeen });
+        builder.HasIndex(f => new { f.SiteId, f.State });
+        builder.HasIndex(f => new { f.State, f.Severity, f.LastSeen });
+    }
+}

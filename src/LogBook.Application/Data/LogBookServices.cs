@@ -1,0 +1,41 @@
+using LogBook.Application.Audit;
+using LogBook.Application.Backups;
+using LogBook.Application.Imports;
+using LogBook.Application.Reviews;
+using LogBook.Application.Sites;
+using LogBook.Application.Visits;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.DependencyInjection.Extensions;
+
+namespace LogBook.Application.Data;
+
+/// <summary>Registers the server's work on records.</summary>
+public static class LogBookServices
+{
+    /// <summary>Adds the database and all that reads and writes it. A <see cref="TimeProvider"/> that is already there is kept.</summary>
+    public static IServiceCollection AddLogBook(this IServiceCollection services, LogBookOptions options)
+    {
+        services.TryAddSingleton(TimeProvider.System);
+        services.AddSingleton(options);
+        services.AddPooledDbContextFactory<LogBookDb>(builder => builder.UseLogBook(options));
+
+        // For the sign-in stores, which take a context; they touch no customer's records, and this context sees none.
+        services.AddScoped(provider => provider.GetRequiredService<IDbContextFactory<LogBookDb>>().CreateDbContext());
+        services.AddSingleton<LogBookStore>();
+        services.AddSingleton<LogBookStartUp>();
+        services.AddSingleton<SetUpStore>();
+        services.AddSingleton<AssessmentKeeper>();
+        services.AddSingleton<FindingCare>();
+        services.AddSingleton<FindingsQuery>();
+        services.AddSingleton<VisitIntake>();
+        services.AddSingleton<VisitReader>();
+        services.AddSingleton<VisitCare>();
+        services.AddSingleton<DraftStore>();
+        services.AddSingleton<ExchangeImport>();
+        services.AddSingleton<ExchangeExport>();
+        services.AddSingleton<Verifier>();
+        services.AddSingleton<BackupMaker>();
+        return services;
+    }
+}

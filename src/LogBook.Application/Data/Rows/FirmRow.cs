@@ -1,0 +1,22 @@
+namespace LogBook.Application.Data;
+
+/// <summary>The service firm of this installation; one row.</summary>
+public sealed class FirmRow
+{
+    public int Id { get; set; }
+
+    public string Name { get; set; } = "";
+
+    /// <summary>Holds invented data; never mixed with a real firm's.</summary>
+    public bool IsDemo { get; set; }
+
+    public DateTime CreatedAt { get; set; }
+
+    public bool FirstRunDone { get; set; }
+
+    /// <summary>Demo only: where its clock starts, so that "now" is just after its last visit.</summary>
+    public DateTime? DemoClockFrom { get; set; }
+
+    /// <summary>Counts changes of the set-up; a cached set-up of another count is read again.</summary>
+    public long SetUpStamp { get; set; }
+}
