@@ -1,0 +1,41 @@
+namespace LogBook.Entry.Cautions;
+
+/// <summary>A moment of the visit at which the form reminds of a danger.</summary>
+public enum Caution
+{
+    /// <summary>An output is tested or a switch moved.</summary>
+    Switches,
+
+    /// <summary>A drum that may have a level switch is refilled.</summary>
+    LevelSwitch,
+
+    /// <summary>A pump, valve or injection point is opened.</summary>
+    OpenedLine,
+
+    /// <summary>Acid and an oxidising product are both on the site.</summary>
+    AcidAndHypochlorite,
+
+    /// <summary>A solid oxidiser in a feeder.</summary>
+    SolidOxidiser,
+
+    /// <summary>Product is delivered.</summary>
+    Delivery,
+
+    /// <summary>A biocide is added by hand.</summary>
+    Biocide,
+
+    /// <summary>Work near a running tower.</summary>
+    RunningTower,
+
+    /// <summary>Work at the basin.</summary>
+    Basin,
+
+    /// <summary>Water is let out.</summary>
+    WaterOut,
+
+    /// <summary>A microbiological result.</summary>
+    LaboratoryResult,
+
+    /// <summary>A computed value or a calibration.</summary>
+    Computed,
+}

@@ -1,0 +1,48 @@
+using LogBook.Domain.Programmes;
+using LogBook.Domain.Visits;
+using LogBook.Entry.Drafts;
+using LogBook.Entry.Plans;
+using LogBook.Entry.State;
+
+namespace LogBook.Entry.Cautions;
+
+/// <summary>Cautions that belong to what stands on the site, shown when a step is entered.</summary>
+public static class SiteCautions
+{
+    /// <summary>Cautions of a step.</summary>
+    /// <param name="state">The form.</param>
+    /// <param name="step">The step that is entered.</param>
+    /// <returns>Cautions, the graver first.</returns>
+    public static IEnumerable<Caution> At(FormState state, EntryStep step)
+    {
+        var products = state.Plans.SelectMany(p => p.System.Drums).Select(d => state.Firm.Products.GetValueOrDefault(d.Product)).OfType<Product>().ToList();
+        switch (step)
+        {
+            case EntryStep.Stock:
+                if (products.Exists(p => p.Kind == ProductKind.Acid) && products.Exists(p => p.Oxidising == true))
+                {
+                    yield return Caution.AcidAndHypochlorite;
+                }
+
+                if (state.Plan?.Programme?.Feeds.Any(f => f.Mode == FeedMode.Feeder) == true)
+                {
+                    yield return Caution.SolidOxidiser;
+                }
+
+                if (state.Draft.Text(DraftKey.Of(DraftKey.Visit, "kind")) == nameof(VisitKind.Delivery))
+                {
+                    yield return Caution.Delivery;
+                }
+
+                break;
+            case EntryStep.Tower when state.Draft.Text(state.Key("running")) != "no":
+                yield return Caution.RunningTower;
+                break;
+            case EntryStep.Adjust:
+                yield return Caution.Switches;
+                break;
+            default:
+                break;
+        }
+    }
+}

@@ -1,0 +1,11 @@
+using LogBook.Entry.Plans;
+
+namespace LogBook.Entry.Closing;
+
+/// <summary>Something to settle before a visit is closed, or to leave open with a reason.</summary>
+/// <param name="Code">Stable code.</param>
+/// <param name="Words">What it is, in the form's language.</param>
+/// <param name="Key">Field that settles it.</param>
+/// <param name="System">Index of the system.</param>
+/// <param name="Step">Step where the field stands.</param>
+public sealed record OpenPoint(string Code, string Words, string Key, int System, EntryStep Step);

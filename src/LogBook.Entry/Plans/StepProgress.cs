@@ -1,0 +1,72 @@
+using LogBook.Domain.Programmes;
+using LogBook.Domain.Sites;
+using LogBook.Entry.Drafts;
+using LogBook.Entry.State;
+
+namespace LogBook.Entry.Plans;
+
+/// <summary>How far a step is: the fields it waits for.</summary>
+public static class StepProgress
+{
+    /// <summary>Fields a step waits for.</summary>
+    /// <param name="state">The form.</param>
+    /// <param name="plan">The system.</param>
+    /// <param name="step">The step.</param>
+    /// <returns>Fields; none for a step in which everything is as it comes.</returns>
+    public static IReadOnlyList<ExpectedField> Expected(FormState state, SystemPlan plan, EntryStep step)
+    {
+        var draft = state.Draft;
+        var top = DraftKey.Of(DraftKey.Systems, plan.System.Code);
+        ExpectedField Field(bool asked, params string[] parts)
+        {
+            var key = DraftKey.Under(top, parts);
+            return new ExpectedField(key, draft.Text(key).Length > 0, asked);
+        }
+
+        var switched = plan.System.Outputs.Where(o => o.Drives != OutputDrives.Alarm).Select(o => o.Code).ToList();
+        return step switch
+        {
+            EntryStep.Arrive => [new ExpectedField("visit/kind", draft.Text("visit/kind").Length > 0), Field(false, "running")],
+            EntryStep.Controller =>
+            [
+                .. plan.System.Probes.Select(p => Field(true, "probes", p.Code, "asFound")),
+                .. switched.Select(o => Field(false, "switches", o, "found")),
+                Field(false, "clockOffByMin"),
+                .. switched.Select(o => Field(true, "hoursRun", o, "hours")),
+                .. plan.Settings.Where(s => s.EachVisit || plan.WalkIsDue).Select(s => Field(false, "settings", s.Name, "found")),
+            ],
+            EntryStep.Reference => [.. plan.System.Probes.Select(p => Field(p.Of == ProbeKind.Conductivity, "probes", p.Code, "reference"))],
+            EntryStep.Water or EntryStep.Sheet =>
+            [
+                .. plan.Tests.Where(t => t.Range is not null || (t.Key.At == SamplePoints.MakeUp && t.Key.Test == TestCodes.Conductivity))
+                    .Select(t => new ExpectedField(DraftKey.Under(t.Key.In(plan.System.Code), "value"), IsSaid(draft, t.Key.In(plan.System.Code)), true, true)),
+                .. step == EntryStep.Sheet ? plan.System.Meters.Select(m => Field(true, "meters", m.Code, "dial")) : [],
+            ],
+            EntryStep.Stock =>
+            [
+                .. plan.System.Meters.Select(m => Field(true, "meters", m.Code, "dial")),
+                .. plan.System.Meters.Select(m => Field(false, "meters", m.Code, "total")),
+                .. plan.System.Drums.Select(d => Field(true, "drums", d.Code, "level")),
+            ],
+            EntryStep.Adjust => [.. switched.Select(o => Field(false, "switches", o, "left"))],
+            EntryStep.Close => Signatures(draft),
+            _ => [],
+        };
+    }
+
+    private static ExpectedField[] Signatures(VisitDraft draft) => draft.Amended is not null
+        ? [new ExpectedField("visit/amendReason", draft.Text("visit/amendReason").Length > 0)]
+        :
+        [
+            new ExpectedField("visit/signatures/Technician/name", draft.Text("visit/signatures/Technician/name").Length > 0),
+            new ExpectedField("visit/signatures/Customer/name", draft.Text("visit/signatures/Customer/name").Length + draft.Text("visit/signatures/Customer/absentReason").Length > 0),
+        ];
+
+    private static bool IsSaid(VisitDraft draft, string group) => draft.Text(DraftKey.Under(group, "mode")) switch
+    {
+        "notQuantifiable" => true,
+        "notTaken" => draft.Text(DraftKey.Under(group, "notTaken")).Length > 0,
+        "drops" => draft.Text(DraftKey.Under(group, "drops")).Length > 0,
+        _ => draft.Text(DraftKey.Under(group, "value")).Length > 0,
+    };
+}

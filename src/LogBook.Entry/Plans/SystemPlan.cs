@@ -1,0 +1,187 @@
+using LogBook.Domain.History;
+using LogBook.Domain.Programmes;
+using LogBook.Domain.Sites;
+using LogBook.Domain.Visits;
+using LogBook.Entry.Drafts;
+
+namespace LogBook.Entry.Plans;
+
+/// <summary>What the form offers for one system on one day: from its set-up, its programme and its last visits.</summary>
+public sealed class SystemPlan
+{
+    private static readonly string[] Biology = [TestCodes.DipSlide, TestCodes.ColonyCount, TestCodes.Legionella];
+    private static readonly string[] Usual = [TestCodes.Ph, TestCodes.Chloride, TestCodes.Calcium, TestCodes.Alkalinity, TestCodes.Inhibitor];
+
+    private SystemPlan(WaterSystem system, Programme? programme, IReadOnlyList<(DateTime Utc, VisitedSystem System)> visits)
+    {
+        System = system;
+        Programme = programme;
+        Visits = visits;
+    }
+
+    /// <summary>The system.</summary>
+    public WaterSystem System { get; }
+
+    /// <summary>Programme in force on the day of the visit, if any.</summary>
+    public Programme? Programme { get; }
+
+    /// <summary>Earlier visits of the system, latest last.</summary>
+    public IReadOnlyList<(DateTime Utc, VisitedSystem System)> Visits { get; }
+
+    /// <summary>Whether it only gets a sheet of tests.</summary>
+    public bool RecordOnly => System.Kind != SystemKind.OpenRecirculating;
+
+    /// <summary>Steps of the form for this system.</summary>
+    public IReadOnlyList<EntryStep> Steps { get; private init; } = [];
+
+    /// <summary>Water tests, in the order of the sample points.</summary>
+    public IReadOnlyList<PlannedTest> Tests { get; private init; } = [];
+
+    /// <summary>Tests of slides and bottles.</summary>
+    public IReadOnlyList<PlannedTest> SampleTests { get; private init; } = [];
+
+    /// <summary>Settings of the programme.</summary>
+    public IReadOnlyList<PlannedSetting> Settings { get; private init; } = [];
+
+    /// <summary>Whether the full walk through the settings is due.</summary>
+    public bool WalkIsDue { get; private init; }
+
+    /// <summary>Works out the plan.</summary>
+    /// <param name="system">The system.</param>
+    /// <param name="firm">Set-up of the firm.</param>
+    /// <param name="previous">The site's last visits, latest last.</param>
+    /// <param name="draft">The visit at hand.</param>
+    /// <returns>The plan.</returns>
+    public static SystemPlan For(WaterSystem system, FirmSetUp firm, IReadOnlyList<Visit> previous, VisitDraft draft)
+    {
+        var arrived = draft.Arrived();
+        var day = DateOnly.FromDateTime(arrived.Wall);
+        var programme = system.Programmes.Where(p => p.From <= day).MaxBy(p => p.From) ?? system.Programmes.MinBy(p => p.From);
+        var visits = previous
+            .Where(v => v.Id != draft.Id && v.Arrived < arrived)
+            .OrderBy(v => v.Arrived.Utc)
+            .SelectMany(v => v.Systems.Where(s => s.System.Equals(system.Code, StringComparison.OrdinalIgnoreCase)).Select(s => (v.Arrived.Utc, s)))
+            .ToList();
+        var settings = programme is null ? [] : SettingList.Of(programme, system);
+        var tests = TestsOf(system, programme, firm, visits, draft);
+        var recordOnly = system.Kind != SystemKind.OpenRecirculating;
+        return new SystemPlan(system, programme, visits)
+        {
+            Settings = settings,
+            WalkIsDue = !recordOnly && settings.Count > 0 && SettingList.WalkIsDue(settings, visits, arrived.Utc),
+            Tests = recordOnly ? tests : [.. tests.Where(t => !IsSample(t))],
+            SampleTests = recordOnly ? [] : [.. tests.Where(IsSample)],
+            Steps = recordOnly
+                ? [EntryStep.Sheet, EntryStep.Close]
+                : [EntryStep.Arrive, EntryStep.Controller, EntryStep.Reference, EntryStep.Water, EntryStep.Stock, EntryStep.Tower, EntryStep.Samples, EntryStep.Adjust, EntryStep.Close],
+        };
+    }
+
+    /// <summary>The last result of a test.</summary>
+    /// <param name="key">The test.</param>
+    /// <returns>Time and result, or null.</returns>
+    public (DateTime Utc, Reading Reading)? LastOf(ReadingKey key)
+    {
+        for (var i = Visits.Count - 1; i >= 0; i--)
+        {
+            var found = Visits[i].System.Readings.LastOrDefault(r => r.At == key.At && r.Test == key.Test && (key.Source is null || r.Source == key.Source) && r.NotTaken is null);
+            if (found is not null)
+            {
+                return (Visits[i].Utc, found);
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>The last record of a part.</summary>
+    /// <typeparam name="T">Type of the record.</typeparam>
+    /// <param name="of">Picks it from a visit, null where the visit has none.</param>
+    /// <returns>Time and record, or null.</returns>
+    public (DateTime Utc, T Record)? LastOf<T>(Func<VisitedSystem, T?> of)
+        where T : class
+    {
+        for (var i = Visits.Count - 1; i >= 0; i--)
+        {
+            if (of(Visits[i].System) is { } record)
+            {
+                return (Visits[i].Utc, record);
+            }
+        }
+
+        return null;
+    }
+
+    private static bool IsSample(PlannedTest test) => Biology.Contains(test.Key.Test);
+
+    private static List<PlannedTest> TestsOf(
+        WaterSystem system, Programme? programme, FirmSetUp firm, List<(DateTime Utc, VisitedSystem System)> visits, VisitDraft draft)
+    {
+        var recordOnly = system.Kind != SystemKind.OpenRecirculating;
+        var probed = recordOnly ? [] : system.Probes.Select(p => p.Of switch
+        {
+            ProbeKind.Ph => TestCodes.Ph,
+            ProbeKind.Orp => TestCodes.Orp,
+            _ => TestCodes.Conductivity,
+        }).ToList();
+        var keys = new List<ReadingKey>();
+        void Add(string at, string test, ReadingSource? source = null)
+        {
+            // The probes' own displays and references have their place in the steps before.
+            var atProbe = at == SamplePoints.Tower && probed.Contains(test);
+            if (!atProbe && !keys.Exists(k => k.At == at && k.Test == test))
+            {
+                keys.Add(new ReadingKey(at, test, source));
+            }
+        }
+
+        if (!recordOnly)
+        {
+            Add(SamplePoints.MakeUp, TestCodes.Conductivity, ReadingSource.Reference);
+        }
+
+        foreach (var range in programme?.Ranges ?? [])
+        {
+            Add(range.At, range.Test, SourceOf(range.Test));
+        }
+
+        foreach (var reading in visits.TakeLast(3).SelectMany(v => v.System.Readings))
+        {
+            Add(reading.At, reading.Test, reading.Source is ReadingSource.Controller ? null : reading.Source);
+        }
+
+        if (keys.Count <= 1 && !recordOnly)
+        {
+            foreach (var test in Usual)
+            {
+                Add(SamplePoints.Tower, test);
+            }
+        }
+
+        if (!recordOnly)
+        {
+            Add(SamplePoints.Tower, TestCodes.DipSlide);
+        }
+
+        var list = DraftKey.Of(DraftKey.Systems, system.Code, "readings");
+        foreach (var key in draft.PartsUnder(list).Select(ReadingKey.Parse).OfType<ReadingKey>())
+        {
+            var follows = draft.Text(DraftKey.Under(key.In(system.Code), "follows")).Length > 0;
+            if (!follows && !keys.Contains(key))
+            {
+                keys.RemoveAll(k => k.At == key.At && k.Test == key.Test && key.Number == 1 && !draft.HasAny(k.In(system.Code)));
+                keys.Add(key);
+            }
+        }
+
+        return
+        [
+            .. keys.Select(key => (key, Info: TestCatalogue.Find(key.Test, firm)))
+                .Where(pair => pair.Info is not null)
+                .OrderBy(pair => pair.key.At == SamplePoints.MakeUp ? 0 : 1)
+                .Select(pair => new PlannedTest(pair.key, pair.Info!, programme?.Ranges.FirstOrDefault(r => r.At == pair.key.At && r.Test == pair.key.Test))),
+        ];
+    }
+
+    private static ReadingSource? SourceOf(string test) => test is TestCodes.ColonyCount or TestCodes.Legionella ? ReadingSource.Lab : null;
+}

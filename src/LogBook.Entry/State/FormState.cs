@@ -1,0 +1,255 @@
+using LogBook.Domain.History;
+using LogBook.Domain.Languages;
+using LogBook.Domain.Outcomes;
+using LogBook.Domain.Quantities;
+using LogBook.Domain.Sites;
+using LogBook.Domain.Visits;
+using LogBook.Entry.Cautions;
+using LogBook.Entry.Drafts;
+using LogBook.Entry.Numbers;
+using LogBook.Entry.Plans;
+using LogBook.Entry.Texts;
+
+namespace LogBook.Entry.State;
+
+/// <summary>What the parts of the form share while it is open: the draft, the set-up, and what is wrong where.</summary>
+public sealed class FormState
+{
+    private readonly Action _edited;
+    private readonly List<Caution> _cautions = [];
+    private DraftBuild? _build;
+    private List<FieldProblem>? _problems;
+    private List<SystemPlan>? _plans;
+
+    /// <summary>Starts with a draft.</summary>
+    /// <param name="draft">The draft at hand.</param>
+    /// <param name="firm">Set-up of the firm.</param>
+    /// <param name="site">The site.</param>
+    /// <param name="clock">Clock of the device.</param>
+    /// <param name="edited">Called after each change of the draft.</param>
+    public FormState(VisitDraft draft, FirmSetUp firm, Site site, TimeProvider clock, Action edited)
+    {
+        Draft = draft;
+        Firm = firm;
+        Site = site;
+        Clock = clock;
+        _edited = edited;
+    }
+
+    /// <summary>The draft at hand.</summary>
+    public VisitDraft Draft { get; }
+
+    /// <summary>Set-up of the firm.</summary>
+    public FirmSetUp Firm { get; }
+
+    /// <summary>The site.</summary>
+    public Site Site { get; }
+
+    /// <summary>Clock of the device.</summary>
+    public TimeProvider Clock { get; }
+
+    /// <summary>Language of the form.</summary>
+    public Language Language { get; set; }
+
+    /// <summary>Code of the person at the form.</summary>
+    public string Me { get; set; } = string.Empty;
+
+    /// <summary>The site's last visits, latest last.</summary>
+    public IReadOnlyList<Visit> Previous { get; set; } = [];
+
+    /// <summary>Issues that came back after sending.</summary>
+    public IReadOnlyList<Issue> Refusals { get; set; } = [];
+
+    /// <summary>Checks of the domain.</summary>
+    public Func<Visit, IReadOnlyList<Issue>>? Check { get; set; }
+
+    /// <summary>Index of the system in hand.</summary>
+    public int SystemIndex { get; set; }
+
+    /// <summary>Step in hand.</summary>
+    public EntryStep Step { get; set; }
+
+    /// <summary>Whether the person tried to close.</summary>
+    public bool TriedToClose { get; set; }
+
+    /// <summary>Plans of the site's systems.</summary>
+    public IReadOnlyList<SystemPlan> Plans => _plans ??= [.. Firm.SystemsOf(Site.Code).Select(system => SystemPlan.For(system, Firm, Previous, Draft))];
+
+    /// <summary>Plan of the system in hand, or null for a site without systems.</summary>
+    public SystemPlan? Plan => SystemIndex < Plans.Count ? Plans[SystemIndex] : null;
+
+    /// <summary>Key of the system in hand.</summary>
+    public string SystemKey => DraftKey.Of(DraftKey.Systems, Plan?.System.Code ?? string.Empty);
+
+    /// <summary>The visit as the draft stands.</summary>
+    public DraftBuild Build => _build ??= Draft.Build(Language);
+
+    /// <summary>Everything to correct or to read again.</summary>
+    public IReadOnlyList<FieldProblem> Problems => _problems ??= FormProblems.Of(this);
+
+    /// <summary>Cautions to show now.</summary>
+    public IReadOnlyList<Caution> Cautions => _cautions;
+
+    /// <summary>Whether work stopped at the door.</summary>
+    public bool IsStopped => Draft.Text(DraftKey.Of(DraftKey.Visit, "kind")) == nameof(VisitKind.Stopped);
+
+    /// <summary>Key of a field of the system in hand.</summary>
+    /// <param name="parts">Parts under the system.</param>
+    /// <returns>The key.</returns>
+    public string Key(params string[] parts) => DraftKey.Under(SystemKey, parts);
+
+    /// <summary>A wording in the form's language.</summary>
+    /// <param name="text">The wording.</param>
+    /// <param name="values">Values for its places.</param>
+    /// <returns>The finished text.</returns>
+    public string T(Text text, params object?[] values) => values.Length == 0 ? text.In(Language) : text.In(Language, values);
+
+    /// <summary>Name of a field.</summary>
+    /// <param name="key">Key of the field.</param>
+    /// <returns>The name.</returns>
+    public string Name(string key) => FieldNames.Of(key, Site.Code, Firm, Language);
+
+    /// <summary>Sets a text or a choice.</summary>
+    /// <param name="key">Key of the field.</param>
+    /// <param name="text">The text.</param>
+    public void SetText(string key, string? text)
+    {
+        Draft.SetText(key, text);
+        Edited();
+    }
+
+    /// <summary>Sets the text of a number field; after "Please read again" the number asked about is kept as the first.</summary>
+    /// <param name="key">Key of the field.</param>
+    /// <param name="text">As typed.</param>
+    /// <param name="unit">Unit shown beside it; null for a number without unit choice.</param>
+    public void SetNumber(string key, string? text, string? unit)
+    {
+        var asked = ReadAgainAt(key) is not null ? Draft.Number(key) : null;
+        Draft.SetText(key, text, unit);
+        if (asked is not null && Draft.Field(key) is { First: null } field && Draft.Number(key) != asked)
+        {
+            Draft.Set(key, field with { First = asked });
+        }
+
+        Edited();
+    }
+
+    /// <summary>Sets the unit of a number field.</summary>
+    /// <param name="key">Key of the field.</param>
+    /// <param name="unit">UCUM unit.</param>
+    public void SetUnit(string key, string? unit)
+    {
+        Draft.Set(key, (Draft.Field(key) ?? new DraftField()) with { Unit = unit, Confirmed = false });
+        Edited();
+    }
+
+    /// <summary>Answers which number an unclear text is.</summary>
+    /// <param name="key">Key of the field.</param>
+    /// <param name="choice">The number meant.</param>
+    public void Answer(string key, double choice)
+    {
+        Draft.Set(key, (Draft.Field(key) ?? new DraftField()) with { Choice = choice });
+        Edited();
+    }
+
+    /// <summary>Confirms a doubted value.</summary>
+    /// <param name="key">Key of the field.</param>
+    public void Confirm(string key)
+    {
+        if (Draft.Field(key) is { } field)
+        {
+            Draft.Set(key, field with { Confirmed = true, First = field.First ?? Draft.Number(key) });
+            Edited();
+        }
+    }
+
+    /// <summary>Adds a row to a list.</summary>
+    /// <param name="list">Key of the list.</param>
+    /// <returns>Key of the row.</returns>
+    public string AddRow(string list)
+    {
+        var row = list.EndsWith("/actions", StringComparison.Ordinal) || list.EndsWith("/recommendations", StringComparison.Ordinal)
+            ? Draft.AddRow(list, Clock)
+            : Draft.AddRow(list);
+        Edited();
+        return row;
+    }
+
+    /// <summary>Takes a row away.</summary>
+    /// <param name="row">Key of the row.</param>
+    public void RemoveRow(string row)
+    {
+        Draft.RemoveRow(row);
+        Edited();
+    }
+
+    /// <summary>Problems shown at a field: its own, and those of its group at the group's first field.</summary>
+    /// <param name="key">Key of the field.</param>
+    /// <returns>Problems.</returns>
+    public IReadOnlyList<FieldProblem> ProblemsAt(string key)
+    {
+        var slash = key.LastIndexOf('/');
+        var leads = key[(slash + 1)..] is "value" or "drops" or "level" or "hours" or "asFound" or "dial" or "found" or "millilitres" or "amount" or "text";
+        return [.. Problems.Where(p => p.Key == key || (leads && p.Key == key[..slash]))];
+    }
+
+    /// <summary>The doubt about a field that the person has not answered yet.</summary>
+    /// <param name="key">Key of the field.</param>
+    /// <returns>The problem, or null.</returns>
+    public FieldProblem? ReadAgainAt(string key) => Draft.Field(key)?.Confirmed == true ? null : ProblemsAt(key).FirstOrDefault(p => !p.Blocks);
+
+    /// <summary>Shows a caution, once per act and visit.</summary>
+    /// <param name="caution">The caution.</param>
+    public void Warn(Caution caution)
+    {
+        if (!Draft.CautionsSeen.Contains(caution.ToString()) && !_cautions.Contains(caution))
+        {
+            _cautions.Add(caution);
+        }
+    }
+
+    /// <summary>The person read a caution.</summary>
+    /// <param name="caution">The caution.</param>
+    public void SeeCaution(Caution caution)
+    {
+        _cautions.Remove(caution);
+        Draft.SeeCaution(caution.ToString());
+        Edited();
+    }
+
+    /// <summary>A value with its unit, as entered.</summary>
+    /// <param name="value">The value.</param>
+    /// <param name="unit">UCUM unit, or none.</param>
+    /// <param name="qualifier">Sign before it.</param>
+    /// <returns>Words.</returns>
+    public string Shows(double value, string? unit, string? qualifier = null)
+    {
+        var number = string.IsNullOrEmpty(unit) ? Shown.Entered(value, Language) : Shown.Entered(value, unit, Language);
+        return qualifier is null ? number : qualifier + " " + number;
+    }
+
+    /// <summary>Name of a unit in a list of choices; pH and ratios have words too.</summary>
+    /// <param name="unit">UCUM unit.</param>
+    /// <returns>Words.</returns>
+    public string UnitName(string unit) => unit == UnitCodes.One ? string.Empty : Shown.Unit(unit, Language);
+
+    /// <summary>What is understood of a number field.</summary>
+    /// <param name="key">Key of the field.</param>
+    /// <returns>The reading.</returns>
+    public NumberReading Reading(string key) => Draft.Reading(key, Language);
+
+    /// <summary>Forgets what was worked out of the draft and tells the form.</summary>
+    public void Edited()
+    {
+        Renew();
+        _edited();
+    }
+
+    /// <summary>Forgets what was worked out of the draft.</summary>
+    public void Renew()
+    {
+        _build = null;
+        _problems = null;
+        _plans = null;
+    }
+}

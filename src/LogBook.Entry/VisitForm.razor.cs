@@ -1,0 +1,275 @@
+using LogBook.Domain.History;
+using LogBook.Domain.Languages;
+using LogBook.Domain.Outcomes;
+using LogBook.Domain.Sites;
+using LogBook.Domain.Visits;
+using LogBook.Entry.Cautions;
+using LogBook.Entry.Closing;
+using LogBook.Entry.Drafts;
+using LogBook.Entry.Plans;
+using LogBook.Entry.State;
+using LogBook.Entry.Texts;
+using Microsoft.AspNetCore.Components;
+using Microsoft.JSInterop;
+
+namespace LogBook.Entry;
+
+/// <summary>The form of one visit: shows the steps, keeps the draft up to date, hands the visit over when it is closed.</summary>
+public sealed partial class VisitForm : IAsyncDisposable
+{
+    // Well within the second in which a change must be kept.
+    private static readonly TimeSpan SaveAfter = TimeSpan.FromMilliseconds(700);
+
+    private FormState? _state;
+    private ITimer? _timer;
+    private ElementReference _root;
+    private IJSObjectReference? _module;
+    private DotNetObjectReference<VisitForm>? _self;
+    private string? _focus;
+    private bool _changed;
+    private bool _closing;
+
+    /// <summary>Set-up of the firm.</summary>
+    [Parameter, EditorRequired]
+    public FirmSetUp Firm { get; set; } = FirmSetUp.Empty;
+
+    /// <summary>The site.</summary>
+    [Parameter, EditorRequired]
+    public Site Site { get; set; } = default!;
+
+    /// <summary>The site's last visits, latest last.</summary>
+    [Parameter]
+    public IReadOnlyList<Visit> Previous { get; set; } = [];
+
+    /// <summary>The draft at hand.</summary>
+    [Parameter, EditorRequired]
+    public VisitDraft Draft { get; set; } = default!;
+
+    /// <summary>Language of the form.</summary>
+    [Parameter]
+    public Language Language { get; set; }
+
+    /// <summary>Code of the person at the form.</summary>
+    [Parameter]
+    public string Me { get; set; } = string.Empty;
+
+    /// <summary>Clock of the device.</summary>
+    [Parameter]
+    public TimeProvider TimeProvider { get; set; } = TimeProvider.System;
+
+    /// <summary>Issues that came back after the visit was sent.</summary>
+    [Parameter]
+    public IReadOnlyList<Issue> Refusals { get; set; } = [];
+
+    /// <summary>Checks to run at each change, besides those of the form.</summary>
+    [Parameter]
+    public Func<Visit, IReadOnlyList<Issue>>? Check { get; set; }
+
+    /// <summary>The draft changed: the host keeps it. Called within a second of the last change.</summary>
+    [Parameter]
+    public EventCallback<VisitDraft> Changed { get; set; }
+
+    /// <summary>The visit is closed: the host sends it.</summary>
+    [Parameter]
+    public EventCallback<Visit> Close { get; set; }
+
+    [Inject]
+    private IJSRuntime Script { get; set; } = default!;
+
+    private FormState State => _state!;
+
+    private string Tag => Language switch
+    {
+        Language.Spanish => "es",
+        Language.Portuguese => "pt",
+        _ => "en",
+    };
+
+    // What must be corrected is listed once the person tried to close, or when the visit came back.
+    private IReadOnlyList<FieldProblem> Summary => State.TriedToClose || Refusals.Count > 0 ? [.. State.Problems.Where(p => p.Blocks)] : [];
+
+    private EntryStep? NextStep
+    {
+        get
+        {
+            var steps = State.Plan?.Steps ?? [];
+            var at = steps.ToList().IndexOf(State.Step);
+            return at >= 0 && at + 1 < steps.Count ? steps[at + 1] : null;
+        }
+    }
+
+    /// <summary>Keeps keys that were typed into a field which was not left yet.</summary>
+    /// <param name="key">Key of the field.</param>
+    /// <param name="text">As typed so far.</param>
+    /// <param name="unit">Unit shown beside it.</param>
+    [JSInvokable]
+    public void KeepTyped(string key, string text, string? unit)
+    {
+        Draft.KeepTyped(key, text, unit);
+        SaveSoon();
+    }
+
+    /// <inheritdoc />
+    public async ValueTask DisposeAsync()
+    {
+        if (_timer is not null)
+        {
+            await _timer.DisposeAsync();
+        }
+
+        await SaveAsync();
+        _self?.Dispose();
+        if (_module is not null)
+        {
+            try
+            {
+                await _module.DisposeAsync();
+            }
+            catch (JSDisconnectedException)
+            {
+                // The page is gone, and its script with it.
+            }
+        }
+    }
+
+    /// <inheritdoc />
+    protected override void OnParametersSet()
+    {
+        if (_state?.Draft != Draft)
+        {
+            _state = new FormState(Draft, Firm, Site, TimeProvider, Edited);
+            _state.Language = Language;
+            _state.Previous = Previous;
+            _state.Step = _state.Plan?.Steps[0] ?? EntryStep.Close;
+        }
+
+        _state.Language = Language;
+        _state.Me = Me;
+        _state.Previous = Previous;
+        _state.Refusals = Refusals;
+        _state.Check = Check;
+        _state.Renew();
+    }
+
+    /// <inheritdoc />
+    protected override async Task OnAfterRenderAsync(bool firstRender)
+    {
+        if (firstRender)
+        {
+            _module = await Script.InvokeAsync<IJSObjectReference>("import", "./_content/LogBook.Entry/entry.js");
+            _self = DotNetObjectReference.Create(this);
+            await _module.InvokeVoidAsync("attach", _root, _self);
+        }
+
+        if (_focus is { } id && _module is not null)
+        {
+            _focus = null;
+            await _module.InvokeVoidAsync("focusField", id);
+        }
+    }
+
+    private static Text Name(EntryStep step) => step switch
+    {
+        EntryStep.Arrive => EntryTexts.Arrive,
+        EntryStep.Controller => EntryTexts.Controller,
+        EntryStep.Reference => EntryTexts.Reference,
+        EntryStep.Water => EntryTexts.Water,
+        EntryStep.Stock => EntryTexts.Stock,
+        EntryStep.Tower => EntryTexts.Tower,
+        EntryStep.Samples => EntryTexts.Samples,
+        EntryStep.Adjust => EntryTexts.Adjust,
+        EntryStep.Sheet => EntryTexts.Sheet,
+        _ => EntryTexts.Close,
+    };
+
+    private void ChooseSystem(int index)
+    {
+        State.SystemIndex = index;
+        if (State.Plan?.Steps.Contains(State.Step) != true)
+        {
+            State.Step = State.Plan?.Steps[0] ?? EntryStep.Close;
+        }
+    }
+
+    private void Show(EntryStep step)
+    {
+        State.Step = step;
+        _focus = "visit-step";
+        foreach (var caution in SiteCautions.At(State, step))
+        {
+            State.Warn(caution);
+        }
+    }
+
+    private void GoToPoint(OpenPoint point)
+    {
+        State.SystemIndex = point.System;
+        State.Step = point.Step;
+        _focus = DraftKey.ElementId(point.Key);
+    }
+
+    private Task GoToPointAsync(OpenPoint point)
+    {
+        GoToPoint(point);
+        return Task.CompletedTask;
+    }
+
+    private void GoToKeyAsync(string key)
+    {
+        var (system, step) = FieldPlaces.Of(State, key);
+        State.SystemIndex = system;
+        State.Step = step;
+        _focus = DraftKey.ElementId(key);
+    }
+
+    private async Task CloseAsync()
+    {
+        // A second press while the first is under way would send twice.
+        if (_closing)
+        {
+            return;
+        }
+
+        State.TriedToClose = true;
+        if (!CloseGate.MayClose(State))
+        {
+            _focus = State.Problems.Any(p => p.Blocks) ? "visit-problems" : "still-open";
+            return;
+        }
+
+        _closing = true;
+        try
+        {
+            var visit = CloseGate.Finish(State);
+            _changed = true;
+            await SaveAsync();
+            await Close.InvokeAsync(visit);
+        }
+        finally
+        {
+            _closing = false;
+        }
+    }
+
+    private void Edited()
+    {
+        SaveSoon();
+        StateHasChanged();
+    }
+
+    private void SaveSoon()
+    {
+        _changed = true;
+        _timer ??= TimeProvider.CreateTimer(_ => _ = InvokeAsync(SaveAsync), null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
+        _timer.Change(SaveAfter, Timeout.InfiniteTimeSpan);
+    }
+
+    private async Task SaveAsync()
+    {
+        if (_changed)
+        {
+            _changed = false;
+            await Changed.InvokeAsync(Draft);
+        }
+    }
+}

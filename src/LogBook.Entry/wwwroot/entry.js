@@ -1,0 +1,33 @@
+// Keeps what is being typed and moves on with Enter. Fields are bound on change, so that no key waits for a server.
+const idle = 500;
+
+export function attach(root, form) {
+  const timers = new Map();
+  root.addEventListener("input", event => {
+    const box = event.target;
+    const key = box.dataset?.key;
+    if (!key) return;
+    clearTimeout(timers.get(key));
+    timers.set(key, setTimeout(() => {
+      form.invokeMethodAsync("KeepTyped", key, box.value, box.dataset.unit ?? null).catch(() => {});
+    }, idle));
+  });
+  // A field that is left is kept by its own change; a late timer would only repeat it.
+  root.addEventListener("change", event => clearTimeout(timers.get(event.target.dataset?.key)));
+  root.addEventListener("keydown", event => {
+    if (event.key !== "Enter" || event.target.tagName !== "INPUT" || event.target.type === "checkbox") return;
+    event.preventDefault();
+    const boxes = [...root.querySelectorAll(".lb-body input:not([type=checkbox]), .lb-body textarea")].filter(box => box.offsetParent !== null);
+    const next = boxes[boxes.indexOf(event.target) + 1];
+    if (next) next.focus(); else event.target.blur();
+  });
+}
+
+export function focusField(id) {
+  const found = document.getElementById(id);
+  if (!found) return;
+  for (let around = found.closest("details"); around; around = around.parentElement?.closest("details")) around.open = true;
+  const target = found.matches("input, select, textarea, button, [tabindex]") ? found : found.querySelector("input, select, textarea, button") ?? found;
+  target.focus();
+  target.scrollIntoView({ block: "center" });
+}
