@@ -25,14 +25,11 @@ internal sealed class FeedState
     /// <summary>Litres on the controller's count at which the next run falls due.</summary>
     public double NextAtL { get; set; }
 
-    /// <summary>Run time alongside the present bleed, h.</summary>
-    public double ThisBleedH { get; set; }
+    /// <summary>Run time alongside the present bleed, or in the present call of a measured feed, h.</summary>
+    public double RunH { get; set; }
 
     /// <summary>Measured feeds: calling.</summary>
     public bool Calls { get; set; }
-
-    /// <summary>Start of the present call, h.</summary>
-    public double CallsSince { get; set; }
 
     /// <summary>Next planned start, h.</summary>
     public double NextStart { get; set; } = double.PositiveInfinity;

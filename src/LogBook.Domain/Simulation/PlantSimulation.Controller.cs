@@ -72,8 +72,15 @@ public sealed partial class PlantSimulation
     /// <summary>Week of the dose plan that the controller shows, from 1.</summary>
     public int ProgrammeWeek => WeekOf(DateOnly.FromDateTime(LocalAt(_t).AddMinutes(ClockOffMin)));
 
-    /// <summary>Acknowledges all alarms.</summary>
-    public void ClearAlarms() => _alarms.Clear();
+    /// <summary>Acknowledges all alarms; a feed that its time limit had stopped may run again.</summary>
+    public void ClearAlarms()
+    {
+        _alarms.Clear();
+        foreach (var feed in _feeds)
+        {
+            feed.RunH = 0;
+        }
+    }
 
     /// <summary>Sets the switch of an output.</summary>
     /// <param name="output">Its code.</param>
@@ -316,9 +323,9 @@ public sealed partial class PlantSimulation
         if (open && !bleed.On)
         {
             _bleedSince = _t;
-            foreach (var feed in _feeds)
+            foreach (var feed in _feeds.Where(f => f.Feed.Mode == FeedMode.AlongsideBleed))
             {
-                feed.ThisBleedH = 0;
+                feed.RunH = 0;
             }
 
             Note(PlantEventKind.BleedOpened, bleed.Code);
@@ -360,7 +367,7 @@ public sealed partial class PlantSimulation
                 break;
             case FeedMode.AlongsideBleed:
                 var allowed = (feed.LongestFeedMin ?? double.PositiveInfinity) / 60;
-                wants = _bleed is { On: true } && state.ThisBleedH < allowed - TimeHair;
+                wants = _bleed is { On: true } && state.RunH < allowed - TimeHair;
                 if (_bleed is { On: true } && !wants && _alarms.Add("long feed " + state.Output))
                 {
                     Note(PlantEventKind.LongFeed, state.Output);
@@ -378,7 +385,12 @@ public sealed partial class PlantSimulation
                 break;
             case FeedMode.ByOrp:
                 DecideOrp(state);
-                wants = state.Calls && !(feed.LongestFeedMin is > 0 and var minutes && _t >= state.CallsSince + (minutes / 60));
+                wants = state.Calls && state.RunH < ((feed.LongestFeedMin ?? double.PositiveInfinity) / 60) - TimeHair;
+                if (state.Calls && !wants && _alarms.Add("long feed " + state.Output))
+                {
+                    Note(PlantEventKind.LongFeed, state.Output);
+                }
+
                 break;
             case FeedMode.ByPh:
             case FeedMode.ByResidual:
@@ -397,7 +409,7 @@ public sealed partial class PlantSimulation
         if (!state.Calls && OrpDisplayMv <= setPoint - (state.Feed.Differential ?? 0) + OrpHair)
         {
             state.Calls = true;
-            state.CallsSince = _t;
+            state.RunH = 0;
         }
         else if (state.Calls && OrpDisplayMv >= setPoint - OrpHair)
         {
@@ -435,7 +447,7 @@ public sealed partial class PlantSimulation
             if (feed.Wants && _outputs[feed.Output].On)
             {
                 feed.OwedH = Math.Max(0, feed.OwedH - dt);
-                feed.ThisBleedH += dt;
+                feed.RunH += dt;
             }
         }
     }
@@ -472,8 +484,8 @@ public sealed partial class PlantSimulation
                 case FeedMode.ByMakeUpVolume when _pulses && makeUp > 0:
                     At(_t + ((feed.NextAtL - CountedL) / makeUp));
                     break;
-                case FeedMode.AlongsideBleed when running && feed.Feed.LongestFeedMin is > 0 and var longest:
-                    At(_t + (longest / 60) - feed.ThisBleedH);
+                case FeedMode.AlongsideBleed or FeedMode.ByOrp when running && feed.Feed.LongestFeedMin is > 0 and var longest:
+                    At(_t + (longest / 60) - feed.RunH);
                     break;
                 case FeedMode.FixedShare when Turn(feed.Feed, out var since):
                     At(_t - since + (feed.Feed.CycleMin!.Value / 60));

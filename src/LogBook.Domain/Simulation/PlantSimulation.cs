@@ -159,7 +159,7 @@ public sealed partial class PlantSimulation
     public double OrpDisplayMv => OrpMv + _orpError.At(_t);
 
     /// <summary>Bacteria on a dip slide, log10 CFU/mL, without the reader's error: falls with biocide over the last days.</summary>
-    public double DipSlideLog => 5.3 - (2.9 * Math.Min(1, _controlIndex / 0.30));
+    public double DipSlideLog => 5.3 - (3.5 * Math.Min(1, _controlIndex / 0.25));
 
     /// <summary>Make-up counted by the dial since the start, L.</summary>
     public double DialL { get; private set; }
@@ -219,6 +219,30 @@ public sealed partial class PlantSimulation
     /// <param name="output">Code of the output.</param>
     /// <returns>L/h.</returns>
     public double PumpLPerH(string output) => PumpFlow(_outputs[output]);
+
+    /// <summary>True flow of the open bleed valve, L/h.</summary>
+    public double BleedValveLPerH => _model.BleedLPerH;
+
+    /// <summary>Density of a product as the plant knows it.</summary>
+    /// <param name="product">Its code.</param>
+    /// <returns>kg/L; 1 for an unknown product.</returns>
+    public double DensityOf(string product) => _products.TryGetValue(product, out var known) ? known.DensityKgPerL : 1;
+
+    /// <summary>Drains the system and fills it with make-up water at once.</summary>
+    public void Refill()
+    {
+        for (var i = 0; i < Count; i++)
+        {
+            _out[i] += _c[i] * _model.VolumeL;
+            _in[i] += _makeUp[i] * _model.VolumeL;
+            _c[i] = _makeUp[i];
+        }
+
+        _lostL += _model.VolumeL;
+        _makeUpL += _model.VolumeL;
+        DialL += _dialCounts ? _model.VolumeL : 0;
+        CountedL += _pulses ? _model.VolumeL : 0;
+    }
 
     /// <summary>Puts litres into a drum, or takes them out when negative.</summary>
     /// <param name="drum">Its code.</param>
