@@ -34,6 +34,9 @@ internal sealed record DemoSiteFile
 
     public HalogenLines? Halogen { get; init; }
 
+    /// <summary>A second biocide that site staff pour in by hand.</summary>
+    public PouredLines? Poured { get; init; }
+
     public IReadOnlyList<ProgrammeChange> Programmes { get; init; } = [];
 
     public IReadOnlyList<ScenarioEntry> Story { get; init; } = [];
@@ -76,6 +79,9 @@ internal sealed record DemoSiteFile
 
         /// <summary>Load factor of each month, January first.</summary>
         public required IReadOnlyList<double> Months { get; init; }
+
+        /// <summary>Load factor of each hour of the day, mean 1 over 24 h; the usual profile when absent.</summary>
+        public IReadOnlyList<double>? Hours { get; init; }
 
         public bool LeakOnlyWhileRunning { get; init; }
 
@@ -130,6 +136,9 @@ internal sealed record DemoSiteFile
 
         public required double DrumL { get; init; }
 
+        /// <summary>Weeks of the plan, 1 to 4; all when empty.</summary>
+        public IReadOnlyList<int> Weeks { get; init; } = [];
+
         public required IReadOnlyList<Weekday> Days { get; init; }
 
         public required IReadOnlyList<string> Starts { get; init; }
@@ -138,6 +147,19 @@ internal sealed record DemoSiteFile
 
         /// <summary>Rise during the hold, unscaled; only the longest bleed allowed is worked out from it.</summary>
         public required double HoldRiseUsPerCm { get; init; }
+    }
+
+    internal sealed record PouredLines
+    {
+        public required string Product { get; init; }
+
+        public required double MgPerL { get; init; }
+
+        /// <summary>Litres each time.</summary>
+        public required double Litres { get; init; }
+
+        /// <summary>First pouring, local wall time; then every four weeks.</summary>
+        public required DateTime First { get; init; }
     }
 
     internal sealed record HalogenLines

@@ -46,6 +46,14 @@ internal sealed class DemoSiteRun
         }
 
         plant.Schedule(_file.Story);
+        if (_file.Poured is { } poured)
+        {
+            plant.Schedule(Enumerable.Range(0, 200)
+                .Select(i => poured.First.AddDays(28 * i))
+                .TakeWhile(on => DateOnly.FromDateTime(on) <= lastDay)
+                .Select(on => new ScenarioEntry { On = on, Act = ScenarioAct.Poured, Text = poured.Product, Value = poured.Litres }));
+        }
+
         var technician = new Technician(System, plant, _zone, _seed);
         var jitter = SplitMix.For(_seed, "arrivals");
         var records = SplitMix.For(_seed, "record-only");
@@ -93,7 +101,7 @@ internal sealed class DemoSiteRun
             HandMeterError = _meters.ErrorAt(meter, day),
             Lots = lots.ToDictionary(l => l.Key, l => l.Value.Lot, StringComparer.Ordinal),
             LotFactors = lots.Values.ToDictionary(l => l.Lot, l => l.Factor, StringComparer.Ordinal),
-            Kind = seasonal && (i == 0 || gap > 60) ? VisitKind.StartUp : seasonal && nextInDays > 60 ? VisitKind.ShutDown : VisitKind.Routine,
+            Kind = seasonal && (gap > 60 || (i == 0 && !InSeason(day.AddDays(-14)))) ? VisitKind.StartUp : seasonal && nextInDays > 60 ? VisitKind.ShutDown : VisitKind.Routine,
             Acts = acts,
             NextInDays = Math.Min(nextInDays, 60),
             LegionellaEveryDays = Interval("legionella", day),
@@ -122,7 +130,9 @@ internal sealed class DemoSiteRun
         {
             if (InSeason(day))
             {
-                days.Add(day);
+                var planned = day;
+                var shift = _file.Acts.FirstOrDefault(a => a.Act == TechnicianActKind.Shift && a.Covers(planned))?.Value ?? 0;
+                days.Add(day.AddDays((int)shift));
                 day = Next(day);
             }
             else

@@ -17,7 +17,9 @@ internal sealed class FeedState
 {
     public required Feed Feed { get; init; }
 
-    public required string Output { get; init; }
+    public required OutputState Target { get; init; }
+
+    public string Output => Target.Code;
 
     /// <summary>Run time still owed, h (by volume, share of last bleed).</summary>
     public double OwedH { get; set; }
@@ -46,6 +48,9 @@ internal sealed class OutputState
     public SwitchState Switch { get; set; }
 
     public bool On { get; set; }
+
+    /// <summary>Some feed wants it now.</summary>
+    public bool Wanted { get; set; }
 
     public double Hours { get; set; }
 
@@ -76,6 +81,9 @@ internal sealed class DrumState
     public required double Litres { get; set; }
 
     public required string Product { get; set; }
+
+    /// <summary>What the plant knows of the product; none for one that does not matter to the water.</summary>
+    public PlantProduct? Known { get; set; }
 
     public double UsableL => Math.Max(0, Litres - (Drum.UnusableL ?? 0));
 }

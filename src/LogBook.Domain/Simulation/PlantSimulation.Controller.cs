@@ -112,10 +112,12 @@ public sealed partial class PlantSimulation
         _switchAt = double.NaN;
         foreach (var feed in _settings.Feeds)
         {
-            var output = feed.Output ?? _outputOrder.FirstOrDefault(o => o.Drum is { } d && Same(d.Drum.Code, feed.Drum))?.Code;
-            if (output is not null)
+            var target = feed.Output is { } code
+                ? _outputs.GetValueOrDefault(code)
+                : _outputOrder.Find(o => o.Drum is { } d && Same(d.Drum.Code, feed.Drum));
+            if (target is not null)
             {
-                _feeds.Add(new FeedState { Feed = feed, Output = output, NextAtL = CountedL + (feed.EveryL ?? 0) });
+                _feeds.Add(new FeedState { Feed = feed, Target = target, NextAtL = CountedL + (feed.EveryL ?? 0) });
             }
         }
 
@@ -181,17 +183,22 @@ public sealed partial class PlantSimulation
         DecideBleedCall();
         DecideDose(flow);
         DecideValve(flow);
+        foreach (var output in _outputOrder)
+        {
+            output.Wanted = false;
+        }
+
         foreach (var feed in _feeds)
         {
             DecideFeed(feed, flow);
+            feed.Target.Wanted |= feed.Wants;
         }
 
         foreach (var output in _outputOrder)
         {
             if (!ReferenceEquals(output, _bleed))
             {
-                var wants = _feeds.Any(f => f.Wants && Same(f.Output, output.Code));
-                output.On = output.Switch == SwitchState.ForcedOn || (output.Switch == SwitchState.Automatic && wants);
+                output.On = output.Switch == SwitchState.ForcedOn || (output.Switch == SwitchState.Automatic && output.Wanted);
             }
         }
     }
@@ -303,12 +310,21 @@ public sealed partial class PlantSimulation
         Note(PlantEventKind.DoseStarted, _dose.Output);
     }
 
-    private bool Blocked(FeedState feed) => feed.Feed.WaitsFor.Any(code =>
-        _outputs.TryGetValue(code, out var other)
-        && (other.On || (_dose is { } dose && Same(dose.Output, code)) || _t < other.LastOn + ContactHours(other)));
+    private bool Blocked(FeedState feed)
+    {
+        for (var i = 0; i < feed.Feed.WaitsFor.Count; i++)
+        {
+            if (_outputs.TryGetValue(feed.Feed.WaitsFor[i], out var other)
+                && (other.On || ReferenceEquals(_dose?.Target, other) || _t < other.LastOn + ContactHours(other) - TimeHair))
+            {
+                return true;
+            }
+        }
 
-    private double ContactHours(OutputState output) =>
-        output.Drum is { } drum && _products.TryGetValue(drum.Product, out var product) ? product.ContactHours : 0;
+        return false;
+    }
+
+    private static double ContactHours(OutputState output) => output.Drum?.Known?.ContactHours ?? 0;
 
     private void DecideValve(bool flow)
     {
@@ -350,9 +366,7 @@ public sealed partial class PlantSimulation
     private void DecideFeed(FeedState state, bool flow)
     {
         var feed = state.Feed;
-        var isInhibitor = _outputs.TryGetValue(state.Output, out var output) && output.Drum is { } drum
-            && _products.TryGetValue(drum.Drum.Product, out var product) && product.Becomes == Substance.Inhibitor;
-        var held = isInhibitor && _phase == DosePhase.Feeding && _dose!.Feed.InhibitorMeanwhile is InhibitorMeanwhile.Waits or InhibitorMeanwhile.Skips;
+        var held = _phase == DosePhase.Feeding && feed.Mode != FeedMode.DosePlan && state.Target.Drum?.Known?.Becomes == Substance.Inhibitor && _dose!.Feed.InhibitorMeanwhile is InhibitorMeanwhile.Waits or InhibitorMeanwhile.Skips;
         var wants = false;
         switch (feed.Mode)
         {
@@ -444,7 +458,7 @@ public sealed partial class PlantSimulation
 
         foreach (var feed in _feeds)
         {
-            if (feed.Wants && _outputs[feed.Output].On)
+            if (feed.Wants && feed.Target.On)
             {
                 feed.OwedH = Math.Max(0, feed.OwedH - dt);
                 feed.RunH += dt;
@@ -478,7 +492,7 @@ public sealed partial class PlantSimulation
         foreach (var feed in _feeds)
         {
             At(feed.NextStart);
-            var running = feed.Wants && _outputs[feed.Output].On;
+            var running = feed.Wants && feed.Target.On;
             switch (feed.Feed.Mode)
             {
                 case FeedMode.ByMakeUpVolume when _pulses && makeUp > 0:
@@ -538,8 +552,13 @@ public sealed partial class PlantSimulation
             end = CrossingOfDisplay(end, to);
         }
 
-        foreach (var feed in _feeds.Where(f => f.Feed.Mode == FeedMode.ByOrp))
+        foreach (var feed in _feeds)
         {
+            if (feed.Feed.Mode != FeedMode.ByOrp)
+            {
+                continue;
+            }
+
             var orp = (feed.Feed.SetPoint ?? 0) - (feed.Calls ? 0 : feed.Feed.Differential ?? 0) - _orpError.At(_t);
             var halogen = HalogenAt(orp);
             var flow = FlowNow();
@@ -614,7 +633,7 @@ public sealed partial class PlantSimulation
         var sum = 0.0;
         foreach (var output in _outputOrder)
         {
-            if (output.On && output.Drum is { UsableL: > 0 } drum && _products.TryGetValue(drum.Product, out var product) && product.Becomes == substance)
+            if (output.On && _running && output.Drum is { UsableL: > 0, Known: { } product } && product.Becomes == substance)
             {
                 sum += PumpFlow(output) * product.DensityKgPerL * 1e6 * product.Share;
             }

@@ -27,7 +27,7 @@ public sealed partial class PlantSimulation
     private readonly List<OutputState> _outputOrder = [];
     private readonly Dictionary<string, DrumState> _drums = new(StringComparer.OrdinalIgnoreCase);
     private readonly List<ScenarioEntry> _story = [];
-    private readonly Meter? _meter;
+    private readonly List<(DateTime Utc, string Product, double Litres)> _poured = [];
 
     private readonly double[] _c;
     private readonly double[] _makeUp;
@@ -86,10 +86,15 @@ public sealed partial class PlantSimulation
         _probe = SplitMix.For(seed, "probe");
         _weekTo = model.WeekShare * _water.NextNormal();
         _products = model.Products.ToDictionary(p => p.Code, StringComparer.OrdinalIgnoreCase);
-        _meter = system.Meters.FirstOrDefault(m => m.Measures == MeterMeasures.MakeUp);
         foreach (var drum in system.Drums)
         {
-            _drums[drum.Code] = new DrumState { Drum = drum, Litres = 0.8 * (drum.CapacityL ?? 0), Product = drum.Product };
+            _drums[drum.Code] = new DrumState
+            {
+                Drum = drum,
+                Litres = 0.8 * (drum.CapacityL ?? 0),
+                Product = drum.Product,
+                Known = _products.GetValueOrDefault(drum.Product),
+            };
         }
 
         foreach (var output in system.Outputs)
@@ -255,7 +260,7 @@ public sealed partial class PlantSimulation
     /// <param name="litres">Litres in it now.</param>
     public void SwapDrum(string drum, string product, double litres)
     {
-        _drums[drum].Product = product;
+        Hold(_drums[drum], product);
         _drums[drum].Litres = litres;
     }
 
@@ -423,16 +428,22 @@ public sealed partial class PlantSimulation
                 output.PumpShare = To(output.PumpShare.At(_t));
                 break;
             case ScenarioAct.MakeUpCalcium: _calcium = To(_calcium.At(_t)); break;
-            case ScenarioAct.DrumHolds: _drums[entry.Part!].Product = entry.Text!; break;
+            case ScenarioAct.DrumHolds: Hold(_drums[entry.Part!], entry.Text!); break;
             case ScenarioAct.ClockOff: ClockOffMin = entry.Value; break;
             case ScenarioAct.WeekOff: WeekOff = (int)entry.Value; break;
             case ScenarioAct.FlowBridged: _flowBridged = entry.Value > 0; break;
-            case ScenarioAct.Poured: Pour(entry.Text!, entry.Value); break;
+            case ScenarioAct.Poured:
+                Pour(entry.Text!, entry.Value);
+                _poured.Add((Utc, entry.Text!, entry.Value));
+                break;
             default: throw new InvalidOperationException($"No such act: {entry.Act}.");
         }
     }
 
-    /// <summary>Pours product into the basin by hand.</summary>
+    /// <summary>What site staff poured in since the start, in order.</summary>
+    public IReadOnlyList<(DateTime Utc, string Product, double Litres)> Poured => _poured;
+
+    /// <summary>Pours product into the basin by hand; it does not come out of a drum.</summary>
     /// <param name="product">Its code.</param>
     /// <param name="litres">Litres.</param>
     public void Pour(string product, double litres)
@@ -441,6 +452,12 @@ public sealed partial class PlantSimulation
         var mg = litres * known.DensityKgPerL * 1e6 * known.Share;
         _c[(int)known.Becomes] += mg / _model.VolumeL;
         _in[(int)known.Becomes] += mg;
+    }
+
+    private void Hold(DrumState drum, string product)
+    {
+        drum.Product = product;
+        drum.Known = _products.GetValueOrDefault(product);
     }
 
     private double PumpFlow(OutputState output) =>
@@ -516,7 +533,9 @@ public sealed partial class PlantSimulation
 
             var litresPerHour = PumpFlow(output);
             drum.Litres -= Math.Min(drum.UsableL, litresPerHour * dt);
-            if (!_products.TryGetValue(drum.Product, out var product))
+
+            // Fed into still water it lies in the line and treats nothing.
+            if (drum.Known is not { } product || !_running)
             {
                 continue;
             }

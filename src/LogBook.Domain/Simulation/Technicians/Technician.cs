@@ -37,6 +37,7 @@ public sealed partial class Technician
     private double _lastColony = double.NegativeInfinity;
     private double _lastVisitDay = double.NegativeInfinity;
     private int _visits;
+    private int _pouredSeen;
     private int _sample;
 
     /// <summary>A technician who takes a site over.</summary>
@@ -434,6 +435,11 @@ public sealed partial class Technician
             ResultAt = At(MidnightUtc(order.ArrivedUtc).AddDays(2).AddHours(8)),
             Incubation = new Incubation { DegC = 30, Hours = 48 },
         });
+        if (work.Has(TechnicianActKind.NoLab))
+        {
+            return;
+        }
+
         if (first || order.Kind == VisitKind.StartUp || next - _lastColony > order.ColonyCountEveryDays)
         {
             _lastColony = work.Day.DayNumber;
@@ -442,7 +448,7 @@ public sealed partial class Technician
             Laboratory(work, TestCodes.ColonyCount, Math.Max(10, Step(count, step)), null, taken, 5);
         }
 
-        if (first || order.Kind == VisitKind.StartUp || next - _lastLegionella > order.LegionellaEveryDays)
+        if (first || order.Kind == VisitKind.StartUp || work.Has(TechnicianActKind.SampleLegionella) || next - _lastLegionella > order.LegionellaEveryDays)
         {
             _lastLegionella = work.Day.DayNumber;
             var found = work.ActOf(TechnicianActKind.Outlier, TestCodes.Legionella)?.Value;
@@ -525,6 +531,28 @@ public sealed partial class Technician
         {
             var (about, text) = Remarks[_error.NextBelow(Remarks.Length)];
             work.Observations.Add(new Observation { About = about, Text = text, Severity = Findings.Severity.Watch });
+        }
+
+        if (work.ActOf(TechnicianActKind.Started) is { } started)
+        {
+            work.Events.Add(new VisitEvent { Type = EventType.Started, At = work.After(-(int)(started.Value * 1440)), Note = "started by site staff" });
+        }
+        else if (work.Order.Kind == VisitKind.StartUp)
+        {
+            work.Events.Add(new VisitEvent { Type = EventType.Started, At = work.After(47), By = work.Order.Technician });
+        }
+        else if (work.Order.Kind == VisitKind.ShutDown)
+        {
+            work.Events.Add(new VisitEvent { Type = EventType.Stopped, At = work.After(52), By = work.Order.Technician, Note = "end of the season" });
+        }
+
+        for (; _pouredSeen < _plant.Poured.Count; _pouredSeen++)
+        {
+            var (utc, product, litres) = _plant.Poured[_pouredSeen];
+            if (utc.AddDays(28) > work.Order.ArrivedUtc)
+            {
+                work.Additions.Add(new Addition { Product = product, Amount = litres, Unit = "L", To = "basin", At = At(utc), Reason = "poured by site staff, from their sheet" });
+            }
         }
 
         foreach (var alarm in _plant.Alarms)

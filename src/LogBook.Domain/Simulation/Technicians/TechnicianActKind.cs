@@ -62,6 +62,22 @@ public enum TechnicianActKind
     [JsonStringEnumMemberName("miss")]
     Miss,
 
+    /// <summary>Comes so many days (the value) later than planned, or earlier when negative.</summary>
+    [JsonStringEnumMemberName("shift")]
+    Shift,
+
+    /// <summary>Takes no laboratory sample, due or not.</summary>
+    [JsonStringEnumMemberName("no-lab")]
+    NoLab,
+
+    /// <summary>Takes a Legionella sample, due or not.</summary>
+    [JsonStringEnumMemberName("sample-legionella")]
+    SampleLegionella,
+
+    /// <summary>Writes down that site staff started the plant so many days (the value) before.</summary>
+    [JsonStringEnumMemberName("started")]
+    Started,
+
     /// <summary>Another technician (the text) comes instead.</summary>
     [JsonStringEnumMemberName("stand-in")]
     StandIn,
