@@ -1,0 +1,50 @@
+using LogBook.Application.Data;
+using LogBook.Application.Sites;
+using LogBook.Web.Security;
+using Microsoft.AspNetCore.Identity;
+
+namespace LogBook.Web.Hosting;
+
+/// <summary>What happens before the first request: schema, roles, the demo firm or the first-run code.</summary>
+public sealed class HostStart(
+    LogBookStartUp database, SetUpStore setUp, IServiceScopeFactory scopes, HostSettings settings, FirmNames firm, FirstRunCode code, HostConsole console)
+{
+    private static readonly Viewer Starter = Viewer.System("start");
+
+    /// <summary>Readies the installation.</summary>
+    public async Task RunAsync(CancellationToken cancellationToken = default)
+    {
+        await database.RunAsync(cancellationToken);
+        await using var scope = scopes.CreateAsyncScope();
+        await AddRolesAsync(scope.ServiceProvider.GetRequiredService<RoleManager<IdentityRole<int>>>());
+        if (settings.IsDemo)
+        {
+            await scope.ServiceProvider.GetRequiredService<DemoStart>().RunAsync(cancellationToken);
+        }
+
+        var row = await setUp.FirmRowAsync(Starter, cancellationToken);
+        if (row is { FirstRunDone: true })
+        {
+            firm.Set(row.Name);
+            return;
+        }
+
+        console.Say("This installation has no firm yet. Open the address below with this path to name it and its first administrator:");
+        console.Say($"  {FirstRunGate.Path}?code={code.Text}");
+    }
+
+    private static async Task AddRolesAsync(RoleManager<IdentityRole<int>> roles)
+    {
+        foreach (var name in RoleNames.All.Values)
+        {
+            if (!await roles.RoleExistsAsync(name))
+            {
+                var made = await roles.CreateAsync(new IdentityRole<int>(name));
+                if (!made.Succeeded)
+                {
+                    throw new InvalidOperationException($"The role {name} could not be made: {string.Join("; ", made.Errors.Select(error => error.Description))}");
+                }
+            }
+        }
+    }
+}
