@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
+using LogBook.Domain.Sites;
 
 namespace LogBook.Domain.Exchange;
 
@@ -32,15 +33,7 @@ public static class ExchangeWriter
         Sites = Sorted(document.Sites, s => s.Code),
         Systems =
         [
-            .. document.Systems.OrderBy(s => s.Site, Codes).ThenBy(s => s.Code, Codes).Select(s => s with
-            {
-                Probes = Sorted(s.Probes, p => p.Code, p => p.From),
-                Outputs = Sorted(s.Outputs, o => o.Code),
-                Meters = Sorted(s.Meters, m => m.Code, m => m.From),
-                Drums = Sorted(s.Drums, d => d.Code, d => d.From),
-                Pumps = Sorted(s.Pumps, p => p.Code, p => p.From),
-                Programmes = [.. s.Programmes.OrderBy(p => p.From)],
-            }),
+            .. document.Systems.OrderBy(s => s.Site, Codes).ThenBy(s => s.Code, Codes).Select(Canonical),
         ],
         Visits = [.. document.Visits.OrderBy(v => v.Arrived.Utc).ThenBy(v => v.Id.ToString("D"), StringComparer.Ordinal).ThenBy(v => v.Version ?? 1)],
         Findings =
@@ -48,6 +41,17 @@ public static class ExchangeWriter
             .. document.Findings.OrderBy(f => f.Site, Codes).ThenBy(f => f.System, Codes).ThenBy(f => f.FirstSeen)
                 .ThenBy(f => f.Kind, StringComparer.Ordinal).ThenBy(f => CanonicalOf(f), StringComparer.Ordinal),
         ],
+    };
+
+    /// <summary>A system with its parts and programmes in canonical order.</summary>
+    internal static WaterSystem Canonical(WaterSystem system) => system with
+    {
+        Probes = Sorted(system.Probes, p => p.Code, p => p.From),
+        Outputs = Sorted(system.Outputs, o => o.Code),
+        Meters = Sorted(system.Meters, m => m.Code, m => m.From),
+        Drums = Sorted(system.Drums, d => d.Code, d => d.From),
+        Pumps = Sorted(system.Pumps, p => p.Code, p => p.From),
+        Programmes = [.. system.Programmes.OrderBy(p => p.From)],
     };
 
     /// <summary>Canonical text of one piece of a document.</summary>
