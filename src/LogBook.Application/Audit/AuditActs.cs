@@ -16,6 +16,7 @@ public static class AuditActs
     public const string Retired = "retired";
     public const string Answered = "answered";
     public const string Imported = "imported";
+    public const string Discarded = "discarded";
     public const string SignedIn = "signed-in";
     public const string BackedUp = "backed-up";
 }

@@ -1,10 +1,218 @@
+using System.Globalization;
 using LogBook.Application.Data;
+using LogBook.Application.Reviews;
+using LogBook.Application.Sites;
+using LogBook.Application.Visits;
+using LogBook.Domain.Assessments;
+using LogBook.Domain.Exchange;
+using LogBook.Domain.History;
+using LogBook.Domain.Visits;
+using Microsoft.EntityFrameworkCore;
 
 namespace LogBook.Application.Audit;
 
 /// <summary>Checks that the records are what they were.</summary>
-public sealed class Verifier
+public sealed class Verifier(LogBookStore store, SetUpStore setUp)
 {
+    private const int MostFaults = 200;
+
     /// <summary>Integrity of the file, references, audit chain, hashes of the documents, readings and stored results against rebuilt ones.</summary>
-    public Task<Verification> VerifyAsync(Viewer viewer, CancellationToken cancellationToken = default) => throw new NotSupportedException("Comes with the next change.");
+    public async Task<Verification> VerifyAsync(Viewer viewer, CancellationToken cancellationToken = default)
+    {
+        if (!viewer.MayReview || viewer.CustomerIds is not null)
+        {
+            throw new UnauthorizedAccessException("A chain is followed over all customers.");
+        }
+
+        var faults = new List<string>();
+        await store.ReadAsync(viewer, db => DatabaseAsync(db, faults, cancellationToken), cancellationToken);
+        var audit = await store.ReadAsync(viewer, db => AuditAsync(db, faults, cancellationToken), cancellationToken);
+        var documents = await store.ReadAsync(viewer, db => DocumentsAsync(db, faults, cancellationToken), cancellationToken);
+        var systems = await ResultsAsync(viewer, faults, cancellationToken);
+        return new Verification([.. faults.Take(MostFaults)], audit, documents, systems);
+    }
+
+    /// <summary>Follows the audit chain alone.</summary>
+    /// <returns>Faults, each in one line.</returns>
+    public Task<IReadOnlyList<string>> VerifyAuditAsync(Viewer viewer, CancellationToken cancellationToken = default) => store.ReadAsync<IReadOnlyList<string>>(
+        viewer with { CustomerIds = viewer.MayReview ? viewer.CustomerIds : [] },
+        async db =>
+        {
+            var faults = new List<string>();
+            await AuditAsync(db, faults, cancellationToken);
+            return faults;
+        },
+        cancellationToken);
+
+    private static async Task<bool> DatabaseAsync(LogBookDb db, List<string> faults, CancellationToken cancellationToken)
+    {
+        if (!db.Database.IsSqlite())
+        {
+            // PostgreSQL checks pages and references itself; there is no statement to ask for it.
+            return true;
+        }
+
+        foreach (var said in await db.Database.SqlQuery<string>($"SELECT integrity_check AS Value FROM pragma_integrity_check").ToListAsync(cancellationToken))
+        {
+            if (said != "ok")
+            {
+                faults.Add("database: " + said);
+            }
+        }
+
+        foreach (var table in await db.Database.SqlQuery<string>($"SELECT \"table\" AS Value FROM pragma_foreign_key_check").ToListAsync(cancellationToken))
+        {
+            faults.Add("reference: a row of " + table + " refers to nothing");
+        }
+
+        return true;
+    }
+
+    private static async Task<long> AuditAsync(LogBookDb db, List<string> faults, CancellationToken cancellationToken)
+    {
+        var (count, previous) = (0L, AuditChain.Start);
+        await foreach (var row in db.AuditTrail.OrderBy(row => row.Id).AsAsyncEnumerable().WithCancellation(cancellationToken))
+        {
+            count++;
+            if (row.Id != count)
+            {
+                faults.Add(string.Create(CultureInfo.InvariantCulture, $"audit {count}: missing, {row.Id} follows"));
+                count = row.Id;
+            }
+
+            if (row.Previous != previous || row.Hash != AuditChain.HashOf(row))
+            {
+                faults.Add(string.Create(CultureInfo.InvariantCulture, $"audit {row.Id}: changed, or a row before it was"));
+            }
+
+            previous = row.Hash;
+        }
+
+        var head = await db.AuditHead.SingleOrDefaultAsync(cancellationToken);
+        if ((head?.Count ?? 0) != count || (head?.Hash ?? AuditChain.Start) != previous)
+        {
+            faults.Add(string.Create(CultureInfo.InvariantCulture, $"audit: ends at {count}, but should end at {head?.Count ?? 0} with another hash or number"));
+        }
+
+        var guards = db.Database.IsSqlite()
+            ? await db.Database.SqlQuery<int>($"SELECT count(*) AS Value FROM sqlite_master WHERE type = 'trigger' AND tbl_name = 'AuditTrail'").SingleAsync(cancellationToken)
+            : await db.Database.SqlQuery<int>($"SELECT count(*)::int AS \"Value\" FROM pg_trigger WHERE tgrelid = '\"AuditTrail\"'::regclass AND NOT tgisinternal AND tgenabled <> 'D'").SingleAsync(cancellationToken);
+        if (guards < 2)
+        {
+            faults.Add("audit: the guards against changes are gone");
+        }
+
+        return count;
+    }
+
+    private static async Task<int> DocumentsAsync(LogBookDb db, List<string> faults, CancellationToken cancellationToken)
+    {
+        var rows = await db.Visits.Join(db.VisitVersions, visit => visit.Id, version => version.VisitRowId, (visit, version) => new { visit.VisitId, version }).ToListAsync(cancellationToken);
+        foreach (var row in rows)
+        {
+            if (VisitDocument.Sha256OfCanonical(row.version.Document) != row.version.Sha256)
+            {
+                faults.Add($"visit {row.VisitId:D} version {row.version.Version}: the document is not what its hash says");
+            }
+        }
+
+        // The hash beside a document could be changed with it; the audit trail holds it too, chained.
+        var audited = (await db.AuditTrail.Where(row => row.Entity == "Visit" && (row.What == AuditActs.Received || row.What == AuditActs.Amended))
+            .Select(row => new { row.Key, row.New }).ToListAsync(cancellationToken)).Select(row => (row.Key, row.New)).ToHashSet();
+        foreach (var row in rows.Where(row => !audited.Remove((row.VisitId.ToString("D"), row.version.Sha256))))
+        {
+            faults.Add($"visit {row.VisitId:D} version {row.version.Version}: the audit trail does not know this document");
+        }
+
+        foreach (var (key, _) in audited)
+        {
+            faults.Add($"visit {key}: a version that the audit trail knows is missing");
+        }
+
+        return rows.Count;
+    }
+
+    private async Task<int> ResultsAsync(Viewer viewer, List<string> faults, CancellationToken cancellationToken)
+    {
+        var firm = await setUp.FirmAsync(viewer, withRetired: true, cancellationToken);
+        var sites = await store.ReadAsync(viewer, async db => await db.Sites.OrderBy(site => site.CodeKey).Select(site => site.Id).ToListAsync(cancellationToken), cancellationToken);
+        var count = 0;
+        foreach (var id in sites)
+        {
+            count += await store.ReadAsync(viewer, db => SiteAsync(db, firm, id, faults, cancellationToken), cancellationToken);
+        }
+
+        return count;
+    }
+
+    private static async Task<int> SiteAsync(LogBookDb db, FirmSetUp firm, int siteId, List<string> faults, CancellationToken cancellationToken)
+    {
+        var records = await SiteRecords.ReadAsync(db, siteId, cancellationToken);
+        if (records is null)
+        {
+            return 0;
+        }
+
+        await ReadingsAsync(db, records, faults, cancellationToken);
+
+        // What is due will be made anew anyway; another version of the rules may well say something else.
+        var current = records.Systems.Where(system => system.AssessmentDue is null && system.EngineVersion == Assessment.EngineVersion && system.AssessedAt is not null).ToList();
+        foreach (var system in current)
+        {
+            var history = SystemHistory.From(firm, records.Site.Code, system.Code, records.Versions);
+            var rebuilt = Assessment.Of(history, system.AssessedAt!.Value);
+            var marks = await db.FindingMarks.Where(row => row.SystemId == system.Id).OrderBy(row => row.Id).ToListAsync(cancellationToken);
+            var findings = await db.Findings.Where(row => row.SystemId == system.Id).ToListAsync(cancellationToken);
+            var figures = await db.Figures.Where(row => row.SystemId == system.Id).ToListAsync(cancellationToken);
+            if (!Same(findings.Select(ResultRows.Content), ResultRows.Findings(system, rebuilt, marks, history.DayOf(rebuilt.AsOf)).Select(ResultRows.Content)))
+            {
+                faults.Add($"{records.Site.Code}/{system.Code}: the stored findings are not what the documents say");
+            }
+
+            if (!Same(figures.Select(ResultRows.Content), ResultRows.Figures(system, rebuilt, records.VisitRows).Select(ResultRows.Content)))
+            {
+                faults.Add($"{records.Site.Code}/{system.Code}: the stored figures are not what the documents say");
+            }
+        }
+
+        return current.Count;
+    }
+
+    private static async Task ReadingsAsync(LogBookDb db, SiteRecords records, List<string> faults, CancellationToken cancellationToken)
+    {
+        var visits = await db.Visits.Where(visit => visit.SiteId == records.Site.Id).ToListAsync(cancellationToken);
+        var stored = (await db.Readings.Join(db.Visits.Where(visit => visit.SiteId == records.Site.Id), reading => reading.VisitRowId, visit => visit.Id, (reading, _) => reading)
+            .ToListAsync(cancellationToken)).ToLookup(reading => reading.VisitRowId);
+        var latest = records.Versions.GroupBy(visit => visit.Id).ToDictionary(group => group.Key, group => group.MaxBy(visit => visit.Version ?? 1)!);
+        foreach (var row in visits)
+        {
+            IEnumerable<ReadingRow> expected = latest.TryGetValue(row.VisitId, out var visit)
+                ? ReadingRows.Of(row, visit, code => records.Systems.First(system => system.CodeKey == CodeKeys.Of(code)).Id)
+                : [];
+            if (!Same(stored[row.Id].Select(Content), expected.Select(Content)))
+            {
+                faults.Add($"visit {row.VisitId:D}: the stored readings are not what the document says");
+            }
+        }
+    }
+
+    private static (int, string, string, ReadingSource?, ReadingPhase?, DateTime, double?, string, string?, string?, int, string?) Content(ReadingRow row) =>
+        (row.SystemId, row.Test, row.SampleAt, row.Source, row.Phase, row.ArrivedAt, row.Value, row.Unit, row.Qualifier, row.NotTaken, row.Place, row.Lot);
+
+    private static bool Same<T>(IEnumerable<T> a, IEnumerable<T> b)
+        where T : notnull
+    {
+        var counts = a.GroupBy(item => item).ToDictionary(group => group.Key, group => group.Count());
+        foreach (var item in b)
+        {
+            if (!counts.TryGetValue(item, out var left) || left == 0)
+            {
+                return false;
+            }
+
+            counts[item] = left - 1;
+        }
+
+        return counts.Values.All(left => left == 0);
+    }
 }

@@ -18,6 +18,12 @@ public sealed class LogBookOptions
     /// <summary>Whether the records are in a SQLite file.</summary>
     public bool IsSqlite => !IsPostgreSql;
 
+    /// <summary>Path of the SQLite file.</summary>
+    internal string SqliteFile => Path.GetFullPath(new Microsoft.Data.Sqlite.SqliteConnectionStringBuilder(ConnectionString).DataSource);
+
+    internal string BackupFolderOrDefault => BackupFolder
+        ?? (IsSqlite ? Path.Combine(Path.GetDirectoryName(SqliteFile)!, "backups") : Path.Combine(AppContext.BaseDirectory, "backups"));
+
     /// <summary>Connection string for the provider.</summary>
     internal string ConnectionString => IsPostgreSql ? Database : new Microsoft.Data.Sqlite.SqliteConnectionStringBuilder(
         Database.Contains('=', StringComparison.Ordinal) ? Database : new Microsoft.Data.Sqlite.SqliteConnectionStringBuilder { DataSource = Database }.ToString())

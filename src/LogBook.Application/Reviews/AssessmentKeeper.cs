@@ -1,23 +1,164 @@
 using LogBook.Application.Data;
+using LogBook.Application.Data.Conventions;
+using LogBook.Application.Sites;
+using LogBook.Domain.Assessments;
 using LogBook.Domain.History;
+using Microsoft.EntityFrameworkCore;
 
 namespace LogBook.Application.Reviews;
 
 /// <summary>Keeps the stored assessments: findings and figures as the engine sees them, with people's answers laid over.</summary>
-public sealed class AssessmentKeeper
+/// <remarks>
+/// Reading and judging are done outside the transaction; storing is one transaction. A row that says the same keeps its number,
+/// so that links to it hold and little is written.
+/// </remarks>
+public sealed class AssessmentKeeper(LogBookStore store, SetUpStore setUp, TimeProvider clock)
 {
     /// <summary>All that is recorded of a system, in every version; voided visits are left out. Null when the viewer knows no such system.</summary>
-    public Task<SystemHistory?> HistoryAsync(Viewer viewer, string site, string system, CancellationToken cancellationToken = default) => throw new NotSupportedException("Comes with the next change.");
+    public async Task<SystemHistory?> HistoryAsync(Viewer viewer, string site, string system, CancellationToken cancellationToken = default)
+    {
+        var firm = await setUp.FirmAsync(viewer, withRetired: true, cancellationToken);
+        if (firm.System(site, system) is null)
+        {
+            return null;
+        }
+
+        var key = CodeKeys.Of(site);
+        var records = await store.ReadAsync(
+            viewer,
+            async db => await SiteRecords.ReadAsync(db, await db.Sites.Where(row => row.CodeKey == key).Select(row => row.Id).SingleOrDefaultAsync(cancellationToken), cancellationToken),
+            cancellationToken);
+        return records is null ? null : SystemHistory.From(firm, site, system, records.Versions);
+    }
 
     /// <summary>Assesses one system as of a moment (now when null) and stores the result.</summary>
     /// <returns>Whether the viewer knows the system.</returns>
-    public Task<bool> AssessAsync(Viewer viewer, int systemId, DateTime? asOf = null, CancellationToken cancellationToken = default) => throw new NotSupportedException("Comes with the next change.");
+    public async Task<bool> AssessAsync(Viewer viewer, int systemId, DateTime? asOf = null, CancellationToken cancellationToken = default)
+    {
+        var siteId = await store.ReadAsync(viewer, db => db.Systems.Where(row => row.Id == systemId).Select(row => row.SiteId).SingleOrDefaultAsync(cancellationToken), cancellationToken);
+        return siteId != 0 && await AssessSiteAsync(viewer, siteId, row => row.Id == systemId, asOf, cancellationToken) > 0;
+    }
 
     /// <summary>Assesses every system whose records, rules or day have changed since its stored assessment.</summary>
     /// <returns>How many were assessed.</returns>
-    public Task<int> AssessDueAsync(Viewer viewer, DateTime? asOf = null, CancellationToken cancellationToken = default) => throw new NotSupportedException("Comes with the next change.");
+    public async Task<int> AssessDueAsync(Viewer viewer, DateTime? asOf = null, CancellationToken cancellationToken = default)
+    {
+        var now = asOf ?? Utc.Now(clock);
+        return await AssessAsync(viewer, row => IsDue(row.Item1, row.Item2, now), asOf, cancellationToken);
+    }
 
     /// <summary>Assesses every system anew.</summary>
     /// <returns>How many were assessed.</returns>
-    public Task<int> AssessAllAsync(Viewer viewer, DateTime? asOf = null, CancellationToken cancellationToken = default) => throw new NotSupportedException("Comes with the next change.");
+    public Task<int> AssessAllAsync(Viewer viewer, DateTime? asOf = null, CancellationToken cancellationToken = default) =>
+        AssessAsync(viewer, _ => true, asOf, cancellationToken);
+
+    private static bool IsDue(SystemRow system, string timeZone, DateTime now)
+    {
+        var zone = TimeZoneInfo.FindSystemTimeZoneById(timeZone);
+        return system.AssessmentDue is not null || system.EngineVersion != Assessment.EngineVersion || system.AssessedAt is not { } assessed
+            || TimeZoneInfo.ConvertTimeFromUtc(assessed, zone).Date < TimeZoneInfo.ConvertTimeFromUtc(now, zone).Date;
+    }
+
+    private async Task<int> AssessAsync(Viewer viewer, Func<(SystemRow, string), bool> which, DateTime? asOf, CancellationToken cancellationToken)
+    {
+        var all = await store.ReadAsync(
+            viewer,
+            async db => await db.Systems.Join(db.Sites, system => system.SiteId, site => site.Id, (system, site) => new { system, site.TimeZone }).ToListAsync(cancellationToken),
+            cancellationToken);
+        var count = 0;
+        foreach (var site in all.Where(pair => which((pair.system, pair.TimeZone))).GroupBy(pair => pair.system.SiteId, pair => pair.system.Id))
+        {
+            var systems = site.ToHashSet();
+            count += await AssessSiteAsync(viewer, site.Key, row => systems.Contains(row.Id), asOf, cancellationToken);
+        }
+
+        return count;
+    }
+
+    private async Task<int> AssessSiteAsync(Viewer viewer, int siteId, Func<SystemRow, bool> which, DateTime? asOf, CancellationToken cancellationToken)
+    {
+        var firm = await setUp.FirmAsync(viewer, withRetired: true, cancellationToken);
+        var records = await store.ReadAsync(viewer, db => SiteRecords.ReadAsync(db, siteId, cancellationToken), cancellationToken);
+        if (records is null)
+        {
+            return 0;
+        }
+
+        var moment = Utc.Of(asOf ?? Utc.Now(clock));
+        var assessed = records.Systems.Where(which)
+            .Select(system =>
+            {
+                var history = SystemHistory.From(firm, records.Site.Code, system.Code, records.Versions);
+                return (System: system, Today: history.DayOf(moment), Result: Assessment.Of(history, moment));
+            })
+            .ToList();
+        await store.WriteAsync(
+            viewer,
+            async db =>
+            {
+                db.ChangeTracker.AutoDetectChangesEnabled = false;
+                foreach (var (system, today, result) in assessed)
+                {
+                    await StoreAsync(db, system, today, result, records.VisitRows, cancellationToken);
+                }
+            },
+            cancellationToken);
+        return assessed.Count;
+    }
+
+    private static async Task StoreAsync(
+        LogBookDb db, SystemRow system, DateOnly today, SystemAssessment result, IReadOnlyDictionary<Guid, int> visits, CancellationToken cancellationToken)
+    {
+        var marks = await db.FindingMarks.AsNoTracking().Where(row => row.SystemId == system.Id).OrderBy(row => row.Id).ToListAsync(cancellationToken);
+        await ReplaceAsync(
+            db,
+            await db.Findings.AsNoTracking().Where(row => row.SystemId == system.Id).ToListAsync(cancellationToken),
+            ResultRows.Findings(system, result, marks, today),
+            row => (row.Kind, row.AboutKey, row.FirstSeen),
+            (a, b) => ResultRows.Content(a) == ResultRows.Content(b),
+            (row, id) => row.Id = id,
+            row => row.Id);
+        await ReplaceAsync(
+            db,
+            await db.Figures.AsNoTracking().Where(row => row.SystemId == system.Id).ToListAsync(cancellationToken),
+            ResultRows.Figures(system, result, visits),
+            row => (row.VisitRowId, row.Code, row.About, row.From, row.To),
+            (a, b) => ResultRows.Content(a) == ResultRows.Content(b),
+            (row, id) => row.Id = id,
+            row => row.Id);
+
+        // Records that came in while this was judged keep the system due.
+        await db.Systems.Where(row => row.Id == system.Id).ExecuteUpdateAsync(
+            set => set
+                .SetProperty(row => row.AssessedAt, result.AsOf)
+                .SetProperty(row => row.EngineVersion, result.EngineVersion)
+                .SetProperty(row => row.AssessmentDue, row => row.AssessmentDue == system.AssessmentDue ? null : row.AssessmentDue),
+            cancellationToken);
+    }
+
+    private static Task ReplaceAsync<TRow, TKey>(
+        LogBookDb db, List<TRow> before, IEnumerable<TRow> after, Func<TRow, TKey> key, Func<TRow, TRow, bool> same, Action<TRow, int> setId, Func<TRow, int> getId)
+        where TRow : class
+        where TKey : notnull
+    {
+        var old = before.GroupBy(key).ToDictionary(group => group.Key, group => new Queue<TRow>(group));
+        foreach (var row in after)
+        {
+            if (old.TryGetValue(key(row), out var candidates) && candidates.TryDequeue(out var standing))
+            {
+                if (!same(standing, row))
+                {
+                    setId(row, getId(standing));
+                    db.Update(row);
+                }
+            }
+            else
+            {
+                db.Add(row);
+            }
+        }
+
+        db.RemoveRange(old.Values.SelectMany(rest => rest));
+        return Task.CompletedTask;
+    }
 }

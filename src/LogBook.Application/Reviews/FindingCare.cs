@@ -1,16 +1,77 @@
+using LogBook.Application.Audit;
 using LogBook.Application.Data;
+using LogBook.Application.Data.Conventions;
+using LogBook.Application.Sites;
+using LogBook.Domain.Findings;
+using LogBook.Domain.Outcomes;
+using Microsoft.EntityFrameworkCore;
 
 namespace LogBook.Application.Reviews;
 
 /// <summary>What people answer to findings; kept apart from them and laid over each time they are rebuilt.</summary>
-public sealed class FindingCare
+public sealed class FindingCare(LogBookStore store, AssessmentKeeper assessments, TimeProvider clock)
 {
     /// <summary>Takes a finding on.</summary>
-    public Task<SaveOutcome> AcknowledgeAsync(Viewer viewer, int findingId, string? because, CancellationToken cancellationToken = default) => throw new NotSupportedException("Comes with the next change.");
+    public Task<SaveOutcome> AcknowledgeAsync(Viewer viewer, int findingId, string? because, CancellationToken cancellationToken = default) =>
+        AnswerAsync(viewer, findingId, FindingState.Acknowledged, null, because, cancellationToken);
 
     /// <summary>Puts a finding to sleep until a day.</summary>
-    public Task<SaveOutcome> SnoozeAsync(Viewer viewer, int findingId, DateOnly until, string because, CancellationToken cancellationToken = default) => throw new NotSupportedException("Comes with the next change.");
+    public Task<SaveOutcome> SnoozeAsync(Viewer viewer, int findingId, DateOnly until, string because, CancellationToken cancellationToken = default) =>
+        string.IsNullOrWhiteSpace(because)
+            ? Task.FromResult<SaveOutcome>(new SaveOutcome.Invalid([new Issue("because", "reason-needed", SetUpTexts.ReasonNeeded.In(viewer.Language))]))
+            : AnswerAsync(viewer, findingId, FindingState.Snoozed, until, because, cancellationToken);
 
     /// <summary>Takes an answer back.</summary>
-    public Task<SaveOutcome> ReopenAsync(Viewer viewer, int findingId, string? because, CancellationToken cancellationToken = default) => throw new NotSupportedException("Comes with the next change.");
+    public Task<SaveOutcome> ReopenAsync(Viewer viewer, int findingId, string? because, CancellationToken cancellationToken = default) =>
+        AnswerAsync(viewer, findingId, FindingState.Open, null, because, cancellationToken);
+
+    private async Task<SaveOutcome> AnswerAsync(
+        Viewer viewer, int findingId, FindingState state, DateOnly? until, string? because, CancellationToken cancellationToken)
+    {
+        if (!viewer.MayReview)
+        {
+            return new SaveOutcome.NotAllowed();
+        }
+
+        var (outcome, system) = await store.WriteAsync<(SaveOutcome, int?)>(
+            viewer,
+            async db =>
+            {
+                if (await db.Findings.AsNoTracking().SingleOrDefaultAsync(row => row.Id == findingId, cancellationToken) is not { } finding)
+                {
+                    return (new SaveOutcome.NotFound(), null);
+                }
+
+                var mark = await db.FindingMarks.AsTracking().SingleOrDefaultAsync(
+                    row => row.SystemId == finding.SystemId && row.Kind == finding.Kind && row.AboutKey == finding.AboutKey && row.FirstSeen == finding.FirstSeen,
+                    cancellationToken);
+                if (mark is null)
+                {
+                    mark = new FindingMarkRow
+                    {
+                        CustomerId = finding.CustomerId, SiteId = finding.SiteId, SystemId = finding.SystemId,
+                        Kind = finding.Kind, AboutKey = finding.AboutKey, FirstSeen = finding.FirstSeen,
+                    };
+                    db.FindingMarks.Add(mark);
+                }
+
+                db.Audit(new AuditEntry(
+                    AuditActs.Answered, "Finding", $"{finding.Kind} {finding.AboutKey} {finding.FirstSeen:yyyy-MM-dd}".Replace("  ", " ", StringComparison.Ordinal),
+                    finding.CustomerId, finding.State.ToString(), state.ToString(), because));
+                mark.State = state;
+                mark.Until = until;
+                mark.Because = because;
+                mark.Who = viewer.Who;
+                mark.At = Utc.Now(clock);
+                await db.SaveChangesAsync(cancellationToken);
+                return (new SaveOutcome.Saved(mark.Version), finding.SystemId);
+            },
+            cancellationToken);
+        if (system is { } id)
+        {
+            await assessments.AssessAsync(viewer, id, null, cancellationToken);
+        }
+
+        return outcome;
+    }
 }

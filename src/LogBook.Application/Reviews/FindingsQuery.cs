@@ -1,20 +1,91 @@
 using LogBook.Application.Data;
+using LogBook.Application.Data.Conventions;
+using LogBook.Application.Sites;
+using LogBook.Domain.Assessments;
+using LogBook.Domain.Exchange;
 using LogBook.Domain.Findings;
+using LogBook.Domain.History;
 using LogBook.Domain.Languages;
+using LogBook.Domain.Visits;
+using Microsoft.EntityFrameworkCore;
 
 namespace LogBook.Application.Reviews;
 
 /// <summary>Findings for other programs and for the command.</summary>
-public sealed class FindingsQuery
+public sealed class FindingsQuery(LogBookStore store, SetUpStore setUp)
 {
     /// <summary>Findings in every state, by site, system, first day and kind.</summary>
     /// <param name="viewer">Who asks.</param>
     /// <param name="site">Only this site, or null.</param>
-    /// <param name="asOf">Works them out anew as they stood then; null for the stored ones.</param>
+    /// <param name="asOf">Works them out anew as they stood then, people's answers left out; null for the stored ones.</param>
     /// <param name="language">Language of the texts; the viewer's when null.</param>
     /// <param name="cancellationToken">Stops.</param>
-    public Task<IReadOnlyList<Finding>> ListAsync(Viewer viewer, string? site = null, DateTime? asOf = null, Language? language = null, CancellationToken cancellationToken = default) => throw new NotSupportedException("Comes with the next change.");
+    public async Task<IReadOnlyList<Finding>> ListAsync(
+        Viewer viewer, string? site = null, DateTime? asOf = null, Language? language = null, CancellationToken cancellationToken = default)
+    {
+        var spoken = language ?? viewer.Language;
+        var key = site is null ? null : CodeKeys.Of(site);
+        var findings = asOf is { } moment
+            ? await WorkOutAsync(viewer, key, Utc.Of(moment), spoken, cancellationToken)
+            : await StoredAsync(viewer, key, spoken, cancellationToken);
+        return
+        [
+            .. findings.OrderBy(f => f.Site, StringComparer.OrdinalIgnoreCase).ThenBy(f => f.System, StringComparer.OrdinalIgnoreCase)
+                .ThenBy(f => f.FirstSeen).ThenBy(f => f.Kind, StringComparer.Ordinal).ThenBy(f => ResultRows.AboutKey(f.About), StringComparer.Ordinal),
+        ];
+    }
 
     /// <summary>The last moment that the data tell of (departure, result or amendment), UTC; null without visits.</summary>
-    public Task<DateTime?> LastMomentAsync(Viewer viewer, CancellationToken cancellationToken = default) => throw new NotSupportedException("Comes with the next change.");
+    public async Task<DateTime?> LastMomentAsync(Viewer viewer, CancellationToken cancellationToken = default)
+    {
+        var documents = await store.ReadAsync(
+            viewer,
+            async db => await db.Visits.Where(visit => visit.VoidedAt == null)
+                .Join(db.VisitVersions, visit => visit.Id, version => version.VisitRowId, (_, version) => version.Document).ToListAsync(cancellationToken),
+            cancellationToken);
+        return documents.Select(ExchangeReader.Parse<Visit>).SelectMany(Moments).Select(moment => (DateTime?)moment).Max();
+    }
+
+    /// <summary>Moments at which something of a visit became known.</summary>
+    internal static IEnumerable<DateTime> Moments(Visit visit) =>
+    [
+        visit.Version > 1 && visit.AmendedAt is { } amended ? amended.Utc : (visit.Left ?? visit.EnteredAt ?? visit.Arrived).Utc,
+        .. visit.Systems.SelectMany(record => record.Readings).Select(reading => reading.ResultAt).OfType<Moment>().Select(result => result.Utc),
+    ];
+
+    private Task<List<Finding>> StoredAsync(Viewer viewer, string? site, Language language, CancellationToken cancellationToken) => store.ReadAsync(
+        viewer,
+        async db =>
+        {
+            var rows = db.Findings.AsQueryable();
+            if (site is not null)
+            {
+                rows = rows.Where(row => db.Sites.Any(s => s.Id == row.SiteId && s.CodeKey == site));
+            }
+
+            var texts = await rows
+                .Select(row => language == Language.Spanish ? row.Spanish : language == Language.Portuguese ? row.Portuguese : row.English)
+                .ToListAsync(cancellationToken);
+            return texts.ConvertAll(ExchangeReader.Parse<Finding>);
+        },
+        cancellationToken);
+
+    private async Task<List<Finding>> WorkOutAsync(Viewer viewer, string? site, DateTime asOf, Language language, CancellationToken cancellationToken)
+    {
+        var firm = await setUp.FirmAsync(viewer, withRetired: true, cancellationToken);
+        var sites = await store.ReadAsync(
+            viewer, async db => await db.Sites.Where(row => site == null || row.CodeKey == site).Select(row => row.Id).ToListAsync(cancellationToken), cancellationToken);
+        var findings = new List<Finding>();
+        foreach (var id in sites)
+        {
+            if (await store.ReadAsync(viewer, db => SiteRecords.ReadAsync(db, id, cancellationToken), cancellationToken) is { } records)
+            {
+                findings.AddRange(records.Systems
+                    .SelectMany(system => Assessment.Of(SystemHistory.From(firm, records.Site.Code, system.Code, records.Versions), asOf).Findings)
+                    .Select(finding => finding.In(language)));
+            }
+        }
+
+        return findings;
+    }
 }

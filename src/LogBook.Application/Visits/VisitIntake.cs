@@ -1,14 +1,103 @@
+using System.Text.Json;
 using LogBook.Application.Data;
+using LogBook.Application.Data.Conventions;
+using LogBook.Application.Reviews;
+using LogBook.Application.Sites;
+using LogBook.Domain.Exchange;
+using LogBook.Domain.Outcomes;
 using LogBook.Domain.Visits;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.Logging;
 
 namespace LogBook.Application.Visits;
 
 /// <summary>The one way in for visits.</summary>
-public sealed class VisitIntake
+/// <remarks>
+/// One transaction holds the visit, its readings, the audit entry and what is to be mailed; the answer is given after it. The
+/// assessment follows outside: should it fail, the visit is safe and its system stays marked as due.
+/// </remarks>
+public sealed partial class VisitIntake(
+    LogBookStore store, SetUpStore setUp, AssessmentKeeper assessments, TimeProvider clock, LogBookOptions options, ILogger<VisitIntake> logger)
 {
     /// <summary>Checks and stores a visit document: <c>{"format": …, "visits": [one]}</c> or the bare visit.</summary>
-    public Task<IntakeOutcome> ReceiveAsync(Viewer viewer, string visitJson, IntakeSource source, CancellationToken cancellationToken = default) => throw new NotSupportedException("Comes with the next change.");
+    public async Task<IntakeOutcome> ReceiveAsync(Viewer viewer, string visitJson, IntakeSource source, CancellationToken cancellationToken = default)
+    {
+        if (!viewer.MayEnterVisits)
+        {
+            return new IntakeOutcome.NotFound();
+        }
+
+        var firm = await setUp.FirmAsync(viewer, withRetired: true, cancellationToken);
+        var read = ExchangeReader.ReadAndCheck(Wrapped(visitJson), firm, viewer.Language);
+        if (read.Document is not { } document)
+        {
+            return new IntakeOutcome.Refused(read.Issues);
+        }
+
+        if (document.Visits is not [var visit] || SetUpRecord.AllOf(document).Any())
+        {
+            return new IntakeOutcome.Refused([new Issue("visits", "one-visit", IntakeTexts.OneVisit.In(viewer.Language))]);
+        }
+
+        try
+        {
+            var (outcome, touched) = await store.WriteAsync(
+                viewer,
+                async db =>
+                {
+                    var writer = await VisitWriter.LoadAsync(
+                        db, viewer, firm, document.Visits, Utc.Now(clock), source, source is IntakeSource.Import or IntakeSource.Demo ? null : options.MailDomain, cancellationToken);
+                    var taken = writer.Take(visit, "visits[0].");
+                    await writer.FlushAsync(cancellationToken);
+                    return (taken, writer.Touched);
+                },
+                cancellationToken);
+            await AssessAsync(viewer, touched, cancellationToken);
+            return outcome;
+        }
+        catch (DbUpdateException exception) when (DatabaseErrors.IsUniqueViolation(exception))
+        {
+            // The identity belongs to a record that the viewer does not see: told like any other absence.
+            return new IntakeOutcome.NotFound();
+        }
+    }
 
     /// <summary>Checks and stores a visit.</summary>
-    public Task<IntakeOutcome> ReceiveAsync(Viewer viewer, Visit visit, IntakeSource source, CancellationToken cancellationToken = default) => throw new NotSupportedException("Comes with the next change.");
+    public Task<IntakeOutcome> ReceiveAsync(Viewer viewer, Visit visit, IntakeSource source, CancellationToken cancellationToken = default) =>
+        ReceiveAsync(viewer, VisitDocument.Canonical(visit), source, cancellationToken);
+
+    // A bare visit is put into a document only when it is well-formed by itself; otherwise the reader says what is wrong with it.
+    private static string Wrapped(string json)
+    {
+        try
+        {
+            using var parsed = JsonDocument.Parse(json);
+            return parsed.RootElement.ValueKind == JsonValueKind.Object && !parsed.RootElement.TryGetProperty("format", out _)
+                ? $$"""{"format":"{{ExchangeReader.Format}}","version":{{ExchangeReader.Version}},"visits":[{{parsed.RootElement.GetRawText()}}]}"""
+                : json;
+        }
+        catch (JsonException)
+        {
+            return json;
+        }
+    }
+
+    private async Task AssessAsync(Viewer viewer, IEnumerable<int> systems, CancellationToken cancellationToken)
+    {
+        foreach (var system in systems)
+        {
+            try
+            {
+                await assessments.AssessAsync(viewer, system, null, cancellationToken);
+            }
+            catch (Exception exception) when (exception is not OperationCanceledException)
+            {
+                // Any fault of a rule: the visit is stored and acknowledged all the same, and the system stays due.
+                NotAssessed(logger, exception, system);
+            }
+        }
+    }
+
+    [LoggerMessage(Level = LogLevel.Error, Message = "System {SystemId} could not be assessed and stays due.")]
+    private static partial void NotAssessed(ILogger logger, Exception exception, int systemId);
 }
