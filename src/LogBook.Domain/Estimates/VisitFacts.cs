@@ -3,17 +3,32 @@ using LogBook.Domain.History;
 using LogBook.Domain.Intervals;
 using LogBook.Domain.Outcomes;
 using LogBook.Domain.Programmes;
+using LogBook.Domain.Sites;
 using LogBook.Domain.Visits;
 
 namespace LogBook.Domain.Estimates;
 
 /// <summary>
 /// What one visit and those before it let us work out. Looks backwards only: a later visit never changes it, so a replay keeps
-/// it. Visits are linked by <see cref="Previous"/>.
+/// it. Visits are linked by <see cref="Previous"/>. Parts are worked out when first asked for and then kept; not for use by
+/// several threads at once.
 /// </summary>
 public sealed class VisitFacts
 {
-    /// <summary>Works out the facts of a visit.</summary>
+    private IReadOnlyList<TestResult>? _tests;
+    private IReadOnlyList<MeterFacts>? _meters;
+    private IReadOnlyList<DrumFacts>? _drums;
+    private IReadOnlyList<ProbeFacts>? _probes;
+    private IReadOnlyList<ProductUse>? _productUse;
+    private IReadOnlyList<RunOut>? _runOut;
+    private IReadOnlyList<Figure>? _figures;
+    private WaterFacts? _water;
+    private CyclesFacts? _cycles;
+    private BalanceFacts? _balance;
+    private double? _fadingDays;
+    private (bool Known, Reason? Reason) _unsettled;
+
+    /// <summary>Makes the facts of a visit.</summary>
     /// <param name="history">Set-up, site and programmes of the system; its visits are not looked at.</param>
     /// <param name="visit">The visit as known.</param>
     /// <param name="previous">Facts of the visit before it, or null for the first.</param>
@@ -41,11 +56,101 @@ public sealed class VisitFacts
     /// <summary>Programme in force on the day, or null.</summary>
     public Programme? Programme { get; }
 
+    /// <summary>Test results with a number, as entered.</summary>
+    public IReadOnlyList<TestResult> Tests => _tests ??=
+    [
+        .. Record.Readings.Select(reading => ReadingEstimates.Of(History, Visit, reading)).Where(result => result.HasValue).Select(result => result.Value),
+    ];
+
+    /// <summary>Water meters read.</summary>
+    public IReadOnlyList<MeterFacts> Meters => _meters ??= MeterFacts.Of(this);
+
+    /// <summary>Drums read or filled.</summary>
+    public IReadOnlyList<DrumFacts> Drums => _drums ??= DrumFacts.Of(this);
+
+    /// <summary>Conductivity probes compared.</summary>
+    public IReadOnlyList<ProbeFacts> Probes => _probes ??= ProbeFacts.Of(this);
+
+    /// <summary>Water counted since the last reading.</summary>
+    public WaterFacts Water => _water ??= WaterFacts.Of(this);
+
+    /// <summary>Cycles by every route.</summary>
+    public CyclesFacts Cycles => _cycles ??= CyclesFacts.Of(this);
+
+    /// <summary>Water balance of the interval.</summary>
+    public BalanceFacts Balance => _balance ??= BalanceFacts.Of(this);
+
+    /// <summary>Product used against expected.</summary>
+    public IReadOnlyList<ProductUse> ProductUse => _productUse ??= Estimates.ProductUse.Of(this);
+
+    /// <summary>Run-out of the drums.</summary>
+    public IReadOnlyList<RunOut> RunOuts => _runOut ??= RunOut.Of(this);
+
+    /// <summary>Days in which the present water fades to 1/e.</summary>
+    public double FadingDays => _fadingDays ??= Settling.FadingDays(this);
+
+    /// <summary>Why the state of the water tells nothing about steady running, or null when it does.</summary>
+    public Reason? Unsettled
+    {
+        get
+        {
+            if (!_unsettled.Known)
+            {
+                _unsettled = (true, Settling.Of(this));
+            }
+
+            return _unsettled.Reason;
+        }
+    }
+
     /// <summary>Figures of the visit and of the interval that ends with it.</summary>
-    public IReadOnlyList<Figure> Figures { get; } = [];
+    public IReadOnlyList<Figure> Figures => _figures ??= VisitFigures.Of(this);
+
+    /// <summary>Code of the output that drives the bleed, or null.</summary>
+    public string? BleedOutput => History.System.Outputs.FirstOrDefault(output => output.Drives == OutputDrives.Bleed)?.Code;
 
     /// <summary>What was found and done.</summary>
     internal VisitedSystem Record => Visit.Record;
+
+    /// <summary>This visit and those before it, latest first.</summary>
+    /// <returns>The visits.</returns>
+    public IEnumerable<VisitFacts> Back()
+    {
+        for (var visit = this; visit is not null; visit = visit.Previous)
+        {
+            yield return visit;
+        }
+    }
+
+    /// <summary>Result of a test of the tower water as found: a hand instrument before a kit, a laboratory and site staff; never the controller's display.</summary>
+    /// <param name="test">Code of the test.</param>
+    /// <returns>The result, or null when it was not measured.</returns>
+    public TestResult? TowerReading(string test) => Preferred(test, SamplePoints.Tower) ?? Preferred(test, SamplePoints.Bleed);
+
+    /// <summary>Result of a test of the make-up water (behind the softener where only that was tested).</summary>
+    /// <param name="test">Code of the test.</param>
+    /// <returns>The result, or null when it was not measured.</returns>
+    public TestResult? MakeUpReading(string test) => Preferred(test, SamplePoints.MakeUp) ?? Preferred(test, SamplePoints.Softened);
+
+    /// <summary>Fading mean of the make-up that fed the present water.</summary>
+    /// <param name="test">Code of the test.</param>
+    /// <returns>The mean, or why there is none.</returns>
+    public Computed<Estimate> MakeUp(string test) => MakeUpMean.Of(this, test);
+
+    /// <summary>A water meter at this visit.</summary>
+    /// <param name="code">Code of the meter.</param>
+    /// <returns>Its facts, or null when it was not read.</returns>
+    public MeterFacts? Meter(string code) => Meters.FirstOrDefault(meter => meter.Meter.Code.Equals(code, StringComparison.OrdinalIgnoreCase));
+
+    /// <summary>A drum at this visit.</summary>
+    /// <param name="code">Code of the drum.</param>
+    /// <returns>Its facts, or null when it was not read.</returns>
+    public DrumFacts? Drum(string code) => Drums.FirstOrDefault(drum => drum.Drum.Code.Equals(code, StringComparison.OrdinalIgnoreCase));
+
+    /// <summary>A meter reading as entered.</summary>
+    /// <param name="code">Code of the meter.</param>
+    /// <returns>The reading, or null.</returns>
+    public MeterReading? MeterReading(string code) => Record.Meters.FirstOrDefault(reading => reading.Meter.Equals(code, StringComparison.OrdinalIgnoreCase));
 
     /// <summary>Hours an output ran since its last reading.</summary>
     /// <param name="output">Code of the output.</param>
@@ -57,27 +162,29 @@ public sealed class VisitFacts
             return Computed<Estimate>.None(IntervalReasons.NotRead);
         }
 
-        foreach (var earlier in Back().Skip(1))
-        {
-            if (earlier.HoursReading(output) is { } then)
-            {
-                return HoursBetween.Of(then, now, (Visit.At - earlier.Visit.At).TotalHours);
-            }
-        }
-
-        return Computed<Estimate>.None(IntervalReasons.NoEarlierReading);
+        return HoursSince(output) is { } since
+            ? HoursBetween.Of(since.HoursReading(output)!, now, (Visit.At - since.Visit.At).TotalHours)
+            : Computed<Estimate>.None(IntervalReasons.NoEarlierReading);
     }
+
+    /// <summary>Visit of the last reading of an output's hours before this one.</summary>
+    /// <param name="output">Code of the output.</param>
+    /// <returns>The visit, or null.</returns>
+    public VisitFacts? HoursSince(string output) => Back().Skip(1).FirstOrDefault(earlier => earlier.HoursReading(output) is not null);
 
     private HoursReading? HoursReading(string output) =>
         Record.HoursRun.FirstOrDefault(reading => reading.Output.Equals(output, StringComparison.OrdinalIgnoreCase));
 
-    /// <summary>This visit and those before it, latest first.</summary>
-    /// <returns>The visits.</returns>
-    public IEnumerable<VisitFacts> Back()
-    {
-        for (var visit = this; visit is not null; visit = visit.Previous)
+    private TestResult? Preferred(string test, string at) => Tests
+        .Where(result => result.Reading.Test.Equals(test, StringComparison.OrdinalIgnoreCase)
+            && result.Reading.At.Equals(at, StringComparison.OrdinalIgnoreCase)
+            && result.Reading.Source != ReadingSource.Controller
+            && result.Reading.Phase != ReadingPhase.Left)
+        .MinBy(result => (result.Reading.Phase == ReadingPhase.Again ? 1 : 0, result.Reading.Source switch
         {
-            yield return visit;
-        }
-    }
+            ReadingSource.Reference => 0,
+            ReadingSource.Kit or null => 1,
+            ReadingSource.Lab => 2,
+            _ => 3,
+        }));
 }

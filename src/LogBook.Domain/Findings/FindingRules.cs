@@ -6,7 +6,21 @@ public static class FindingRules
     /// <summary>Rules for open recirculating systems.</summary>
     public static IReadOnlyList<IFindingRule> All { get; } =
     [
+        new ProbeReadsOff(),
+        new ProbeDrifting(),
+        new ConductivityOut(),
+        new CyclesLow(),
+        new CyclesHigh(),
+        new CyclesDisagree(),
+        new MeterStopped(),
+        new MeterBackwards(),
+        new FeedLow(),
+        new FeedHigh(),
+        new ResidualLow(),
+        new ResidualHigh(),
+        new RunsOut(),
         new SwitchNotAutomatic(),
+        new SettingsChanged(),
     ];
 
     /// <summary>Rules for systems that are only recorded: tests and dates, no balance.</summary>

@@ -6,17 +6,135 @@ namespace LogBook.Domain.Findings;
 /// Default thresholds of every rule in one table, each with its basis; an installation, a system or a product may carry its own
 /// by <c>with</c>.
 /// </summary>
+/// <remarks>Basis: published source, reference chapter, mass balance, common practice without a citable source, or from memory.</remarks>
 public sealed record FindingThresholds
 {
     private static readonly Text Common = new("common practice", "práctica habitual", "prática usual");
     private static readonly Text MassBalance = new("from the mass balance", "del balance de masa", "do balanço de massa");
+    private static readonly Text Conductivities = new(
+        "range of conductivity against cycles computed with PHREEQC, widened",
+        "rango de conductividad frente a ciclos calculado con PHREEQC, ampliado",
+        "faixa de condutividade contra ciclos calculada com PHREEQC, ampliada");
+
+    private static readonly Text Doses = new("dose balance, common practice", "balance de dosis, práctica habitual", "balanço de dose, prática usual");
+    private static readonly Text Drift = new("straight line with 95 % interval", "recta con intervalo del 95 %", "reta com intervalo de 95 %");
+    private static readonly Text Registers = new("arithmetic of registers", "aritmética de los contadores", "aritmética dos registradores");
+    private static readonly Text Guidance = new(
+        "HSG274 Part 1, 2nd edition 2024, as described publicly",
+        "HSG274 Parte 1, 2.ª edición 2024, según descripciones públicas",
+        "HSG274 Parte 1, 2.ª edição 2024, segundo descrições públicas");
 
     /// <summary>The defaults.</summary>
     public static FindingThresholds Default { get; } = new();
 
-    /// <summary>Probe error, % of the reference.</summary>
+    /// <summary>Probe error as found, % of the reference.</summary>
     public Threshold ProbeErrorPercent { get; init; } = new(5, Common);
+
+    /// <summary>Probe error as found, µS/cm; the larger of both counts.</summary>
+    public Threshold ProbeErrorUsPerCm { get; init; } = new(25, Common);
+
+    /// <summary>Probe error as left that wants somebody at once, %.</summary>
+    public Threshold ProbeLeftPercent { get; init; } = new(10, Common);
+
+    /// <summary>Shortest settling of a hand meter before its reading counts, min.</summary>
+    public Threshold SettledMinutes { get; init; } = new(5, Common);
+
+    /// <summary>Probe error forecast for the next visit, %.</summary>
+    public Threshold ProbeForecastPercent { get; init; } = new(5, Drift);
+
+    /// <summary>As-found errors that a drift needs.</summary>
+    public Threshold ProbeDriftPoints { get; init; } = new(4, Drift);
+
+    /// <summary>Share of an error that cleaning must take away to call it fouling.</summary>
+    public Threshold FouledShare { get; init; } = new(2 / 3.0, MassBalance);
+
+    /// <summary>Error from which cleaning can tell fouling, %.</summary>
+    public Threshold FouledErrorPercent { get; init; } = new(4, MassBalance);
+
+    /// <summary>Days in which two calibrations of an uncleaned probe to the same side tell fouling.</summary>
+    public Threshold FouledCalibrationDays { get; init; } = new(180, MassBalance);
+
+    /// <summary>Conductivity above the set point, % of it, where the programme has no range.</summary>
+    public Threshold ConductivityHighPercent { get; init; } = new(10, Common);
+
+    /// <summary>Conductivity below the set point, % of it, where the programme has no range.</summary>
+    public Threshold ConductivityLowPercent { get; init; } = new(15, Common);
+
+    /// <summary>Days for which a probe found within its tolerance may stand for a reference.</summary>
+    public Threshold ProbeVerifiedDays { get; init; } = new(35, Common);
+
+    /// <summary>Cycles off target on two visits, %.</summary>
+    public Threshold CyclesPercent { get; init; } = new(15, Common);
+
+    /// <summary>Ratio of conductivity to chloride cycles off the system's own median, %.</summary>
+    public Threshold RoutesPercent { get; init; } = new(15, Common);
+
+    /// <summary>Ratio of conductivity to chloride cycles before a baseline, at least.</summary>
+    public Threshold RoutesLow { get; init; } = new(0.70, Conductivities);
+
+    /// <summary>Ratio of conductivity to chloride cycles before a baseline, at most.</summary>
+    public Threshold RoutesHigh { get; init; } = new(1.10, Conductivities);
 
     /// <summary>Advance of a register over what is expected below which it counts as stopped, %.</summary>
     public Threshold MeterAdvancePercent { get; init; } = new(5, MassBalance);
+
+    /// <summary>Times the usual flow that a rollover may imply.</summary>
+    public Threshold RolloverTimesUsual { get; init; } = new(3, Registers);
+
+    /// <summary>Difference between dial and total, %.</summary>
+    public Threshold PulsesPercent { get; init; } = new(3, Common);
+
+    /// <summary>Product used over expected, lower limit.</summary>
+    public Threshold FeedLow { get; init; } = new(0.75, Doses);
+
+    /// <summary>Product used over expected, upper limit.</summary>
+    public Threshold FeedHigh { get; init; } = new(1.25, Doses);
+
+    /// <summary>Residual over the low end of its range that wants somebody at once.</summary>
+    public Threshold ResidualActLow { get; init; } = new(0.25, Common);
+
+    /// <summary>Residual over the high end of its range that wants somebody at once.</summary>
+    public Threshold ResidualActHigh { get; init; } = new(2, Common);
+
+    /// <summary>Hours after the start of a dose in which its residual tells nothing.</summary>
+    public Threshold SlugHours { get; init; } = new(2, Common);
+
+    /// <summary>Chance of an empty drum before the next visit: plan.</summary>
+    public Threshold EmptyChancePlan { get; init; } = new(0.20, Common);
+
+    /// <summary>Chance of an empty drum before the next visit: act.</summary>
+    public Threshold EmptyChanceAct { get; init; } = new(0.50, Common);
+
+    /// <summary>Change of the set point that wants somebody at once, %.</summary>
+    public Threshold SetPointPercent { get; init; } = new(10, Common);
+
+    /// <summary>Settings that must differ at once to call them lost.</summary>
+    public Threshold SettingsLostCount { get; init; } = new(5, Common);
+
+    /// <summary>Share of the settings read that must differ to call them lost, %.</summary>
+    public Threshold SettingsLostPercent { get; init; } = new(30, Common);
+
+    /// <summary>Total colony count or dip slide, colonies per mL: plan, where no rule has bands.</summary>
+    public Threshold ColoniesPlan { get; init; } = new(1e4, Guidance);
+
+    /// <summary>Total colony count or dip slide, colonies per mL: act, where no rule has bands.</summary>
+    public Threshold ColoniesAct { get; init; } = new(1e5, Common);
+
+    /// <summary>Part of an interval at its end in which what is due is announced, %.</summary>
+    public Threshold DueSoonPercent { get; init; } = new(20, Common);
+
+    /// <summary>A visit is late when more than this part of the interval has passed over it, %.</summary>
+    public Threshold VisitLatePercent { get; init; } = new(25, Common);
+
+    /// <summary>A visit is late when at least so many days over the interval have passed.</summary>
+    public Threshold VisitLateDays { get; init; } = new(2, Common);
+
+    /// <summary>Controller clock against true time, min.</summary>
+    public Threshold ClockMinutes { get; init; } = new(30, Common);
+
+    /// <summary>pH below this on a system without acid.</summary>
+    public Threshold PhLowWithoutAcid { get; init; } = new(7.0, Common);
+
+    /// <summary>pH below its range by this much on a system with acid.</summary>
+    public Threshold PhBelowRangeWithAcid { get; init; } = new(1.0, Common);
 }

@@ -1,0 +1,80 @@
+using LogBook.Domain.Cycles;
+using LogBook.Domain.Outcomes;
+using LogBook.Domain.Visits;
+
+namespace LogBook.Domain.Estimates;
+
+/// <summary>Water balance of the interval that ends with a visit.</summary>
+/// <param name="Cycles">Mean of the cycles at both ends, or of the end that has them.</param>
+/// <param name="LiquidLoss">All water lost as liquid, L: make-up over cycles, and what was drained.</param>
+/// <param name="Evaporation">Evaporation, L.</param>
+/// <param name="Drains">Water drained and filled again, L.</param>
+/// <param name="Unexplained">Loss that bleed and drains do not explain, L.</param>
+public sealed record BalanceFacts(
+    Computed<Estimate> Cycles,
+    Computed<Estimate> LiquidLoss,
+    Computed<Estimate> Evaporation,
+    Estimate Drains,
+    Computed<Estimate> Unexplained)
+{
+    /// <summary>Works out the balance.</summary>
+    /// <param name="visit">The visit.</param>
+    /// <returns>The balance, each part with its reasons where it is not known.</returns>
+    public static BalanceFacts Of(VisitFacts visit)
+    {
+        var water = visit.Water;
+        var cycles = MeanCycles(visit, water.Since);
+        var drains = DrainsBetween(visit, water.Since);
+
+        // Water that replaced a drain was not concentrated: it is lost one to one and takes its charge of product with it.
+        var concentrated = water.MakeUp.Map(makeUp => makeUp.Minus(drains));
+        var loss = concentrated.Then(m => cycles.Then(c => WaterBalance.LiquidLoss(m, c))).Map(w => w.Plus(drains));
+        return new BalanceFacts(
+            cycles,
+            loss,
+            concentrated.Then(m => cycles.Then(c => WaterBalance.Evaporation(m, c))),
+            drains,
+            loss.Then(w => water.Bleed.Map(bleed => w.Minus(drains).Minus(bleed))));
+    }
+
+    private static Computed<Estimate> MeanCycles(VisitFacts visit, VisitFacts? since)
+    {
+        var now = Named(visit);
+        var then = since is null ? null : Named(since);
+        return (now, then) switch
+        {
+            ({ } a, { } b) => Computed<Estimate>.Of(a.Plus(b).Scaled(0.5)),
+            ({ } a, null) => Computed<Estimate>.Of(a),
+            (null, { } b) => Computed<Estimate>.Of(b),
+            _ => visit.Cycles.Best,
+        };
+    }
+
+    // The random part of a visit's cycles serves the interval before and the one after: naming it keeps it from averaging out.
+    private static Estimate? Named(VisitFacts visit)
+    {
+        if (visit.Unsettled is not null || visit.Cycles.Best is not { HasValue: true, Value: var best })
+        {
+            return null;
+        }
+
+        return new Estimate(best.Value, best.Unit, 0, best.Common).WithCommon($"visit:{visit.Visit.Visit.Id}", best.Random);
+    }
+
+    private static Estimate DrainsBetween(VisitFacts visit, VisitFacts? since)
+    {
+        var drained = new Estimate(0, "L", 0);
+        foreach (var between in visit.Back().TakeWhile(v => v != since))
+        {
+            foreach (var drain in between.Record.Events.Where(e => e.Type == EventType.Drained))
+            {
+                var litres = drain.Litres is { } known
+                    ? new Estimate(known, "L", 0.1 * known)
+                    : visit.History.System.VolumeL is { } volume ? UncertaintyTable.Default.SystemVolume().On(volume, "L") : new Estimate(0, "L", 0);
+                drained = drained.Plus(litres);
+            }
+        }
+
+        return drained;
+    }
+}

@@ -1,0 +1,161 @@
+using LogBook.Domain.Assessments;
+using LogBook.Domain.Cycles;
+using LogBook.Domain.Outcomes;
+using LogBook.Domain.Programmes;
+
+namespace LogBook.Domain.Estimates;
+
+/// <summary>Cycles of the water at one visit by every route that its readings allow.</summary>
+/// <param name="RawConductivity">Conductivity of the tower over that of the make-up, as it stands; under-reads cycles.</param>
+/// <param name="UnderReading">Factor by which conductivity under-reads here.</param>
+/// <param name="ByConductivity">By conductivity, corrected.</param>
+/// <param name="ByChloride">By chloride.</param>
+/// <param name="ByCalcium">By calcium; a check for deposits, not a route.</param>
+/// <param name="BySilica">By silica.</param>
+/// <param name="ByVolume">By make-up over bleed; reads high.</param>
+/// <param name="Best">By the best agreeing routes among conductivity, chloride and silica.</param>
+/// <param name="AgreeingRoutes">Figure codes of the routes in <paramref name="Best"/>.</param>
+public sealed record CyclesFacts(
+    Computed<Estimate> RawConductivity,
+    Estimate UnderReading,
+    Computed<Estimate> ByConductivity,
+    Computed<Estimate> ByChloride,
+    Computed<Estimate> ByCalcium,
+    Computed<Estimate> BySilica,
+    Computed<Estimate> ByVolume,
+    Computed<Estimate> Best,
+    IReadOnlyList<string> AgreeingRoutes)
+{
+    private const int BaselineVisits = 5;
+
+    // Share of the correction itself that is taken as its standard uncertainty: PHREEQC waters scatter by about half of it (R01).
+    private const double CorrectionUncertainty = 0.5;
+
+    /// <summary>Ratio of conductivity cycles to ion cycles at this visit, where both are known.</summary>
+    public Computed<Estimate> ConductivityOverIons => RawConductivity.Then(raw => Ions(ByChloride, BySilica).Map(ions => raw.Over(ions)));
+
+    /// <summary>The system's own median of that ratio over at least five undisturbed visits before this one, or null.</summary>
+    public double? OwnRatio { get; private init; }
+
+    /// <summary>Whether make-up over bleed is known.</summary>
+    public bool CyclesByVolumeIsKnown => ByVolume.HasValue;
+
+    /// <summary>Cycles by the route of a figure code.</summary>
+    /// <param name="code">One of the cycles codes of <see cref="FigureCodes"/>.</param>
+    /// <returns>The route.</returns>
+    public Computed<Estimate> Route(string code) => code switch
+    {
+        FigureCodes.CyclesByConductivity => ByConductivity,
+        FigureCodes.CyclesByChloride => ByChloride,
+        FigureCodes.CyclesByCalcium => ByCalcium,
+        FigureCodes.CyclesBySilica => BySilica,
+        FigureCodes.CyclesByVolume => ByVolume,
+        _ => Best,
+    };
+
+    /// <summary>Works out the routes.</summary>
+    /// <param name="visit">The visit.</param>
+    /// <returns>The routes with their reasons.</returns>
+    public static CyclesFacts Of(VisitFacts visit)
+    {
+        var raw = Ratio(visit, TestCodes.Conductivity);
+        var chloride = Ratio(visit, TestCodes.Chloride);
+        var silica = Ratio(visit, TestCodes.Silica);
+        var own = OwnRatioBefore(visit);
+        var under = own is { } ratio
+            ? new Estimate(ratio.Median, "1", 0).WithCommon("own-ratio", ratio.StandardUncertainty)
+            : raw.HasValue ? DefaultUnderReading(raw.Value.Value) : Estimate.Exact(1);
+        var conductivity = raw.Map(value => value.Over(under));
+        var candidates = new List<(string Code, bool IsIon, Estimate Value)>();
+        Add(candidates, FigureCodes.CyclesByChloride, true, chloride);
+        Add(candidates, FigureCodes.CyclesBySilica, true, silica);
+        Add(candidates, FigureCodes.CyclesByConductivity, false, conductivity);
+        var (best, routes) = BestAgreeing(candidates);
+        return new CyclesFacts(
+            raw, under, conductivity, chloride, Ratio(visit, TestCodes.Calcium), silica, visit.Water.CyclesByVolume, best, routes)
+        {
+            OwnRatio = own?.Median,
+        };
+    }
+
+    /// <summary>
+    /// Cycles C whose conductivity ratio C (1 − 0.025 (C − 1)) is the one read, as the factor between both.
+    /// </summary>
+    /// <param name="ratio">Conductivity of the tower over that of the make-up.</param>
+    /// <returns>Factor, 1 at one cycle and below; half of the correction is its standard uncertainty.</returns>
+    internal static Estimate DefaultUnderReading(double ratio)
+    {
+        // The parabola turns over at C = 20.5; far below that the smaller root is the one meant.
+        var root = (1.025 * 1.025) - (0.1 * Math.Min(ratio, 10));
+        var cycles = (1.025 - Math.Sqrt(root)) / 0.05;
+        var factor = ratio <= 1 ? 1 : 1 - (0.025 * (cycles - 1));
+        return new Estimate(factor, "1", 0).WithCommon("conductivity-factor", CorrectionUncertainty * (1 - factor));
+    }
+
+    private static Computed<Estimate> Ratio(VisitFacts visit, string test) => visit.TowerReading(test) is { IsCensored: false } tower
+        ? visit.MakeUp(test).Then(makeUp => CyclesOfConcentration.FromRatio(tower.Value, makeUp))
+        : Computed<Estimate>.None(VisitReasons.NotMeasured);
+
+    private static Computed<Estimate> Ions(params Computed<Estimate>[] routes)
+    {
+        var known = routes.Where(route => route.HasValue).Select(route => route.Value).ToList();
+        return known.Count == 0 ? Computed<Estimate>.None(VisitReasons.NotMeasured) : Computed<Estimate>.Of(WeightedMean(known));
+    }
+
+    private static (double Median, double StandardUncertainty)? OwnRatioBefore(VisitFacts visit)
+    {
+        var ratios = visit.Back().Skip(1)
+            .Where(earlier => earlier.Unsettled is null)
+            .Select(earlier => earlier.Cycles.ConductivityOverIons)
+            .Where(ratio => ratio.HasValue)
+            .Select(ratio => ratio.Value.Value)
+            .Take(26)
+            .ToList();
+        if (ratios.Count < BaselineVisits)
+        {
+            return null;
+        }
+
+        var median = Statistics.Median(ratios);
+        var mean = ratios.Average();
+        var deviation = Math.Sqrt(ratios.Sum(ratio => (ratio - mean) * (ratio - mean)) / (ratios.Count - 1));
+
+        // A median of normal values scatters by sqrt(pi/2) times the standard error of their mean.
+        return (median, 1.2533 * deviation / Math.Sqrt(ratios.Count));
+    }
+
+    private static void Add(List<(string Code, bool IsIon, Estimate Value)> candidates, string code, bool isIon, Computed<Estimate> route)
+    {
+        if (route is { HasValue: true, Value.Value: > 0 })
+        {
+            candidates.Add((code, isIon, route.Value));
+        }
+    }
+
+    // The largest group in which every pair agrees within 2u; among equals the one with an ion, then the most certain.
+    private static (Computed<Estimate> Best, IReadOnlyList<string> Routes) BestAgreeing(List<(string Code, bool IsIon, Estimate Value)> candidates)
+    {
+        if (candidates.Count == 0)
+        {
+            return (Computed<Estimate>.None(VisitReasons.NotMeasured), []);
+        }
+
+        var best = Enumerable.Range(1, (1 << candidates.Count) - 1)
+            .Select(mask => candidates.Where((_, i) => (mask & (1 << i)) != 0).ToList())
+            .Where(group => group.All(a => group.All(b => Agree(a.Value, b.Value))))
+            .Select(group => (group, mean: WeightedMean([.. group.Select(route => route.Value)])))
+            .OrderByDescending(pair => pair.group.Count)
+            .ThenByDescending(pair => pair.group.Exists(route => route.IsIon))
+            .ThenBy(pair => pair.mean.StandardUncertainty / pair.mean.Value)
+            .First();
+        return (Computed<Estimate>.Of(best.mean), [.. best.group.Select(route => route.Code)]);
+    }
+
+    private static bool Agree(Estimate a, Estimate b) => Math.Abs(a.Value - b.Value) <= a.Minus(b).ExpandedUncertainty;
+
+    private static Estimate WeightedMean(IReadOnlyList<Estimate> values)
+    {
+        var weights = values.Select(value => 1 / Math.Max(1e-12, value.StandardUncertainty * value.StandardUncertainty)).ToList();
+        return values.Zip(weights, (value, weight) => value.Scaled(weight / weights.Sum())).Aggregate((sum, part) => sum.Plus(part));
+    }
+}

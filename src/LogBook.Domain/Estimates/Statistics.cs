@@ -1,0 +1,29 @@
+namespace LogBook.Domain.Estimates;
+
+/// <summary>Small statistics of a system's own history.</summary>
+internal static class Statistics
+{
+    // Factor of the mean moving range to a standard deviation (two at a time): reference chapter 5.
+    private const double MovingRangeFactor = 1.128;
+
+    public static double Median(IReadOnlyCollection<double> values)
+    {
+        var sorted = values.Order().ToList();
+        var middle = sorted.Count / 2;
+        return sorted.Count % 2 == 1 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2;
+    }
+
+    /// <summary>Standard deviation from the mean moving range: a slow swing (season) does not count as spread.</summary>
+    public static double SpreadByMovingRange(IReadOnlyList<double> values) =>
+        values.Count < 3 ? 0 : values.Zip(values.Skip(1), (a, b) => Math.Abs(a - b)).Average() / MovingRangeFactor;
+
+    /// <summary>Chance that a standard normal value lies below z (Abramowitz and Stegun 26.2.17, error below 7.5e-8).</summary>
+    public static double Normal(double z)
+    {
+        var x = Math.Abs(z);
+        var t = 1 / (1 + (0.2316419 * x));
+        var tail = Math.Exp(-x * x / 2) / Math.Sqrt(2 * Math.PI)
+            * t * (0.319381530 + (t * (-0.356563782 + (t * (1.781477937 + (t * (-1.821255978 + (t * 1.330274429))))))));
+        return z < 0 ? tail : 1 - tail;
+    }
+}

@@ -1,0 +1,68 @@
+using LogBook.Domain.Languages;
+using LogBook.Domain.Outcomes;
+
+namespace LogBook.Domain.Estimates;
+
+/// <summary>Why a visit does not let something be worked out or judged.</summary>
+public static class VisitReasons
+{
+    /// <summary>The needed reading is missing.</summary>
+    public static Reason NotMeasured { get; } = new("not-measured", new(
+        "The reading it needs was not taken.", "No se tomó la lectura que necesita.", "A leitura de que precisa não foi feita."));
+
+    /// <summary>The make-up water was not tested.</summary>
+    public static Reason MakeUpNotMeasured { get; } = new("make-up-not-measured", new(
+        "The make-up water was not tested.", "No se analizó el agua de reposición.", "A água de reposição não foi testada."));
+
+    /// <summary>The plant was not running.</summary>
+    public static Reason Idle { get; } = new("not-enough-running-time", new(
+        "Not enough running time: the plant stood still.", "Falta tiempo de marcha: la planta estaba parada.", "Falta tempo de funcionamento: a planta estava parada."));
+
+    /// <summary>The water has not yet settled after a change.</summary>
+    public static Reason Unsettled { get; } = new("not-enough-running-time-since-change", new(
+        "Not enough running time: less than three half-lives since a start, drain, clean or change of set point.",
+        "Falta tiempo de marcha: menos de tres semividas desde un arranque, vaciado, limpieza o cambio de consigna.",
+        "Falta tempo de funcionamento: menos de três meias-vidas desde partida, esvaziamento, limpeza ou mudança do ponto de ajuste."));
+
+    /// <summary>The bleed is governed by a dose.</summary>
+    public static Reason DoseGovernsBleed { get; } = new("bleed-governed-by-dose", new(
+        "A dose was bleeding down first or holding the bleed shut.", "Una dosis purgaba antes o mantenía cerrada la purga.", "Uma dose purgava antes ou mantinha a purga fechada."));
+
+    /// <summary>A meter serves several systems.</summary>
+    public static Reason SharedMeter { get; } = new("shared-meter", new(
+        "The meter feeds several systems; the share of this one is not known.",
+        "El contador alimenta varios sistemas; no se conoce la parte de este.",
+        "O hidrômetro alimenta vários sistemas; a parte deste não é conhecida."));
+
+    /// <summary>There is no make-up meter.</summary>
+    public static Reason NoMeter { get; } = new("no-meter", new(
+        "The system has no such meter.", "El sistema no tiene ese contador.", "O sistema não tem esse hidrômetro."));
+
+    /// <summary>The flow of the bleed valve is not on file.</summary>
+    public static Reason NoValveFlow { get; } = new("no-valve-flow", new(
+        "The flow of the bleed valve is not on file.", "No consta el caudal de la válvula de purga.", "A vazão da válvula de purga não está registrada."));
+
+    /// <summary>The programme says nothing on it.</summary>
+    public static Reason NoProgramme { get; } = new("not-in-programme", new(
+        "The programme sets no value for it.", "El programa no fija valor para ello.", "O programa não define valor para isso."));
+
+    /// <summary>The window is too short for the level reading.</summary>
+    public static Reason WindowTooShort { get; } = new("window-too-short", new(
+        "Too little use so far for the level to tell it apart from its own uncertainty.",
+        "Aún hay poco consumo para que el nivel lo distinga de su propia incertidumbre.",
+        "Ainda há pouco consumo para o nível distingui-lo da sua própria incerteza."));
+
+    /// <summary>The reference had not settled.</summary>
+    public static Reason NotSettled { get; } = new("reference-not-settled", new(
+        "The hand meter had not settled in the water.", "El medidor portátil no se había estabilizado en el agua.", "O medidor portátil não tinha estabilizado na água."));
+
+    /// <summary>Too few points for an interval.</summary>
+    public static Reason TooFewPoints { get; } = new("too-few-points", new(
+        "Fewer than four comparisons since the last calibration, cleaning or new probe.",
+        "Menos de cuatro comparaciones desde la última calibración, limpieza o sonda nueva.",
+        "Menos de quatro comparações desde a última calibração, limpeza ou sonda nova."));
+
+    /// <summary>The level never fell.</summary>
+    public static Reason NoUse { get; } = new("no-use", new(
+        "The level has not fallen since the last readings.", "El nivel no ha bajado desde las últimas lecturas.", "O nível não caiu desde as últimas leituras."));
+}

@@ -1,0 +1,27 @@
+using LogBook.Domain.Estimates;
+
+namespace LogBook.Domain.Findings;
+
+/// <summary>First evidence is "watch"; a second visit or a large excess makes it "plan" (findings, rule 2).</summary>
+internal static class Confirm
+{
+    private const int LongestLookBack = 12;
+
+    /// <summary>Whether the last earlier visit that judged the matter had evidence too.</summary>
+    /// <param name="visit">The visit with evidence now.</param>
+    /// <param name="evidence">Evidence at a visit; null where it was not judged.</param>
+    public static bool ByEarlierVisit(VisitFacts visit, Func<VisitFacts, bool?> evidence)
+    {
+        foreach (var earlier in visit.Back().Skip(1).Take(LongestLookBack))
+        {
+            if (evidence(earlier) is { } held)
+            {
+                return held;
+            }
+        }
+
+        return false;
+    }
+
+    public static Severity Severity(bool confirmed, bool largeExcess) => confirmed || largeExcess ? Findings.Severity.Plan : Findings.Severity.Watch;
+}

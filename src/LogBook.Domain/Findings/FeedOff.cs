@@ -1,0 +1,111 @@
+using LogBook.Domain.Estimates;
+using LogBook.Domain.Languages;
+
+namespace LogBook.Domain.Findings;
+
+/// <summary>Product used against product expected for the water actually lost (inhibitors) or the doses planned.</summary>
+/// <remarks>
+/// Over the shortest window whose expected use is at least twelve times the uncertainty of one level. Oxidants and acids are not
+/// judged here: their use follows demand, not loss.
+/// </remarks>
+public abstract class FeedOff : IFindingRule
+{
+    private static readonly Text Says = new(
+        "Drum {0}: {1} used in {2} days against {3} expected for the water lost or the doses planned, ratio {4} (limits {5} to {6}, {7}).",
+        "Bidón {0}: {1} usados en {2} días frente a {3} esperados por el agua perdida o las dosis previstas, relación {4} (límites {5} a {6}, {7}).",
+        "Bombona {0}: {1} usados em {2} dias contra {3} esperados pela água perdida ou pelas doses previstas, relação {4} (limites {5} a {6}, {7}).");
+
+    private static readonly Text Ratio = new("used over expected", "usado entre esperado", "usado sobre esperado");
+    private static readonly Text Used = new("product used", "producto usado", "produto usado");
+    private static readonly Text Expected = new("product expected", "producto esperado", "produto esperado");
+
+    private protected FeedOff()
+    {
+    }
+
+    /// <inheritdoc />
+    public abstract string Kind { get; }
+
+    /// <summary>1 for too much, −1 for too little.</summary>
+    private protected abstract int Side { get; }
+
+    /// <summary>Causes, likeliest first.</summary>
+    private protected abstract IReadOnlyList<(string Cause, Said Words)> Causes { get; }
+
+    /// <summary>What to look at next.</summary>
+    private protected abstract IReadOnlyList<Said> Next { get; }
+
+    /// <inheritdoc />
+    public IEnumerable<Verdict> Judge(VisitFacts visit, FindingThresholds thresholds)
+    {
+        foreach (var use in visit.ProductUse)
+        {
+            var about = new About { Drum = use.Drum.Drum.Code };
+            if (!use.Ratio.HasValue)
+            {
+                yield return Verdict.NotJudged(about, use.Ratio.Reasons[0]);
+            }
+            else
+            {
+                yield return IsOff(use, thresholds) ? Verdict.Found(about, Shown(visit, use, thresholds)) : Verdict.Clear(about);
+            }
+        }
+    }
+
+    private bool IsOff(ProductUse use, FindingThresholds thresholds)
+    {
+        var ratio = use.Ratio.Value;
+        var beyond = Side > 0 ? ratio.Value > thresholds.FeedHigh.Value : ratio.Value < thresholds.FeedLow.Value;
+        return beyond && Math.Abs(ratio.Value - 1) > ratio.ExpandedUncertainty;
+    }
+
+    private Indication Shown(VisitFacts visit, ProductUse use, FindingThresholds thresholds)
+    {
+        var ratio = use.Ratio.Value;
+        var limit = Side > 0 ? thresholds.FeedHigh : thresholds.FeedLow;
+        var code = use.Drum.Drum.Code;
+        var confirmed = Confirm.ByEarlierVisit(visit, earlier =>
+            earlier.ProductUse.FirstOrDefault(u => u.Drum.Drum.Code.Equals(code, StringComparison.OrdinalIgnoreCase)) is { Ratio.HasValue: true } then
+                ? IsOff(then, thresholds)
+                : null);
+        var severity = Confirm.Severity(confirmed, Math.Abs(ratio.Value - 1) >= 2 * Math.Abs(limit.Value - 1));
+        if (ResidualAgrees(visit, use))
+        {
+            severity = severity == Severity.Plan ? Severity.Act : Severity.Plan;
+        }
+
+        return new Indication(
+            severity,
+            new Said(
+                Says,
+                code,
+                use.Used.Value,
+                (visit.Visit.At - use.From!.Visit.At).TotalDays,
+                use.Expected.Value,
+                ratio.Value,
+                thresholds.FeedLow.Value,
+                thresholds.FeedHigh.Value,
+                limit.Basis))
+        {
+            Evidence =
+            [
+                EvidenceFigure.Of(Ratio, ratio, thresholds.FeedLow.Value, thresholds.FeedHigh.Value),
+                EvidenceFigure.Of(Used, use.Used.Value),
+                EvidenceFigure.Of(Expected, use.Expected.Value),
+            ],
+            Suggests = Causes,
+            LookAtNext = Next,
+        };
+    }
+
+    // The residual agrees when it is outside its range on the same side beyond its uncertainty.
+    private bool ResidualAgrees(VisitFacts visit, ProductUse use)
+    {
+        if (use.Drum.Product?.Residual?.Test is not { } test || visit.TowerReading(test) is not { } result || Residuals.RangeOf(visit, test) is not { } range)
+        {
+            return false;
+        }
+
+        return Side > 0 ? result.Value.Low > range.High : result.Value.High < range.Low;
+    }
+}

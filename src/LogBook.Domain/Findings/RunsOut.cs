@@ -1,0 +1,128 @@
+using LogBook.Domain.Estimates;
+using LogBook.Domain.Languages;
+
+namespace LogBook.Domain.Findings;
+
+/// <summary>A drum that is likely to be empty before the next visit.</summary>
+/// <remarks>
+/// Heel below the suction is not counted, spare on site is. The next visit is the last one plus the interval agreed (else the
+/// system's own); when that day has passed, tomorrow.
+/// </remarks>
+public sealed class RunsOut : IDailyRule
+{
+    private static readonly Text Says = new(
+        "Drum {0} runs out about {1} to {2}; chance of empty before {3}: {4} (limits {5} and {6}, {7}).",
+        "El bidón {0} se agota hacia {1} a {2}; probabilidad de vacío antes de {3}: {4} (límites {5} y {6}, {7}).",
+        "A bombona {0} acaba por volta de {1} a {2}; chance de vazia antes de {3}: {4} (limites {5} e {6}, {7}).");
+
+    private static readonly Text IsEmpty = new(
+        "Drum {0} is at its heel: nothing is left that the pump can draw.",
+        "El bidón {0} está en su fondo: no queda nada que la bomba pueda aspirar.",
+        "A bombona {0} está no fundo: não resta nada que a bomba possa aspirar.");
+
+    private static readonly Text Chance = new("chance of empty before the next visit", "probabilidad de vacío antes de la próxima visita", "chance de vazia antes da próxima visita");
+    private static readonly Text Days = new("days to empty, from the visit", "días hasta vacío, desde la visita", "dias até vazia, desde a visita");
+    private static readonly Text Stock = new("usable volume with spare", "volumen útil con reserva", "volume útil com reserva");
+
+    private static readonly (string, Said)[] Causes =
+    [
+        Looks.Cause("load", "use as in the last weeks goes on", "el consumo sigue como en las últimas semanas", "o consumo segue como nas últimas semanas"),
+        Looks.Cause(FindingKinds.FeedHigh, "more product is fed than needed", "se dosifica más de lo necesario", "dosa-se mais do que o necessário"),
+    ];
+
+    private static readonly Said[] Next =
+    [
+        Looks.Say("Ask for spare drums on site and deliveries on the way.", "Pregunte por bidones de reserva y entregas en camino.", "Pergunte por bombonas de reserva e entregas a caminho."),
+        Looks.LevelAgain,
+    ];
+
+    /// <inheritdoc />
+    public string Kind => FindingKinds.RunsOut;
+
+    /// <inheritdoc />
+    public IEnumerable<Verdict> Judge(VisitFacts visit, FindingThresholds thresholds) =>
+        visit.RunOuts.Select(run => Judge(visit, visit, run, visit.Day, thresholds));
+
+    /// <inheritdoc />
+    public IEnumerable<Verdict> JudgeDay(VisitFacts latest, DateOnly day, FindingThresholds thresholds)
+    {
+        // A later visit may have left some drums unread: the last reading of each serves.
+        foreach (var drum in latest.History.System.Drums)
+        {
+            var read = latest.Back().Take(12).FirstOrDefault(visit => visit.Drum(drum.Code) is not null);
+            if (read?.RunOuts.FirstOrDefault(run => run.Drum.Drum.Code.Equals(drum.Code, StringComparison.OrdinalIgnoreCase)) is { } run
+                && Judge(read, latest, run, day, thresholds) is { Indication: not null } verdict)
+            {
+                yield return verdict;
+            }
+        }
+    }
+
+    private static Verdict Judge(VisitFacts read, VisitFacts latest, RunOut run, DateOnly day, FindingThresholds thresholds)
+    {
+        var about = new About { Drum = run.Drum.Drum.Code };
+        if (run.Stock.Value <= 0)
+        {
+            return Verdict.Found(about, new Indication(Severity.Act, new Said(IsEmpty, run.Drum.Drum.Code))
+            {
+                Evidence = [EvidenceFigure.Of(Stock, run.Stock)],
+                LookAtNext = Next,
+            });
+        }
+
+        if (!run.DaysToEmpty.HasValue)
+        {
+            return Verdict.NotJudged(about, run.DaysToEmpty.Reasons[0]);
+        }
+
+        var next = NextVisit(latest, day);
+        var chance = run.ChanceEmptyAfter(next.DayNumber - read.Day.DayNumber);
+        if (chance <= thresholds.EmptyChancePlan.Value)
+        {
+            return Verdict.Clear(about);
+        }
+
+        var days = run.DaysToEmpty.Value;
+        var (first, last) = (read.Day.AddDays((int)Math.Max(0, days.Low)), read.Day.AddDays((int)Math.Ceiling(days.High)));
+        return Verdict.Found(about, new Indication(
+            chance > thresholds.EmptyChanceAct.Value ? Severity.Act : Severity.Plan,
+            new Said(
+                Says,
+                run.Drum.Drum.Code,
+                first,
+                last,
+                next,
+                new Amount(100 * chance, "%"),
+                new Amount(100 * thresholds.EmptyChancePlan.Value, "%"),
+                new Amount(100 * thresholds.EmptyChanceAct.Value, "%"),
+                thresholds.EmptyChancePlan.Basis))
+        {
+            Evidence =
+            [
+                new EvidenceFigure(Chance, 100 * chance, "%", LimitHigh: 100 * thresholds.EmptyChancePlan.Value),
+                EvidenceFigure.Of(Days, days, limitLow: next.DayNumber - read.Day.DayNumber),
+                EvidenceFigure.Of(Stock, run.Stock),
+            ],
+            Suggests = Causes,
+            LookAtNext = Next,
+        });
+    }
+
+    /// <summary>Day of the next visit: the interval agreed, else the median of the last six intervals; never before tomorrow.</summary>
+    internal static DateOnly NextVisit(VisitFacts latest, DateOnly day)
+    {
+        var planned = latest.Day.AddDays((int)Math.Ceiling(IntervalDays(latest)));
+        return planned > day ? planned : day.AddDays(1);
+    }
+
+    internal static double IntervalDays(VisitFacts latest)
+    {
+        if (latest.History.Site.VisitEveryDays is { } agreed and > 0)
+        {
+            return agreed;
+        }
+
+        var gaps = latest.Back().Take(7).Where(visit => visit.Previous is not null).Select(visit => (visit.Visit.At - visit.Previous!.Visit.At).TotalDays).Where(gap => gap >= 1).ToList();
+        return gaps.Count > 0 ? Statistics.Median(gaps) : 28;
+    }
+}
