@@ -27,12 +27,13 @@ public sealed record CyclesFacts(
     IReadOnlyList<string> AgreeingRoutes)
 {
     private const int BaselineVisits = 5;
+    private const int BaselineReach = 26;
 
     // Share of the correction itself that is taken as its standard uncertainty: PHREEQC waters scatter by about half of it (R01).
     private const double CorrectionUncertainty = 0.5;
 
-    /// <summary>Ratio of conductivity cycles to ion cycles at this visit, where both are known.</summary>
-    public Computed<Estimate> ConductivityOverIons => RawConductivity.Then(raw => Ions(ByChloride, BySilica).Map(ions => raw.Over(ions)));
+    // Ratio of conductivity cycles to ion cycles and the ion cycles, where both are known; kept, because later visits ask for it again.
+    private (double Ratio, double Cycles)? IonBaseline { get; init; }
 
     /// <summary>The system's own median of that ratio over at least five undisturbed visits before this one, or null.</summary>
     public double? OwnRatio { get; private init; }
@@ -62,9 +63,7 @@ public sealed record CyclesFacts(
         var chloride = Ratio(visit, TestCodes.Chloride);
         var silica = Ratio(visit, TestCodes.Silica);
         var own = OwnRatioBefore(visit);
-        var under = own is { } ratio
-            ? new Estimate(ratio.Median, "1", 0).WithCommon("own-ratio", ratio.StandardUncertainty)
-            : raw.HasValue ? DefaultUnderReading(raw.Value.Value) : Estimate.Exact(1);
+        var under = raw.HasValue ? UnderReadingOf(raw.Value.Value, own) : Estimate.Exact(1);
         var conductivity = raw.Map(value => value.Over(under));
         var candidates = new List<(string Code, bool IsIon, Estimate Value)>();
         Add(candidates, FigureCodes.CyclesByChloride, true, chloride);
@@ -74,23 +73,31 @@ public sealed record CyclesFacts(
         return new CyclesFacts(
             raw, under, conductivity, chloride, Ratio(visit, TestCodes.Calcium), silica, visit.Water.CyclesByVolume, best, routes)
         {
-            OwnRatio = own?.Median,
+            OwnRatio = own?.Ratio,
+            IonBaseline = raw.HasValue && Ions(chloride, silica) is { HasValue: true, Value.Value: > 0 } ions ? (raw.Value.Value / ions.Value.Value, ions.Value.Value) : null,
         };
     }
 
     /// <summary>
-    /// Cycles C whose conductivity ratio C (1 − 0.025 (C − 1)) is the one read, as the factor between both.
+    /// Factor by which conductivity under-reads cycles: C (1 − 0.025 (C − 1)) is the ratio read, times how the system's own ratio
+    /// compares with that curve.
     /// </summary>
     /// <param name="ratio">Conductivity of the tower over that of the make-up.</param>
-    /// <returns>Factor, 1 at one cycle and below; half of the correction is its standard uncertainty.</returns>
-    internal static Estimate DefaultUnderReading(double ratio)
+    /// <param name="own">The system's own ratio against the curve, or null before a baseline.</param>
+    /// <returns>The factor. Its uncertainty is half of the correction (the curve before a baseline), or that of the baseline.</returns>
+    internal static Estimate UnderReadingOf(double ratio, (double Ratio, double OverCurve, double StandardUncertainty)? own)
     {
+        var scaled = ratio / (own?.OverCurve ?? 1);
+
         // The parabola turns over at C = 20.5; far below that the smaller root is the one meant.
-        var root = (1.025 * 1.025) - (0.1 * Math.Min(ratio, 10));
-        var cycles = (1.025 - Math.Sqrt(root)) / 0.05;
-        var factor = ratio <= 1 ? 1 : 1 - (0.025 * (cycles - 1));
-        return new Estimate(factor, "1", 0).WithCommon("conductivity-factor", CorrectionUncertainty * (1 - factor));
+        var root = (1.025 * 1.025) - (0.1 * Math.Min(scaled, 10));
+        var curve = scaled <= 1 ? 1 : Curve((1.025 - Math.Sqrt(root)) / 0.05);
+        return own is { } known
+            ? new Estimate(curve * known.OverCurve, "1", 0).WithCommon("own-ratio", known.StandardUncertainty)
+            : new Estimate(curve, "1", 0).WithCommon("conductivity-factor", CorrectionUncertainty * (1 - curve));
     }
+
+    private static double Curve(double cycles) => cycles <= 1 ? 1 : 1 - (0.025 * (cycles - 1));
 
     private static Computed<Estimate> Ratio(VisitFacts visit, string test) => visit.TowerReading(test) is { IsCensored: false } tower
         ? visit.MakeUp(test).Then(makeUp => CyclesOfConcentration.FromRatio(tower.Value, makeUp))
@@ -102,26 +109,26 @@ public sealed record CyclesFacts(
         return known.Count == 0 ? Computed<Estimate>.None(VisitReasons.NotMeasured) : Computed<Estimate>.Of(WeightedMean(known));
     }
 
-    private static (double Median, double StandardUncertainty)? OwnRatioBefore(VisitFacts visit)
+    private static (double Ratio, double OverCurve, double StandardUncertainty)? OwnRatioBefore(VisitFacts visit)
     {
-        var ratios = visit.Back().Skip(1)
+        var baseline = visit.Back().Skip(1)
             .Where(earlier => earlier.Unsettled is null)
-            .Select(earlier => earlier.Cycles.ConductivityOverIons)
-            .Where(ratio => ratio.HasValue)
-            .Select(ratio => ratio.Value.Value)
-            .Take(26)
+            .Select(earlier => earlier.Cycles.IonBaseline)
+            .Where(point => point is not null)
+            .Select(point => point!.Value)
+            .Take(BaselineReach)
             .ToList();
-        if (ratios.Count < BaselineVisits)
+        if (baseline.Count < BaselineVisits)
         {
             return null;
         }
 
-        var median = Statistics.Median(ratios);
+        var ratios = baseline.Select(point => point.Ratio).ToList();
         var mean = ratios.Average();
         var deviation = Math.Sqrt(ratios.Sum(ratio => (ratio - mean) * (ratio - mean)) / (ratios.Count - 1));
 
         // A median of normal values scatters by sqrt(pi/2) times the standard error of their mean.
-        return (median, 1.2533 * deviation / Math.Sqrt(ratios.Count));
+        return (Statistics.Median(ratios), Statistics.Median([.. baseline.Select(point => point.Ratio / Curve(point.Cycles))]), 1.2533 * deviation / Math.Sqrt(ratios.Count));
     }
 
     private static void Add(List<(string Code, bool IsIon, Estimate Value)> candidates, string code, bool isIon, Computed<Estimate> route)

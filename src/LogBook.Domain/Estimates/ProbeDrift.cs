@@ -1,4 +1,5 @@
 using LogBook.Domain.Outcomes;
+using LogBook.Domain.Trends;
 
 namespace LogBook.Domain.Estimates;
 
@@ -30,6 +31,25 @@ public sealed record ProbeDrift(
     {
         var series = ProbeSeries.Of(visit, probe);
         var from = series.Points.Count > 0 ? series.Points[0].Visit.Visit.At : visit.Visit.At;
-        return new ProbeDrift(series.Points.Count, from, Computed<Estimate>.None(VisitReasons.TooFewPoints), 0, 0, null, null, null);
+        var fit = LinearFit.Of(series.Days, series.Errors);
+        var half = fit.Then(line => line.SlopeHalfWidth());
+        if (!half.HasValue)
+        {
+            return new ProbeDrift(series.Points.Count, from, Computed<Estimate>.None(VisitReasons.TooFewPoints), 0, 0, null, null, null);
+        }
+
+        var line = fit.Value;
+        var next = (visit.Visit.At - from).TotalDays + VisitIntervals.UsualDays(visit);
+        var forecast = line.At(next);
+        var around = line.PredictionHalfWidth(next).Or(0);
+        return new ProbeDrift(
+            line.Count,
+            from,
+            Computed<Estimate>.Of(new Estimate(line.Slope, "%/d", line.SlopeStandardError.Value)),
+            line.Slope - half.Value,
+            line.Slope + half.Value,
+            forecast,
+            forecast - around,
+            forecast + around);
     }
 }

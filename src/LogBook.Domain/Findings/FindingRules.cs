@@ -8,21 +8,29 @@ public static class FindingRules
     [
         new ProbeReadsOff(),
         new ProbeDrifting(),
+        new ProbeFouled(),
         new ConductivityOut(),
         new CyclesLow(),
         new CyclesHigh(),
         new CyclesDisagree(),
         new MeterStopped(),
+        new PulsesLost(),
         new MeterBackwards(),
         new FeedLow(),
         new FeedHigh(),
         new ResidualLow(),
         new ResidualHigh(),
         new RunsOut(),
+        new MicrobiologyHigh(),
+        new ClockDue(),
         new SwitchNotAutomatic(),
         new SettingsChanged(),
+        new SettingsLost(),
+        new ControllerClock(),
+        new AlarmStanding(),
+        new RangeOut(),
     ];
 
     /// <summary>Rules for systems that are only recorded: tests and dates, no balance.</summary>
-    public static IReadOnlyList<IFindingRule> ForRecordsOnly { get; } = [];
+    public static IReadOnlyList<IFindingRule> ForRecordsOnly { get; } = [new MicrobiologyHigh(), new ClockDue(), new RangeOut()];
 }

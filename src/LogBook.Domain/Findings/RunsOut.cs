@@ -111,18 +111,7 @@ public sealed class RunsOut : IDailyRule
     /// <summary>Day of the next visit: the interval agreed, else the median of the last six intervals; never before tomorrow.</summary>
     internal static DateOnly NextVisit(VisitFacts latest, DateOnly day)
     {
-        var planned = latest.Day.AddDays((int)Math.Ceiling(IntervalDays(latest)));
+        var planned = latest.Day.AddDays((int)Math.Ceiling(VisitIntervals.UsualDays(latest)));
         return planned > day ? planned : day.AddDays(1);
-    }
-
-    internal static double IntervalDays(VisitFacts latest)
-    {
-        if (latest.History.Site.VisitEveryDays is { } agreed and > 0)
-        {
-            return agreed;
-        }
-
-        var gaps = latest.Back().Take(7).Where(visit => visit.Previous is not null).Select(visit => (visit.Visit.At - visit.Previous!.Visit.At).TotalDays).Where(gap => gap >= 1).ToList();
-        return gaps.Count > 0 ? Statistics.Median(gaps) : 28;
     }
 }

@@ -7,6 +7,9 @@ namespace LogBook.Domain.History;
 /// <param name="Record">What was found and done on the system.</param>
 public sealed record SystemVisit(Visit Visit, VisitedSystem Record)
 {
+    /// <summary>Stands for a result that is still to come: the sample is known, its number is not.</summary>
+    public const string ResultPending = "result pending";
+
     /// <summary>Event time: arrival, UTC.</summary>
     public DateTime At => Visit.Arrived.Utc;
 
@@ -25,12 +28,15 @@ public sealed record SystemVisit(Visit Visit, VisitedSystem Record)
         .Distinct()
         .Order();
 
-    /// <summary>The same visit without the results that came in after a moment.</summary>
+    /// <summary>The same visit with the results that came in after a moment still to come: that a sample was taken stays known.</summary>
     /// <param name="moment">UTC.</param>
     /// <returns>The visit as it was known.</returns>
     public SystemVisit AsKnownAt(DateTime moment) => Record.Readings.All(reading => IsKnown(reading, moment))
         ? this
-        : this with { Record = Record with { Readings = [.. Record.Readings.Where(reading => IsKnown(reading, moment))] } };
+        : this with { Record = Record with { Readings = [.. Record.Readings.Select(reading => IsKnown(reading, moment) ? reading : Pending(reading))] } };
+
+    private static Reading Pending(Reading reading) =>
+        reading with { Value = null, Drops = null, Qualifier = null, NotQuantifiable = null, NotTaken = ResultPending, ResultAt = null };
 
     private static bool IsKnown(Reading reading, DateTime moment) => reading.ResultAt is not { } result || result.Utc <= moment;
 }

@@ -1,0 +1,143 @@
+using LogBook.Domain.Estimates;
+using LogBook.Domain.Languages;
+using LogBook.Domain.Programmes;
+using LogBook.Domain.Quantities;
+
+namespace LogBook.Domain.Findings;
+
+/// <summary>A count in an action band of the rule in force on the day of the sample, or above the programme's range.</summary>
+/// <remarks>
+/// Without a rule total counts and dip slides are judged by fixed limits; Legionella only by a rule or the programme. The band
+/// decides at once. A late result is first seen on the day it came in. Never folded under another finding.
+/// </remarks>
+public sealed class MicrobiologyHigh : IFindingRule
+{
+    private const int LongestLookBack = 12;
+
+    private static readonly string[] Tests = [TestCodes.DipSlide, TestCodes.ColonyCount, TestCodes.Legionella];
+
+    private static readonly Text ByRule = new(
+        "{0} {1}, sampled {2}: from {3} on, {4} asks for action. {5}",
+        "{0} {1}, muestra del {2}: desde {3}, {4} pide actuar. {5}",
+        "{0} {1}, amostra de {2}: a partir de {3}, {4} pede ação. {5}");
+
+    private static readonly Text ByLimit = new(
+        "{0} {1}, sampled {2}: the limit is {3} ({4}).", "{0} {1}, muestra del {2}: el límite es {3} ({4}).", "{0} {1}, amostra de {2}: o limite é {3} ({4}).");
+
+    private static readonly Text OfProgramme = new("range of the programme", "rango del programa", "faixa do programa");
+    private static readonly Text Count = new("count", "recuento", "contagem");
+    private static readonly Text DipSlide = new("Dip slide", "Lámina de cultivo", "Lâmina de cultura");
+    private static readonly Text ColonyCount = new("Colony count", "Recuento de colonias", "Contagem de colônias");
+    private static readonly Text Legionella = new("Legionella", "Legionella", "Legionella");
+
+    private static readonly (string, Said)[] Causes =
+    [
+        Looks.Cause(FindingKinds.DoseMissed, "a biocide dose did not run or did not reach the water", "una dosis de biocida no se aplicó o no llegó al agua", "uma dose de biocida não foi aplicada ou não chegou à água"),
+        Looks.Cause(FindingKinds.DoseUntreated, "the dose ran without circulation", "la dosis se aplicó sin circulación", "a dose foi aplicada sem circulação"),
+        Looks.Cause("laboratory", "sample, transport or incubation", "muestra, transporte o incubación", "amostra, transporte ou incubação"),
+    ];
+
+    private static readonly Said[] Next =
+    [
+        Looks.Say(
+            "Follow the plan of the site and the authority's table; a count is not a diagnosis.",
+            "Siga el plan del sitio y la tabla de la autoridad; un recuento no es un diagnóstico.",
+            "Siga o plano do local e a tabela da autoridade; uma contagem não é um diagnóstico."),
+        Looks.Say("Check biocide drum, hours and dose plan.", "Compruebe bidón, horas y plan de dosis del biocida.", "Verifique bombona, horas e plano de dose do biocida."),
+        Looks.LabelFirst,
+    ];
+
+    /// <inheritdoc />
+    public string Kind => FindingKinds.MicrobiologyHigh;
+
+    /// <inheritdoc />
+    public IEnumerable<Verdict> Judge(VisitFacts visit, FindingThresholds thresholds)
+    {
+        foreach (var test in Tests)
+        {
+            var newest = visit.Back().Take(LongestLookBack)
+                .SelectMany(earlier => earlier.Tests
+                    .Where(result => result.Reading.Test.Equals(test, StringComparison.OrdinalIgnoreCase))
+                    .Select(result => (visit: earlier, result)))
+                .OrderByDescending(pair => pair.result.TakenAt)
+                .FirstOrDefault();
+            if (newest.result is { } found && Judge(newest.visit, found, test, thresholds) is { } verdict)
+            {
+                yield return verdict;
+            }
+        }
+    }
+
+    private static Verdict? Judge(VisitFacts visit, TestResult result, string test, FindingThresholds thresholds)
+    {
+        var about = new About { Test = test };
+        var sampled = visit.History.DayOf(result.TakenAt);
+        var rule = RulesInForce.ForTest(visit.History, test, sampled);
+        var bands = rule is null ? Fixed(test, thresholds) : rule.Bands.Select(band => (From: In(band.From, band.Unit), band.Severity)).Where(band => band.From is not null).Select(band => (band.From!.Value, band.Severity)).ToList();
+        if (rule is null && Range(visit, test) is { } high)
+        {
+            bands = [(high, Severity.Plan), .. bands.Where(band => band.Severity == Severity.Act && band.Item1 > high)];
+        }
+
+        if (bands.Count == 0)
+        {
+            return null;
+        }
+
+        var lowest = bands.Min(band => band.Item1);
+        if (result.Reading.Qualifier == "<")
+        {
+            // Below a detection limit that itself lies above the lowest band: the band it belongs to is not known.
+            return result.Value.Value <= lowest ? Verdict.Clear(about) : Verdict.NotJudged(about, VisitReasons.NotMeasured);
+        }
+
+        var reached = bands.Where(band => result.Value.Value >= band.Item1).ToList();
+        if (reached.Count == 0)
+        {
+            return Verdict.Clear(about);
+        }
+
+        var (from, severity) = reached.MaxBy(band => band.Item1);
+        var known = visit.History.DayOf(result.Reading.ResultAt is { } at && at.Utc > visit.Visit.KnownFrom ? at.Utc : visit.Visit.KnownFrom);
+        var says = rule?.Bands.Where(band => In(band.From, band.Unit) == from).Select(band => band.Says).FirstOrDefault() ?? "";
+        var said = rule is not null
+            ? new Said(ByRule, NameOf(test), new Amount(result.Value.Value, "[CFU]/mL"), sampled, new Amount(from, "[CFU]/mL"), rule.Name, says)
+            : new Said(
+                ByLimit,
+                NameOf(test),
+                new Amount(result.Value.Value, "[CFU]/mL"),
+                sampled,
+                new Amount(from, "[CFU]/mL"),
+                Range(visit, test) == from ? OfProgramme : severity == Severity.Act ? thresholds.ColoniesAct.Basis : thresholds.ColoniesPlan.Basis);
+        return Verdict.Found(
+            about,
+            new Indication(severity, said) { Evidence = [Figure(result, test, from)], Suggests = Causes, LookAtNext = Next },
+            known,
+            visit.Visit.Visit.Id);
+    }
+
+    // Half a decade for a slide, a quarter for a plate: the interval is a factor, not a difference.
+    private static EvidenceFigure Figure(TestResult result, string test, double limit)
+    {
+        var decades = UncertaintyTable.Default[test == TestCodes.DipSlide ? UncertaintyCodes.DipSlide : UncertaintyCodes.PlateCount].Value;
+        var factor = Math.Pow(10, 2 * decades);
+        var value = result.Value.Value;
+        return new EvidenceFigure(Count, value, "[CFU]/mL", value / factor, value * factor, LimitHigh: limit);
+    }
+
+    private static List<(double From, Severity Severity)> Fixed(string test, FindingThresholds thresholds) => test == TestCodes.Legionella
+        ? []
+        : [(thresholds.ColoniesPlan.Value, Severity.Plan), (thresholds.ColoniesAct.Value, Severity.Act)];
+
+    private static double? Range(VisitFacts visit, string test) =>
+        visit.Programme?.Ranges.FirstOrDefault(range => range.Test.Equals(test, StringComparison.OrdinalIgnoreCase)) is { High: { } high } range ? In(high, range.Unit) : null;
+
+    private static double? In(double value, string unit) => Units.Convert(value, unit, "[CFU]/mL") is { HasValue: true } converted ? converted.Value : null;
+
+    private static Text NameOf(string test) => test switch
+    {
+        TestCodes.DipSlide => DipSlide,
+        TestCodes.ColonyCount => ColonyCount,
+        _ => Legionella,
+    };
+}

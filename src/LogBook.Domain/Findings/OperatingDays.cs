@@ -1,0 +1,39 @@
+using System.Globalization;
+using LogBook.Domain.Sites;
+
+namespace LogBook.Domain.Findings;
+
+/// <summary>Days on which a plant runs, by its seasons and known stops.</summary>
+internal static class OperatingDays
+{
+    /// <summary>Whether the plant runs on a day; a plant without a pattern runs always.</summary>
+    public static bool Runs(Operation? operation, DateOnly day) => operation is null
+        || (!operation.Stops.Any(stop => stop.From <= day && day <= stop.To)
+            && (operation.Seasons.Count == 0 || operation.Seasons.Any(season => IsIn(season, day))));
+
+    /// <summary>Days of running after one day up to another, which counts.</summary>
+    public static int Between(Operation? operation, DateOnly after, DateOnly upTo)
+    {
+        if (operation is null || (operation.Stops.Count == 0 && operation.Seasons.Count == 0))
+        {
+            return Math.Max(0, upTo.DayNumber - after.DayNumber);
+        }
+
+        var days = 0;
+        for (var day = after.AddDays(1); day <= upTo; day = day.AddDays(1))
+        {
+            days += Runs(operation, day) ? 1 : 0;
+        }
+
+        return days;
+    }
+
+    private static bool IsIn(Season season, DateOnly day)
+    {
+        var (from, to, now) = (Key(season.From), Key(season.To), (day.Month * 100) + day.Day);
+        return from <= to ? now >= from && now <= to : now >= from || now <= to;
+    }
+
+    private static int Key(string monthDay) =>
+        (int.Parse(monthDay.AsSpan(0, 2), CultureInfo.InvariantCulture) * 100) + int.Parse(monthDay.AsSpan(3, 2), CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,177 @@
+using LogBook.Domain.Estimates;
+using LogBook.Domain.Languages;
+
+namespace LogBook.Domain.Findings;
+
+/// <summary>A probe whose error is dirt: cleaning takes it away, it keeps coming back to one side, or it was calibrated away while dirty.</summary>
+public sealed class ProbeFouled : IFindingRule
+{
+    private const int ErrorsInARow = 3;
+
+    private static readonly Text CleaningHelped = new(
+        "Probe {0} was {1} off as found and {2} after cleaning: cleaning took away {3} of the error (limit {4}, {5}).",
+        "La sonda {0} estaba {1} desviada al encontrarla y {2} tras limpiarla: la limpieza quitó {3} del error (límite {4}, {5}).",
+        "A sonda {0} estava {1} fora como encontrada e {2} após limpar: a limpeza tirou {3} do erro (limite {4}, {5}).");
+
+    private static readonly Text OneSided = new(
+        "Probe {0} moved to the same side three times in a row, {1} in all (limit {2}, {3}).",
+        "La sonda {0} se desvió tres veces seguidas al mismo lado, {1} en total (límite {2}, {3}).",
+        "A sonda {0} desviou três vezes seguidas para o mesmo lado, {1} no total (limite {2}, {3}).");
+
+    private static readonly Text CalibratedDirty = new(
+        "Probe {0} was calibrated uncleaned twice within {1} days, both times to the same side ({2}).",
+        "La sonda {0} se calibró sin limpiar dos veces en {1} días, ambas al mismo lado ({2}).",
+        "A sonda {0} foi calibrada sem limpar duas vezes em {1} dias, ambas para o mesmo lado ({2}).");
+
+    private static readonly Text Share = new("share of the error that cleaning took away", "parte del error que quitó la limpieza", "parte do erro que a limpeza tirou");
+    private static readonly Text Found = new("as found against reference", "como se encontró frente a la referencia", "como encontrado contra a referência");
+    private static readonly Text Sum = new("error added up since the first of three", "error acumulado desde el primero de tres", "erro acumulado desde o primeiro de três");
+    private static readonly Text Latest = new("error calibrated away", "error anulado por calibración", "erro anulado por calibração");
+
+    private static readonly (string, Said)[] Causes =
+    [
+        Looks.Cause(FindingKinds.ProbeFouled, "the probe is coated", "la sonda está recubierta", "a sonda está recoberta"),
+        Looks.Cause("reading", "an air pocket or no flow past the probe", "una bolsa de aire o falta de flujo en la sonda", "uma bolsa de ar ou falta de fluxo na sonda"),
+    ];
+
+    private static readonly Said[] Next =
+    [
+        Looks.CleanProbe,
+        Looks.Say("Ask what coats it: slime, scale, oil.", "Vea qué la recubre: limo, incrustación, aceite.", "Veja o que a recobre: limo, incrustação, óleo."),
+    ];
+
+    /// <inheritdoc />
+    public string Kind => FindingKinds.ProbeFouled;
+
+    /// <inheritdoc />
+    public IEnumerable<Verdict> Judge(VisitFacts visit, FindingThresholds thresholds)
+    {
+        foreach (var probe in visit.Probes)
+        {
+            var about = new About { Probe = probe.Probe };
+            if (visit.Record.Running == false)
+            {
+                yield return Verdict.NotJudged(about, VisitReasons.Idle);
+            }
+            else if (!probe.ErrorFound.HasValue)
+            {
+                yield return Verdict.NotJudged(about, probe.ErrorFound.Reasons[0]);
+            }
+            else
+            {
+                yield return Of(visit, probe, thresholds) is { } indication ? Verdict.Found(about, indication) : Verdict.Clear(about);
+            }
+        }
+    }
+
+    private static Indication? Of(VisitFacts visit, ProbeFacts probe, FindingThresholds thresholds) =>
+        ByCalibrations(visit, probe, thresholds) ?? ByRow(visit, probe, thresholds) ?? ByCleaning(visit, probe, thresholds);
+
+    private static bool CleaningTookItAway(ProbeFacts probe, FindingThresholds thresholds, out double share)
+    {
+        share = 0;
+        if (!probe.ErrorCleaned.HasValue || !probe.ErrorFound.HasValue)
+        {
+            return false;
+        }
+
+        var (found, cleaned) = (probe.ErrorFound.Value.Value, probe.ErrorCleaned.Value.Value);
+        share = found == 0 ? 0 : 1 - (cleaned / found);
+
+        // Display and reference stand in both errors: what counts is the change of the display alone.
+        var change = Math.Sqrt(2) * 100 * UncertaintyTable.Default.Share(UncertaintyCodes.ControllerDisplay);
+        return Math.Abs(found) > thresholds.FouledErrorPercent.Value && Math.Abs(found - cleaned) > 2 * change
+            && Math.Abs(cleaned) <= (1 - thresholds.FouledShare.Value) * Math.Abs(found);
+    }
+
+    private static Indication? ByCleaning(VisitFacts visit, ProbeFacts probe, FindingThresholds thresholds)
+    {
+        if (!CleaningTookItAway(probe, thresholds, out var share))
+        {
+            return null;
+        }
+
+        var confirmed = Confirm.ByEarlierVisit(visit, earlier => Same(earlier, probe) is { ErrorCleaned.HasValue: true } then ? CleaningTookItAway(then, thresholds, out _) : null);
+        return new Indication(
+            Confirm.Severity(confirmed, Math.Abs(probe.ErrorFound.Value.Value) >= 2 * thresholds.FouledErrorPercent.Value),
+            new Said(
+                CleaningHelped,
+                probe.Probe,
+                new Amount(probe.ErrorFound.Value.Value, "%"),
+                new Amount(probe.ErrorCleaned.Value.Value, "%"),
+                new Amount(100 * share, "%"),
+                new Amount(100 * thresholds.FouledShare.Value, "%"),
+                thresholds.FouledShare.Basis))
+        {
+            Evidence =
+            [
+                new EvidenceFigure(Share, 100 * share, "%", LimitHigh: 100 * thresholds.FouledShare.Value),
+                EvidenceFigure.Of(Found, probe.ErrorFound.Value, -thresholds.FouledErrorPercent.Value, thresholds.FouledErrorPercent.Value),
+            ],
+            Suggests = Causes,
+            LookAtNext = Next,
+        };
+    }
+
+    // What the probe moved since it was last left, three times in a row to one side. With one hand meter its own error cancels.
+    private static Indication? ByRow(VisitFacts visit, ProbeFacts probe, FindingThresholds thresholds)
+    {
+        var moves = new List<Estimate>();
+        var later = probe;
+        foreach (var earlier in visit.Back().Skip(1))
+        {
+            if (Same(earlier, probe) is not { } then || !then.ErrorFound.HasValue)
+            {
+                continue;
+            }
+
+            var left = then.ErrorLeft.HasValue ? then.ErrorLeft : then.ErrorFound;
+            moves.Add(later.ErrorFound.Value.Minus(left.Value));
+            later = then;
+            if (moves.Count == ErrorsInARow)
+            {
+                break;
+            }
+        }
+
+        if (moves.Count < ErrorsInARow || moves.Select(move => Math.Sign(move.Value)).Distinct().Count() != 1)
+        {
+            return null;
+        }
+
+        var sum = moves.Aggregate((a, b) => a.Plus(b));
+        return Math.Abs(sum.Value) > thresholds.FouledErrorPercent.Value && Math.Abs(sum.Value) > sum.ExpandedUncertainty
+            ? new Indication(
+                Severity.Plan,
+                new Said(OneSided, probe.Probe, sum, new Amount(thresholds.FouledErrorPercent.Value, "%"), thresholds.FouledErrorPercent.Basis))
+            {
+                Evidence = [EvidenceFigure.Of(Sum, sum, -thresholds.FouledErrorPercent.Value, thresholds.FouledErrorPercent.Value)],
+                Suggests = Causes,
+                LookAtNext = Next,
+            }
+            : null;
+    }
+
+    private static Indication? ByCalibrations(VisitFacts visit, ProbeFacts probe, FindingThresholds thresholds)
+    {
+        var dirty = visit.Back()
+            .TakeWhile(earlier => (visit.Visit.At - earlier.Visit.At).TotalDays <= thresholds.FouledCalibrationDays.Value)
+            .Select(earlier => Same(earlier, probe))
+            .TakeWhile(then => then?.Reading.AfterCleaning is null)
+            .Where(then => then is { Reading.Calibrated: true, ErrorFound.HasValue: true })
+            .Select(then => then!.ErrorFound.Value)
+            .Take(2)
+            .ToList();
+        return dirty.Count == 2 && Math.Sign(dirty[0].Value) == Math.Sign(dirty[1].Value)
+            ? new Indication(Severity.Plan, new Said(CalibratedDirty, probe.Probe, thresholds.FouledCalibrationDays.Value, thresholds.FouledCalibrationDays.Basis))
+            {
+                Evidence = [EvidenceFigure.Of(Latest, dirty[0]), EvidenceFigure.Of(Latest, dirty[1])],
+                Suggests = Causes,
+                LookAtNext = Next,
+            }
+            : null;
+    }
+
+    private static ProbeFacts? Same(VisitFacts visit, ProbeFacts probe) =>
+        visit.Probes.FirstOrDefault(p => p.Probe.Equals(probe.Probe, StringComparison.OrdinalIgnoreCase));
+}
