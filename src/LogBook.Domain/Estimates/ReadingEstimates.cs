@@ -28,7 +28,7 @@ public static class ReadingEstimates
     /// <returns>The result; none when it has no number or its unit or basis is foreign to the test.</returns>
     public static Computed<TestResult> Of(SystemHistory history, SystemVisit visit, Reading reading)
     {
-        if (reading.NotTaken is not null || reading.NotQuantifiable == true || ValueOf(reading) is not { } entered)
+        if (reading.NotTaken is not null || reading.NotQuantifiable == true || RangeJudgement.NumberOf(reading) is not { } entered)
         {
             return Computed<TestResult>.None(VisitReasons.NotMeasured);
         }
@@ -68,12 +68,6 @@ public static class ReadingEstimates
 
         // Not measured: recirculating water of a running tower is within 15 to 35 °C.
         return visit.Record.Running == false ? null : 25;
-    }
-
-    private static double? ValueOf(Reading reading)
-    {
-        var value = reading.Value ?? (reading.Drops * reading.PerDrop);
-        return reading is { Value: null, Dilution: { Sample: > 0 } dilution } ? value * dilution.Total / dilution.Sample : value;
     }
 
     private static Computed<(double Number, string Unit)> InOwnUnit(Reading reading, double entered)

@@ -116,8 +116,10 @@ public sealed class ProbeFouled : IFindingRule
     // What the probe moved since it was last left, three times in a row to one side. With one hand meter its own error cancels.
     private static Indication? ByRow(VisitFacts visit, ProbeFacts probe, FindingThresholds thresholds)
     {
-        var moves = new List<Estimate>();
+        var moves = new List<double>();
+        var touched = 0;
         var later = probe;
+        Estimate? first = null;
         foreach (var earlier in visit.Back().Skip(1))
         {
             if (Same(earlier, probe) is not { } then || !then.ErrorFound.HasValue)
@@ -125,8 +127,9 @@ public sealed class ProbeFouled : IFindingRule
                 continue;
             }
 
-            var left = then.ErrorLeft.HasValue ? then.ErrorLeft : then.ErrorFound;
-            moves.Add(later.ErrorFound.Value.Minus(left.Value));
+            first = then.ErrorLeft.HasValue ? then.ErrorLeft.Value : then.ErrorFound.Value;
+            moves.Add(later.ErrorFound.Value.Value - first.Value);
+            touched += moves.Count < ErrorsInARow && then.ErrorLeft.HasValue && first.Value != then.ErrorFound.Value.Value ? 1 : 0;
             later = then;
             if (moves.Count == ErrorsInARow)
             {
@@ -134,12 +137,15 @@ public sealed class ProbeFouled : IFindingRule
             }
         }
 
-        if (moves.Count < ErrorsInARow || moves.Select(move => Math.Sign(move.Value)).Distinct().Count() != 1)
+        if (first is null || moves.Count < ErrorsInARow || moves.Select(Math.Sign).Distinct().Count() != 1)
         {
             return null;
         }
 
-        var sum = moves.Aggregate((a, b) => a.Plus(b));
+        // Readings between the ends cancel, unless the probe was touched there: then two displays come in.
+        var ends = probe.ErrorFound.Value.Minus(first);
+        var display = 100 * UncertaintyTable.Default.Share(UncertaintyCodes.ControllerDisplay);
+        var sum = new Estimate(moves.Sum(), "%", Math.Sqrt((ends.Random * ends.Random) + (2 * touched * display * display)), ends.Common);
         return Math.Abs(sum.Value) > thresholds.FouledErrorPercent.Value && Math.Abs(sum.Value) > sum.ExpandedUncertainty
             ? new Indication(
                 Severity.Plan,

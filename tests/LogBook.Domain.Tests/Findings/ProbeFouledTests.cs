@@ -1,0 +1,64 @@
+using LogBook.Domain.Findings;
+using LogBook.Domain.Tests.Assessments;
+using LogBook.Domain.Visits;
+
+namespace LogBook.Domain.Tests.Findings;
+
+public class ProbeFouledTests
+{
+    [Fact]
+    public void CleaningTakesTheErrorAway_IsWatchThenPlan_AndLeadsReadsOff()
+    {
+        var builder = new HistoryBuilder().Every(28, 2).Visit(56, Probe(1279, 1361, cleaned: 1350));
+        var first = builder.Assess().Open(FindingKinds.ProbeFouled);
+        var second = builder.Visit(84, Probe(1279, 1361, cleaned: 1350)).Assess();
+
+        // −6.02 % as found, −0.81 % after cleaning: 87 % of the error gone.
+        Assert.Equal(Severity.Watch, first!.Severity);
+        Assert.Equal(86.6, first.Evidence[0].Value!.Value, 0.1);
+        Assert.Equal(Severity.Plan, second.Open(FindingKinds.ProbeFouled)!.Severity);
+        Assert.Equal(Severity.Watch, second.Open(FindingKinds.ProbeReadsOff)!.Severity);
+    }
+
+    [Fact]
+    public void CleaningChangesNothing_IsNone() =>
+        Assert.Empty(new HistoryBuilder().Every(28, 2).Visit(56, Probe(1279, 1361, cleaned: 1282)).Assess().All(FindingKinds.ProbeFouled));
+
+    [Fact]
+    public void CalibratedDirtyTwiceToOneSide_IsPlan()
+    {
+        var finding = new HistoryBuilder().Every(28, 2)
+            .Visit(56, Probe(1290, 1361, left: 1361, calibrated: true))
+            .Visit(84)
+            .Visit(112, Probe(1295, 1361, left: 1361, calibrated: true))
+            .Assess().Open(FindingKinds.ProbeFouled);
+
+        Assert.Equal(Severity.Plan, finding!.Severity);
+        Assert.Equal(-4.85, finding.Evidence[0].Value!.Value, 0.01);
+        Assert.Equal(-5.22, finding.Evidence[1].Value!.Value, 0.01);
+    }
+
+    [Fact]
+    public void CalibratedAfterCleaning_IsNoDirtyCalibration() => Assert.Empty(new HistoryBuilder().Every(28, 2)
+        .Visit(56, Probe(1320, 1361, left: 1361, cleaned: 1325, calibrated: true))
+        .Visit(84, Probe(1320, 1361, left: 1361, cleaned: 1325, calibrated: true))
+        .Assess().All(FindingKinds.ProbeFouled));
+
+    [Fact]
+    public void ThreeMovesToOneSide_AddUp()
+    {
+        // Left at 0, found −2.4; left there, found −4.8; left there, found −7.2 %: three moves of −2.4 points by one hand meter.
+        var finding = new HistoryBuilder().Visit(0, Probe(1361, 1361)).Visit(28, Probe(1328.3, 1361)).Visit(56, Probe(1295.7, 1361)).Visit(84, Probe(1263, 1361))
+            .Assess().Open(FindingKinds.ProbeFouled);
+
+        Assert.Equal(Severity.Plan, finding!.Severity);
+        Assert.Equal(-7.2, finding.Evidence[0].Value!.Value, 0.01);
+    }
+
+    [Fact]
+    public void SameErrorThreeTimes_IsNoMove() => Assert.Empty(new HistoryBuilder()
+        .Visit(0, Probe(1320, 1361)).Visit(28, Probe(1319, 1361)).Visit(56, Probe(1320, 1361)).Visit(84, Probe(1318, 1361)).Assess().All(FindingKinds.ProbeFouled));
+
+    private static Func<VisitedSystem, VisitedSystem> Probe(double found, double reference, double? left = null, double? cleaned = null, bool? calibrated = null) =>
+        record => record with { Probes = [HistoryBuilder.Probe(found, reference, left) with { AfterCleaning = cleaned, Calibrated = calibrated }] };
+}
