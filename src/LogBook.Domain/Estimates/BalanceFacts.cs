@@ -27,7 +27,7 @@ public sealed record BalanceFacts(
         var drains = DrainsBetween(visit, water.Since);
 
         // Water that replaced a drain was not concentrated: it is lost one to one and takes its charge of product with it.
-        var concentrated = water.MakeUp.Map(makeUp => makeUp.Minus(drains));
+        var concentrated = Believed(water, cycles).Map(makeUp => makeUp.Minus(drains));
         var loss = concentrated.Then(m => cycles.Then(c => WaterBalance.LiquidLoss(m, c))).Map(w => w.Plus(drains));
         return new BalanceFacts(
             cycles,
@@ -35,6 +35,18 @@ public sealed record BalanceFacts(
             concentrated.Then(m => cycles.Then(c => WaterBalance.Evaporation(m, c))),
             drains,
             loss.Then(w => water.Bleed.Map(bleed => w.Minus(drains).Minus(bleed))));
+    }
+
+    // What the bleed took away needed as many times as much make-up: a register that shows less beyond doubt has stood still.
+    private static Computed<Estimate> Believed(WaterFacts water, Computed<Estimate> cycles)
+    {
+        if (!water.MakeUp.HasValue || !water.Bleed.HasValue || !cycles.HasValue)
+        {
+            return water.MakeUp;
+        }
+
+        var missing = water.Bleed.Value.Times(cycles.Value, "L").Minus(water.MakeUp.Value);
+        return missing.Value > missing.ExpandedUncertainty && missing.Value > 0 ? Computed<Estimate>.None(VisitReasons.RegisterContradictsBleed) : water.MakeUp;
     }
 
     private static Computed<Estimate> MeanCycles(VisitFacts visit, VisitFacts? since)

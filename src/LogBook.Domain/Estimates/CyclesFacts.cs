@@ -38,6 +38,9 @@ public sealed record CyclesFacts(
     /// <summary>The system's own median of that ratio over at least five undisturbed visits before this one, or null.</summary>
     public double? OwnRatio { get; private init; }
 
+    /// <summary>Whether there are several routes and no two of them agree.</summary>
+    public bool RoutesContradict => AgreeingRoutes.Count == 1 && new[] { ByConductivity, ByChloride, BySilica }.Count(route => route.HasValue) > 1;
+
     /// <summary>Whether make-up over bleed is known.</summary>
     public bool CyclesByVolumeIsKnown => ByVolume.HasValue;
 

@@ -28,6 +28,12 @@ public static class VisitReasons
     public static Reason DoseGovernsBleed { get; } = new("bleed-governed-by-dose", new(
         "A dose was bleeding down first or holding the bleed shut.", "Una dosis purgaba antes o mantenía cerrada la purga.", "Uma dose purgava antes ou mantinha a purga fechada."));
 
+    /// <summary>The register shows less than the bleed needed.</summary>
+    public static Reason RegisterContradictsBleed { get; } = new("register-contradicts-bleed", new(
+        "The register shows less make-up than the bleed alone needed.",
+        "El contador muestra menos reposición de la que necesitó la sola purga.",
+        "O hidrômetro mostra menos reposição do que só a purga precisou."));
+
     /// <summary>A meter serves several systems.</summary>
     public static Reason SharedMeter { get; } = new("shared-meter", new(
         "The meter feeds several systems; the share of this one is not known.",

@@ -1,6 +1,7 @@
 using LogBook.Domain.Estimates;
 using LogBook.Domain.Languages;
 using LogBook.Domain.Programmes;
+using LogBook.Domain.Sites;
 using LogBook.Domain.Visits;
 
 namespace LogBook.Domain.Findings;
@@ -78,7 +79,8 @@ public sealed class ClockDue : IDailyRule
 
     private static Verdict? VisitVerdict(VisitFacts latest, DateOnly day, FindingThresholds thresholds)
     {
-        if (latest.History.Site.VisitEveryDays is not { } every || latest.Back().FirstOrDefault(IsOnSite) is not { } last)
+        // The interval is agreed for the site; a system that is only recorded is not looked at on every visit.
+        if (latest.History.System.Kind != SystemKind.OpenRecirculating || latest.History.Site.VisitEveryDays is not { } every || latest.Back().FirstOrDefault(IsOnSite) is not { } last)
         {
             return null;
         }

@@ -75,8 +75,10 @@ public abstract class CyclesOffTarget : IFindingRule
         var deviation = DeviationOf(visit);
         var limit = thresholds.CyclesPercent;
         var confirmed = Confirm.ByEarlierVisit(visit, earlier => IsOff(earlier, thresholds));
+
+        // Where the routes contradict each other, one of them is wrong and nobody knows which: that is a finding of its own.
         return new Indication(
-            Confirm.Severity(confirmed, Math.Abs(deviation.Value) > 2 * limit.Value),
+            visit.Cycles.RoutesContradict ? Severity.Watch : Confirm.Severity(confirmed, Math.Abs(deviation.Value) > 2 * limit.Value),
             new Said(Says, visit.Cycles.Best.Value, visit.Programme!.TargetCycles!.Value, deviation, new Amount(limit.Value, "%"), limit.Basis))
         {
             Evidence =

@@ -14,9 +14,9 @@ public sealed class ProbeFouled : IFindingRule
         "A sonda {0} estava {1} fora como encontrada e {2} após limpar: a limpeza tirou {3} do erro (limite {4}, {5}).");
 
     private static readonly Text OneSided = new(
-        "Probe {0} moved to the same side three times in a row, {1} in all (limit {2}, {3}).",
-        "La sonda {0} se desvió tres veces seguidas al mismo lado, {1} en total (límite {2}, {3}).",
-        "A sonda {0} desviou três vezes seguidas para o mesmo lado, {1} no total (limite {2}, {3}).");
+        "Probe {0} was off to the same side three times in a row, {1} on average (limit {2}, {3}).",
+        "La sonda {0} estuvo desviada al mismo lado tres veces seguidas, {1} de media (límite {2}, {3}).",
+        "A sonda {0} esteve fora para o mesmo lado três vezes seguidas, {1} em média (limite {2}, {3}).");
 
     private static readonly Text CalibratedDirty = new(
         "Probe {0} was calibrated uncleaned twice within {1} days, both times to the same side ({2}).",
@@ -25,7 +25,7 @@ public sealed class ProbeFouled : IFindingRule
 
     private static readonly Text Share = new("share of the error that cleaning took away", "parte del error que quitó la limpieza", "parte do erro que a limpeza tirou");
     private static readonly Text Found = new("as found against reference", "como se encontró frente a la referencia", "como encontrado contra a referência");
-    private static readonly Text Sum = new("error added up since the first of three", "error acumulado desde el primero de tres", "erro acumulado desde o primeiro de três");
+    private static readonly Text Mean = new("mean of three errors in a row", "media de tres errores seguidos", "média de três erros seguidos");
     private static readonly Text Latest = new("error calibrated away", "error anulado por calibración", "erro anulado por calibração");
 
     private static readonly (string, Said)[] Causes =
@@ -113,45 +113,27 @@ public sealed class ProbeFouled : IFindingRule
         };
     }
 
-    // What the probe moved since it was last left, three times in a row to one side. With one hand meter its own error cancels.
+    // Three errors on one side whose mean lies beyond limit and uncertainty: scatter averages out, the hand meter's own error does not.
     private static Indication? ByRow(VisitFacts visit, ProbeFacts probe, FindingThresholds thresholds)
     {
-        var moves = new List<double>();
-        var touched = 0;
-        var later = probe;
-        Estimate? first = null;
-        foreach (var earlier in visit.Back().Skip(1))
-        {
-            if (Same(earlier, probe) is not { } then || !then.ErrorFound.HasValue)
-            {
-                continue;
-            }
-
-            first = then.ErrorLeft.HasValue ? then.ErrorLeft.Value : then.ErrorFound.Value;
-            moves.Add(later.ErrorFound.Value.Value - first.Value);
-            touched += moves.Count < ErrorsInARow && then.ErrorLeft.HasValue && first.Value != then.ErrorFound.Value.Value ? 1 : 0;
-            later = then;
-            if (moves.Count == ErrorsInARow)
-            {
-                break;
-            }
-        }
-
-        if (first is null || moves.Count < ErrorsInARow || moves.Select(Math.Sign).Distinct().Count() != 1)
+        var errors = visit.Back()
+            .Select(earlier => Same(earlier, probe))
+            .Where(then => then is { ErrorFound.HasValue: true })
+            .Select(then => then!.ErrorFound.Value)
+            .Take(ErrorsInARow)
+            .ToList();
+        if (errors.Count < ErrorsInARow || errors.Select(error => Math.Sign(error.Value)).Distinct().Count() != 1)
         {
             return null;
         }
 
-        // Readings between the ends cancel, unless the probe was touched there: then two displays come in.
-        var ends = probe.ErrorFound.Value.Minus(first);
-        var display = 100 * UncertaintyTable.Default.Share(UncertaintyCodes.ControllerDisplay);
-        var sum = new Estimate(moves.Sum(), "%", Math.Sqrt((ends.Random * ends.Random) + (2 * touched * display * display)), ends.Common);
-        return Math.Abs(sum.Value) > thresholds.FouledErrorPercent.Value && Math.Abs(sum.Value) > sum.ExpandedUncertainty
+        var mean = errors.Aggregate((a, b) => a.Plus(b)).Scaled(1.0 / ErrorsInARow);
+        return Math.Abs(mean.Value) > thresholds.FouledErrorPercent.Value && Math.Abs(mean.Value) > mean.ExpandedUncertainty
             ? new Indication(
                 Severity.Plan,
-                new Said(OneSided, probe.Probe, sum, new Amount(thresholds.FouledErrorPercent.Value, "%"), thresholds.FouledErrorPercent.Basis))
+                new Said(OneSided, probe.Probe, mean, new Amount(thresholds.FouledErrorPercent.Value, "%"), thresholds.FouledErrorPercent.Basis))
             {
-                Evidence = [EvidenceFigure.Of(Sum, sum, -thresholds.FouledErrorPercent.Value, thresholds.FouledErrorPercent.Value)],
+                Evidence = [EvidenceFigure.Of(Mean, mean, -thresholds.FouledErrorPercent.Value, thresholds.FouledErrorPercent.Value)],
                 Suggests = Causes,
                 LookAtNext = Next,
             }

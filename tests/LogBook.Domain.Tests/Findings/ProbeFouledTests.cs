@@ -45,18 +45,19 @@ public class ProbeFouledTests
         .Assess().All(FindingKinds.ProbeFouled));
 
     [Fact]
-    public void ThreeMovesToOneSide_AddUp()
+    public void ThreeErrorsToOneSide_AreJudgedByTheirMean()
     {
-        // Left at 0, found −2.4; left there, found −4.8; left there, found −7.2 %: three moves of −2.4 points by one hand meter.
-        var finding = new HistoryBuilder().Visit(0, Probe(1361, 1361)).Visit(28, Probe(1328.3, 1361)).Visit(56, Probe(1295.7, 1361)).Visit(84, Probe(1263, 1361))
+        // −4.2, −4.8, −5.4 %: mean −4.8. u: random sqrt(3) % × 0.952 / sqrt(3) = 0.952, hand meter 1.5 % × 0.952 = 1.43: 2u = 3.43.
+        var finding = new HistoryBuilder().Visit(0, Probe(1303.8, 1361)).Visit(28, Probe(1295.7, 1361)).Visit(56, Probe(1287.5, 1361))
             .Assess().Open(FindingKinds.ProbeFouled);
 
         Assert.Equal(Severity.Plan, finding!.Severity);
-        Assert.Equal(-7.2, finding.Evidence[0].Value!.Value, 0.01);
+        Assert.Equal(-4.8, finding.Evidence[0].Value!.Value, 0.01);
+        Assert.Equal(-4.8 - 3.43, finding.Evidence[0].Low!.Value, 0.03);
     }
 
     [Fact]
-    public void SameErrorThreeTimes_IsNoMove() => Assert.Empty(new HistoryBuilder()
+    public void ThreeSmallErrorsToOneSide_AreNone() => Assert.Empty(new HistoryBuilder()
         .Visit(0, Probe(1320, 1361)).Visit(28, Probe(1319, 1361)).Visit(56, Probe(1320, 1361)).Visit(84, Probe(1318, 1361)).Assess().All(FindingKinds.ProbeFouled));
 
     private static Func<VisitedSystem, VisitedSystem> Probe(double found, double reference, double? left = null, double? cleaned = null, bool? calibrated = null) =>
