@@ -1,7 +1,10 @@
 using LogBook.Application.Audit;
 using LogBook.Application.Backups;
+using LogBook.Application.DueLists;
+using LogBook.Application.History;
 using LogBook.Application.Imports;
 using LogBook.Application.Reviews;
+using LogBook.Application.Search;
 using LogBook.Application.Sites;
 using LogBook.Application.Visits;
 using Microsoft.EntityFrameworkCore;
@@ -36,6 +39,15 @@ public static class LogBookServices
         services.AddSingleton<ExchangeExport>();
         services.AddSingleton<Verifier>();
         services.AddSingleton<BackupMaker>();
+        services.AddSingleton<SiteHistoryQuery>();
+        services.AddSingleton<SheetQuery>();
+        services.AddSingleton<AttentionQuery>();
+        services.AddSingleton<SitesQuery>();
+        services.AddSingleton<SiteCardQuery>();
+        services.AddSingleton<RoundQuery>();
+        services.AddSingleton<VisitsQuery>();
+        services.AddSingleton<VisitQuery>();
+        services.AddSingleton<SearchQuery>();
         return services;
     }
 }

@@ -1,0 +1,7 @@
+namespace LogBook.Application.DueLists;
+
+/// <summary>One site of the round.</summary>
+/// <param name="Site">The site with its clock.</param>
+/// <param name="OwnLast">Day of the person's own last visit; null when never or for the whole firm's round.</param>
+/// <param name="Since">What changed since then, latest first.</param>
+public sealed record RoundStop(SiteDueRow Site, DateOnly? OwnLast, IReadOnlyList<SinceEntry> Since);

@@ -1,0 +1,88 @@
+using LogBook.Application.Data;
+using LogBook.Application.Reviews;
+using LogBook.Domain.Clocks;
+using LogBook.Domain.Findings;
+using LogBook.Domain.Visits;
+using Microsoft.EntityFrameworkCore;
+
+namespace LogBook.Application.DueLists;
+
+/// <summary>Sites with last visit, next visit due and open findings. Four statements, however many sites there are.</summary>
+public sealed class SitesQuery(LogBookStore store, TimeProvider clock)
+{
+    // A delivery or a late result is on record but nobody looked at the plant.
+    private static readonly VisitKind[] NotALook = [VisitKind.Delivery, VisitKind.Result];
+
+    /// <summary>Sites the viewer sees.</summary>
+    /// <param name="viewer">Who asks.</param>
+    /// <param name="assignedTo">Code of a technician, for that person's round; null for all.</param>
+    /// <param name="cancellationToken">Stops the reading.</param>
+    /// <returns>Those due first come first; sites without a clock last.</returns>
+    public async Task<IReadOnlyList<SiteDueRow>> ListAsync(Viewer viewer, string? assignedTo = null, CancellationToken cancellationToken = default) => await store.ReadAsync(
+        viewer,
+        async db =>
+        {
+            var key = assignedTo is null ? null : CodeKeys.Of(assignedTo);
+            var sites = await db.Sites
+                .Where(site => site.RetiredAt == null && (key == null || site.AssignedTo == key))
+                .Join(db.Customers, site => site.CustomerId, customer => customer.Id, (site, customer) => new
+                {
+                    site.Id,
+                    site.Code,
+                    site.CodeKey,
+                    site.Name,
+                    Customer = customer.Name,
+                    site.AssignedTo,
+                    site.TimeZone,
+                    site.VisitEveryDays,
+                })
+                .ToListAsync(cancellationToken);
+            var lastVisits = await db.Visits
+                .Where(visit => visit.VoidedAt == null && !NotALook.Contains(visit.Kind))
+                .GroupBy(visit => visit.SiteId)
+                .Select(group => new { SiteId = group.Key, Last = group.Max(visit => visit.ArrivedAt) })
+                .ToDictionaryAsync(pair => pair.SiteId, pair => pair.Last, cancellationToken);
+            var systems = await db.Systems.Where(system => system.RetiredAt == null).GroupBy(system => system.SiteId)
+                .Select(group => new { SiteId = group.Key, Count = group.Count() })
+                .ToDictionaryAsync(pair => pair.SiteId, pair => pair.Count, cancellationToken);
+            var counts = viewer.IsOfFirm
+                ? await AttentionQuery.Seen(db, viewer)
+                    .Where(finding => finding.SiteId != null && (finding.State == FindingState.Open || finding.State == FindingState.Acknowledged))
+                    .GroupBy(finding => new { finding.SiteId, finding.Severity })
+                    .Select(group => new { group.Key.SiteId, group.Key.Severity, Count = group.Count() })
+                    .ToListAsync(cancellationToken)
+                : [];
+            var bySite = counts.ToLookup(count => count.SiteId!.Value);
+            var now = clock.GetUtcNow().UtcDateTime;
+            return (IReadOnlyList<SiteDueRow>)
+            [
+                .. sites
+                    .Select(site =>
+                    {
+                        var zone = TimeZoneInfo.FindSystemTimeZoneById(site.TimeZone);
+                        var today = DayIn(zone, now);
+                        DateOnly? last = lastVisits.TryGetValue(site.Id, out var at) ? DayIn(zone, at) : null;
+                        var due = VisitDue.On(last, site.VisitEveryDays);
+                        int Of(Severity severity) => bySite[site.Id].Where(count => count.Severity == severity).Sum(count => count.Count);
+                        return new SiteDueRow(
+                            site.Code,
+                            site.Name,
+                            site.Customer,
+                            site.AssignedTo,
+                            systems.GetValueOrDefault(site.Id),
+                            last,
+                            today.DayNumber - last?.DayNumber,
+                            site.VisitEveryDays,
+                            due,
+                            due?.DayNumber - today.DayNumber,
+                            VisitDue.IsLate(last, site.VisitEveryDays, today),
+                            new SeverityCounts(Of(Severity.Act), Of(Severity.Plan), Of(Severity.Watch)));
+                    })
+                    .OrderBy(site => site.DueInDays ?? int.MaxValue).ThenByDescending(site => site.Open.Act).ThenBy(site => site.Code, StringComparer.OrdinalIgnoreCase),
+            ];
+        },
+        cancellationToken);
+
+    internal static DateOnly DayIn(TimeZoneInfo zone, DateTime utc) =>
+        DateOnly.FromDateTime(TimeZoneInfo.ConvertTimeFromUtc(DateTime.SpecifyKind(utc, DateTimeKind.Utc), zone));
+}

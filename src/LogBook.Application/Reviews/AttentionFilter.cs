@@ -1,0 +1,12 @@
+using LogBook.Domain.Findings;
+
+namespace LogBook.Application.Reviews;
+
+/// <summary>What of the findings is asked for; null means all.</summary>
+/// <param name="Kind">Kind.</param>
+/// <param name="Site">Code of the site.</param>
+/// <param name="Severity">Severity.</param>
+/// <param name="Person">Code of the technician whose round the site is on.</param>
+/// <param name="State">State; null means open, acknowledged or asleep.</param>
+/// <param name="Page">Page from 1.</param>
+public sealed record AttentionFilter(string? Kind = null, string? Site = null, Severity? Severity = null, string? Person = null, FindingState? State = null, int Page = 1);

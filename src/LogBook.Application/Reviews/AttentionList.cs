@@ -1,0 +1,14 @@
+namespace LogBook.Application.Reviews;
+
+/// <summary>Findings that want somebody, most urgent first.</summary>
+/// <param name="Rows">At most <see cref="AttentionQuery.PageSize"/>.</param>
+/// <param name="Total">How many there are with this filter.</param>
+/// <param name="Kinds">Kinds that occur among the findings the viewer sees, for the filter.</param>
+/// <param name="Sites">Sites the viewer sees, for the filter.</param>
+/// <param name="People">Technicians with a round, for the filter.</param>
+public sealed record AttentionList(
+    IReadOnlyList<AttentionRow> Rows,
+    int Total,
+    IReadOnlyList<string> Kinds,
+    IReadOnlyList<(string Code, string Name)> Sites,
+    IReadOnlyList<string> People);

@@ -1,0 +1,145 @@
+using LogBook.Application.Data;
+using LogBook.Domain.Findings;
+using LogBook.Domain.Languages;
+using Microsoft.EntityFrameworkCore;
+
+namespace LogBook.Application.Reviews;
+
+/// <summary>Needs attention: the open findings of the firm, for its own people only.</summary>
+public sealed class AttentionQuery(LogBookStore store, TimeProvider clock)
+{
+    /// <summary>Findings on a page.</summary>
+    public const int PageSize = 100;
+
+    private static readonly FindingState[] Waiting = [FindingState.Open, FindingState.Acknowledged, FindingState.Snoozed];
+
+    /// <summary>The list; null where the viewer may not see findings at all.</summary>
+    public async Task<AttentionList?> ListAsync(Viewer viewer, AttentionFilter filter, CancellationToken cancellationToken = default)
+    {
+        if (!viewer.IsOfFirm)
+        {
+            return null;
+        }
+
+        return await store.ReadAsync(
+            viewer,
+            async db =>
+            {
+                var sites = await db.Sites.Where(site => site.RetiredAt == null).OrderBy(site => site.CodeKey)
+                    .Select(site => new { site.Id, site.Code, site.CodeKey, site.Name, site.AssignedTo })
+                    .ToListAsync(cancellationToken);
+                var seen = Seen(db, viewer);
+                var kinds = await seen.Where(finding => Waiting.Contains(finding.State)).Select(finding => finding.Kind).Distinct().OrderBy(kind => kind).ToListAsync(cancellationToken);
+                var asked = Asked(db, seen, filter);
+                var total = await asked.CountAsync(cancellationToken);
+                var rows = await asked
+                    .OrderBy(finding => finding.Severity == Severity.Act ? 0 : finding.Severity == Severity.Plan ? 1 : 2)
+                    .ThenBy(finding => finding.FirstSeen)
+                    .ThenBy(finding => finding.SiteId).ThenBy(finding => finding.SystemId).ThenBy(finding => finding.Kind).ThenBy(finding => finding.AboutKey)
+                    .Skip((Math.Max(1, filter.Page) - 1) * PageSize).Take(PageSize)
+                    .Select(finding => new
+                    {
+                        finding.SiteId,
+                        finding.Kind,
+                        finding.AboutKey,
+                        finding.FirstSeen,
+                        System = db.Systems.Where(system => system.Id == finding.SystemId).Select(system => new { system.Code, system.Name }).FirstOrDefault(),
+                        Json = viewer.Language == Language.Spanish ? finding.Spanish : viewer.Language == Language.Portuguese ? finding.Portuguese : finding.English,
+                    })
+                    .ToListAsync(cancellationToken);
+                var today = DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime);
+                var siteOf = sites.ToDictionary(site => site.Id);
+                return new AttentionList(
+                    [
+                        .. rows.Select(row =>
+                        {
+                            var site = row.SiteId is { } id ? siteOf.GetValueOrDefault(id) : null;
+                            return new AttentionRow(
+                                new FindingKey(site?.Code, row.System?.Code, row.Kind, row.AboutKey, row.FirstSeen),
+                                site?.Name,
+                                row.System?.Name,
+                                site?.AssignedTo,
+                                Documents.Finding(row.Json),
+                                today.DayNumber - row.FirstSeen.DayNumber);
+                        }),
+                    ],
+                    total,
+                    kinds,
+                    [.. sites.Select(site => (site.Code, site.Name))],
+                    [.. sites.Select(site => site.AssignedTo).OfType<string>().Distinct().Order(StringComparer.Ordinal)]);
+            },
+            cancellationToken);
+    }
+
+    /// <summary>One finding; null where there is none or the viewer may not see it.</summary>
+    public async Task<AttentionRow?> FindAsync(Viewer viewer, FindingKey key, CancellationToken cancellationToken = default)
+    {
+        if (!viewer.IsOfFirm)
+        {
+            return null;
+        }
+
+        return await store.ReadAsync(
+            viewer,
+            async db =>
+            {
+                var rows = Seen(db, viewer).Where(finding => finding.Kind == key.Kind && finding.AboutKey == key.About && finding.FirstSeen == key.FirstSeen);
+                var siteKey = key.Site is null ? null : CodeKeys.Of(key.Site);
+                var systemKey = key.System is null ? null : CodeKeys.Of(key.System);
+                rows = siteKey is null ? rows.Where(finding => finding.SiteId == null) : rows.Where(finding => db.Sites.Any(site => site.Id == finding.SiteId && site.CodeKey == siteKey));
+                rows = systemKey is null ? rows.Where(finding => finding.SystemId == null) : rows.Where(finding => db.Systems.Any(system => system.Id == finding.SystemId && system.CodeKey == systemKey));
+                var row = await rows
+                    .Select(finding => new
+                    {
+                        Finding = finding,
+                        Site = db.Sites.Where(site => site.Id == finding.SiteId).Select(site => new { site.Code, site.Name, site.AssignedTo }).FirstOrDefault(),
+                        System = db.Systems.Where(system => system.Id == finding.SystemId).Select(system => new { system.Code, system.Name }).FirstOrDefault(),
+                    })
+                    .FirstOrDefaultAsync(cancellationToken);
+                var today = DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime);
+                return row is null
+                    ? null
+                    : new AttentionRow(
+                        new FindingKey(row.Site?.Code, row.System?.Code, row.Finding.Kind, row.Finding.AboutKey, row.Finding.FirstSeen),
+                        row.Site?.Name,
+                        row.System?.Name,
+                        row.Site?.AssignedTo,
+                        Documents.Finding(row.Finding, viewer.Language),
+                        today.DayNumber - row.Finding.FirstSeen.DayNumber);
+            },
+            cancellationToken);
+    }
+
+    /// <summary>Findings that a viewer may see: a second look at somebody's readings is for reviewers alone.</summary>
+    internal static IQueryable<FindingRow> Seen(LogBookDb db, Viewer viewer) => viewer.MayReview
+        ? db.Findings
+        : db.Findings.Where(finding => !FindingKey.ForReviewersOnly.Contains(finding.Kind));
+
+    private static IQueryable<FindingRow> Asked(LogBookDb db, IQueryable<FindingRow> seen, AttentionFilter filter)
+    {
+        var asked = filter.State is { } state ? seen.Where(finding => finding.State == state) : seen.Where(finding => Waiting.Contains(finding.State));
+        if (!string.IsNullOrEmpty(filter.Kind))
+        {
+            asked = asked.Where(finding => finding.Kind == filter.Kind);
+        }
+
+        if (filter.Severity is { } severity)
+        {
+            asked = asked.Where(finding => finding.Severity == severity);
+        }
+
+        if (!string.IsNullOrEmpty(filter.Site))
+        {
+            var key = CodeKeys.Of(filter.Site);
+            asked = asked.Where(finding => db.Sites.Any(site => site.Id == finding.SiteId && site.CodeKey == key));
+        }
+
+        if (!string.IsNullOrEmpty(filter.Person))
+        {
+            var key = CodeKeys.Of(filter.Person);
+            asked = asked.Where(finding => db.Sites.Any(site => site.Id == finding.SiteId && site.AssignedTo == key));
+        }
+
+        return asked;
+    }
+}

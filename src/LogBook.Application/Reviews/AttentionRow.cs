@@ -1,0 +1,12 @@
+using LogBook.Domain.Findings;
+
+namespace LogBook.Application.Reviews;
+
+/// <summary>One finding in the list.</summary>
+/// <param name="Key">Its address.</param>
+/// <param name="SiteName">Name of the site; null for a finding of the firm's own.</param>
+/// <param name="SystemName">Name of the system.</param>
+/// <param name="Person">Technician whose round the site is on.</param>
+/// <param name="Finding">The finding in the viewer's language.</param>
+/// <param name="DaysOpen">Days since it was first seen.</param>
+public sealed record AttentionRow(FindingKey Key, string? SiteName, string? SystemName, string? Person, Finding Finding, int DaysOpen);

@@ -1,0 +1,90 @@
+using LogBook.Application.DueLists;
+using LogBook.Domain.Exchange;
+using LogBook.Domain.Findings;
+using LogBook.Domain.Languages;
+using LogBook.Domain.Visits;
+
+namespace LogBook.Application.Tests.Readers;
+
+public sealed class RoundQueryTests
+{
+    [Fact]
+    public async Task OfAsync_Technician_IsToldWhatChangedSinceTheOwnLastVisit()
+    {
+        await using var firm = await ReadingFirm.CreateAsync();
+        var site = await firm.AddSiteAsync("YAF-1");
+        await firm.AddVisitAsync(site, ReadingFirm.VisitOf("YAF-1", ReadingFirm.Start, 1350));
+        var other = ReadingFirm.VisitOf("YAF-1", ReadingFirm.Start.AddDays(7), 1350, "TNU");
+        await firm.AddVisitAsync(site, other with
+        {
+            Systems = [other.Systems[0] with { Settings = [new SettingReading { Name = "setPointUsPerCm", Found = SettingValue.Of(1350), Left = SettingValue.Of(1395) }] }],
+        });
+        await firm.AddFindingAsync(site, FindingKinds.WaterLoss, Severity.Plan, new DateOnly(2025, 3, 10));
+        await firm.AddFindingAsync(site, FindingKinds.FeedLow, Severity.Plan, new DateOnly(2025, 2, 10));
+
+        var round = await Query(firm).OfAsync(ReadingFirm.Technician);
+
+        var stop = Assert.Single(round!.Stops);
+        Assert.Equal(new DateOnly(2025, 3, 3), stop.OwnLast);
+        Assert.Equal(["Routine visit by TNU", "set point: 1350 → 1395", "Water loss"], stop.Since.Select(entry => entry.Words.In(Language.English)));
+    }
+
+    [Fact]
+    public async Task OfAsync_ResultCameInAfterTheVisit_IsTold()
+    {
+        await using var firm = await ReadingFirm.CreateAsync();
+        var site = await firm.AddSiteAsync("YAF-1");
+        var first = ReadingFirm.VisitOf("YAF-1", ReadingFirm.Start, 1350);
+        var amended = first with
+        {
+            Version = 2,
+            Amends = 1,
+            AmendedBy = "IWE",
+            AmendedAt = Moment.OfUtc(ReadingFirm.Start.AddDays(10)),
+            Reason = "laboratory result",
+            Systems =
+            [
+                first.Systems[0] with
+                {
+                    Readings = [.. first.Systems[0].Readings, new Reading { At = "tower", Test = "legionella", Source = ReadingSource.Lab, Value = 300, Unit = "[CFU]/mL", ResultAt = Moment.OfUtc(ReadingFirm.Start.AddDays(10)) }],
+                },
+            ],
+        };
+        await firm.AddVisitAsync(site, amended, false, first);
+
+        var round = await Query(firm).OfAsync(ReadingFirm.Technician);
+
+        Assert.Equal(["Legionella: 300 CFU/mL", "Visit amended by IWE: laboratory result"], Assert.Single(round!.Stops).Since.Select(entry => entry.Words.In(Language.English)));
+    }
+
+    [Fact]
+    public async Task OfAsync_OtherPersonsSites_AreNotOnTheRound()
+    {
+        await using var firm = await ReadingFirm.CreateAsync();
+        await firm.AddSiteAsync("YAF-1");
+        await firm.AddSiteAsync("SNE-1", assignedTo: "PUM");
+
+        Assert.Equal(["YAF-1"], (await Query(firm).OfAsync(ReadingFirm.Technician))!.Stops.Select(stop => stop.Site.Code));
+        Assert.Equal(2, (await Query(firm).OfAsync(ReadingFirm.Supervisor))!.Stops.Count);
+    }
+
+    [Fact]
+    [Trait("goal", "P2")]
+    public async Task OfAsync_TenTimesTheSites_SendsTheSameFewStatements()
+    {
+        await using var firm = await ReadingFirm.CreateAsync();
+        await firm.AddVisitAsync(await firm.AddSiteAsync("AAA-0"), ReadingFirm.VisitOf("AAA-0", ReadingFirm.Start, 1350));
+        var few = await firm.CountAsync(() => Query(firm).OfAsync(ReadingFirm.Technician));
+        for (var i = 1; i < 10; i++)
+        {
+            await firm.AddVisitAsync(await firm.AddSiteAsync($"AAA-{i}"), ReadingFirm.VisitOf($"AAA-{i}", ReadingFirm.Start, 1350));
+        }
+
+        var many = await firm.CountAsync(() => Query(firm).OfAsync(ReadingFirm.Technician));
+
+        Assert.Equal(few, many);
+        Assert.InRange(many, 1, 8);
+    }
+
+    private static RoundQuery Query(ReadingFirm firm) => new(firm.Store, new SitesQuery(firm.Store, firm.Clock));
+}

@@ -1,0 +1,117 @@
+using LogBook.Application.History;
+using LogBook.Domain.Findings;
+using LogBook.Domain.Programmes;
+using LogBook.Domain.Visits;
+
+namespace LogBook.Application.Tests.Readers;
+
+public sealed class SiteHistoryQueryTests
+{
+    private static readonly DateOnly From = new(2025, 3, 1);
+    private static readonly DateOnly To = new(2025, 8, 31);
+
+    [Fact]
+    public async Task OfAsync_ProgrammeChanges_BandStepsWithIt()
+    {
+        await using var firm = await ReadingFirm.CreateAsync();
+        var site = await firm.AddSiteAsync("YAF-1");
+        await firm.AddVisitAsync(site, ReadingFirm.VisitOf("YAF-1", ReadingFirm.Start, 1500));
+        await firm.AddVisitAsync(site, ReadingFirm.VisitOf("YAF-1", ReadingFirm.Start.AddDays(120), 1500));
+
+        var view = await Query(firm).OfAsync(ReadingFirm.Supervisor, "yaf-1", "ct-1", From, To);
+
+        var panel = Assert.Single(view!.Panels);
+        Assert.Equal([(From, new DateOnly(2025, 6, 2), 1485.0), (new DateOnly(2025, 6, 2), To.AddDays(1), 1540.0)], panel.Bands.Select(band => (band.From, band.To, band.High!.Value)));
+        Assert.Equal([RangeStanding.Above, RangeStanding.Inside], panel.Series.Single().Points.Select(point => point.Standing));
+        Assert.Equal([1350.0, 1400.0], panel.SetPoints.Select(line => line.Low!.Value));
+    }
+
+    [Fact]
+    public async Task OfAsync_VisitsMissing_LineHasGap()
+    {
+        await using var firm = await ReadingFirm.CreateAsync();
+        var site = await firm.AddSiteAsync("YAF-1");
+        foreach (var week in new[] { 0, 1, 2, 3, 6, 7 })
+        {
+            await firm.AddVisitAsync(site, ReadingFirm.VisitOf("YAF-1", ReadingFirm.Start.AddDays(7 * week), 1350));
+        }
+
+        var view = await Query(firm).OfAsync(ReadingFirm.Supervisor, "YAF-1", "CT-1", From, To);
+
+        Assert.Equal([4], view!.Panels[0].Series[0].Gaps);
+    }
+
+    [Fact]
+    public async Task OfAsync_VoidVisit_IsLeftOut()
+    {
+        await using var firm = await ReadingFirm.CreateAsync();
+        var site = await firm.AddSiteAsync("YAF-1");
+        await firm.AddVisitAsync(site, ReadingFirm.VisitOf("YAF-1", ReadingFirm.Start, 1350));
+        await firm.AddVisitAsync(site, ReadingFirm.VisitOf("YAF-1", ReadingFirm.Start.AddDays(1), 13500), isVoid: true);
+
+        var view = await Query(firm).OfAsync(ReadingFirm.Supervisor, "YAF-1", "CT-1", From, To);
+
+        Assert.Equal(1350, Assert.Single(Assert.Single(view!.Panels[0].Series).Points).Value);
+    }
+
+    [Fact]
+    public async Task OfAsync_SettingsAndDeliveries_AreMarks()
+    {
+        await using var firm = await ReadingFirm.CreateAsync();
+        var site = await firm.AddSiteAsync("YAF-1");
+        var visit = ReadingFirm.VisitOf("YAF-1", ReadingFirm.Start, 1350);
+        var record = visit.Systems[0] with
+        {
+            Settings = [new SettingReading { Name = "setPointUsPerCm", Found = SettingValue.Of(1350), Left = SettingValue.Of(1395) }],
+            Drums = [new DrumReading { Drum = "D-INH", Level = 20, Unit = "cm", AddedL = 25 }],
+        };
+        var next = ReadingFirm.VisitOf("YAF-1", ReadingFirm.Start.AddDays(7), 1350);
+        await firm.AddVisitAsync(site, visit with { Systems = [record] });
+        await firm.AddVisitAsync(site, next with { Systems = [next.Systems[0] with { Settings = [new SettingReading { Name = "setPointUsPerCm", Found = SettingValue.Of(1000) }] }] });
+
+        var view = await Query(firm).OfAsync(ReadingFirm.Supervisor, "YAF-1", "CT-1", From, new DateOnly(2025, 5, 31));
+
+        Assert.Equal(
+            ["set point: 1350 → 1395", "D-INH: 25 L added", "set point: left at 1395, found at 1000"],
+            view!.Marks.Select(mark => mark.Words.In(Domain.Languages.Language.English)));
+    }
+
+    [Fact]
+    [Trait("goal", "S1")]
+    public async Task OfAsync_ForeignCustomer_IsAbsent()
+    {
+        await using var firm = await ReadingFirm.CreateAsync();
+        var own = await firm.AddSiteAsync("YAF-1");
+        var other = await firm.AddSiteAsync("NUR-1", "Nurlescombe General Hospital");
+        await firm.AddFindingAsync(own, FindingKinds.WaterLoss, Severity.Plan, new DateOnly(2025, 3, 3));
+        await firm.AddVisitAsync(own, ReadingFirm.VisitOf("YAF-1", ReadingFirm.Start, 1350));
+
+        Assert.Null(await Query(firm).OfAsync(ReadingFirm.CustomerOf(other.Customer), "YAF-1", "CT-1", From, To));
+        var seen = await Query(firm).OfAsync(ReadingFirm.CustomerOf(own.Customer), "YAF-1", "CT-1", From, To);
+        Assert.Single(seen!.Visits);
+        Assert.Empty(seen.Findings);
+        Assert.DoesNotContain(seen.Marks, mark => mark.Kind == HistoryMarkKind.Finding);
+    }
+
+    [Fact]
+    [Trait("goal", "P2")]
+    public async Task OfAsync_TwentyTimesTheVisits_SendsTheSameFewStatements()
+    {
+        await using var firm = await ReadingFirm.CreateAsync();
+        var site = await firm.AddSiteAsync("YAF-1");
+        await firm.AddVisitAsync(site, ReadingFirm.VisitOf("YAF-1", ReadingFirm.Start, 1350));
+        var few = await firm.CountAsync(() => Query(firm).OfAsync(ReadingFirm.Supervisor, "YAF-1", "CT-1", From, To));
+        for (var i = 1; i < 20; i++)
+        {
+            await firm.AddVisitAsync(site, ReadingFirm.VisitOf("YAF-1", ReadingFirm.Start.AddDays(7 * i), 1350 + i));
+            await firm.AddFindingAsync(site, FindingKinds.WaterLoss, Severity.Plan, new DateOnly(2025, 3, 3).AddDays(i));
+        }
+
+        var many = await firm.CountAsync(() => Query(firm).OfAsync(ReadingFirm.Supervisor, "YAF-1", "CT-1", From, To));
+
+        Assert.Equal(few, many);
+        Assert.InRange(many, 1, 6);
+    }
+
+    private static SiteHistoryQuery Query(ReadingFirm firm) => new(firm.Store, firm.Clock);
+}
