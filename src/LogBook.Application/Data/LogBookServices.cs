@@ -44,7 +44,7 @@ public static class LogBookServices
         services.AddSingleton<AttentionQuery>();
         services.AddSingleton<SitesQuery>();
         services.AddSingleton<SiteCardQuery>();
-        services.AddSingleton<RoundQuery>();
+        services.AddSingleton<TodaysRoundQuery>();
         services.AddSingleton<VisitsQuery>();
         services.AddSingleton<VisitQuery>();
         services.AddSingleton<SearchQuery>();

@@ -1,5 +1,6 @@
 using LogBook.Web.Account;
 using LogBook.Web.Components;
+using LogBook.Web.Features.History;
 using LogBook.Web.Security;
 
 namespace LogBook.Web.Hosting;
@@ -24,6 +25,7 @@ public static class WebPipeline
 
         app.MapStaticAssets().AllowAnonymous();
         app.MapAccountActs();
+        app.MapHistory();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
     }
 }

@@ -13,7 +13,7 @@ using Microsoft.EntityFrameworkCore;
 namespace LogBook.Application.DueLists;
 
 /// <summary>Today's round: a technician's own sites with what changed since the last visit, or all sites for who reviews. Eight statements at most.</summary>
-public sealed class RoundQuery(LogBookStore store, SitesQuery sites)
+public sealed class TodaysRoundQuery(LogBookStore store, SitesQuery sites)
 {
     /// <summary>Entries told for a site; the rest is on its page.</summary>
     public const int MostEntries = 12;

@@ -6,7 +6,7 @@ using LogBook.Domain.Visits;
 
 namespace LogBook.Application.Tests.Readers;
 
-public sealed class RoundQueryTests
+public sealed class TodaysRoundQueryTests
 {
     [Fact]
     public async Task OfAsync_Technician_IsToldWhatChangedSinceTheOwnLastVisit()
@@ -86,5 +86,5 @@ public sealed class RoundQueryTests
         Assert.InRange(many, 1, 8);
     }
 
-    private static RoundQuery Query(ReadingFirm firm) => new(firm.Store, new SitesQuery(firm.Store, firm.Clock));
+    private static TodaysRoundQuery Query(ReadingFirm firm) => new(firm.Store, new SitesQuery(firm.Store, firm.Clock));
 }

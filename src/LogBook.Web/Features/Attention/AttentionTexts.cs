@@ -1,0 +1,34 @@
+using LogBook.Domain.Languages;
+
+namespace LogBook.Web.Features.Attention;
+
+/// <summary>Words of Needs attention.</summary>
+public static class AttentionTexts
+{
+    public static readonly Text Title = new("Needs attention", "Requiere atención", "Requer atenção");
+    public static readonly Text Empty = new("Nothing needs attention", "Nada requiere atención", "Nada requer atenção");
+    public static readonly Text EmptyMore = new(
+        "Findings appear here when the records of visits show something out of line, or when a clock runs out.",
+        "Los hallazgos aparecen aquí cuando los registros de las visitas muestran algo fuera de lo normal o vence un plazo.",
+        "As constatações aparecem aqui quando os registros das visitas mostram algo fora do normal ou um prazo vence.");
+    public static readonly Text Firm = new("The firm's own", "De la empresa", "Da empresa");
+    public static readonly Text Age = new("since {0} ({1} days)", "desde {0} ({1} días)", "desde {0} ({1} dias)");
+    public static readonly Text AgeToday = new("since today", "desde hoy", "desde hoje");
+    public static readonly Text LastSeen = new("last seen {0}", "visto por última vez {0}", "vista pela última vez {0}");
+    public static readonly Text Waiting = new("Open, taken on or asleep", "Abiertos, asumidos o aplazados", "Abertas, assumidas ou adiadas");
+    public static readonly Text Evidence = new("Evidence", "Evidencia", "Evidência");
+    public static readonly Text Suggests = new("What the evidence suggests", "Lo que sugiere la evidencia", "O que a evidência sugere");
+    public static readonly Text LookNext = new("What to look at next", "Qué mirar a continuación", "O que olhar a seguir");
+    public static readonly Text ToHistory = new("Site history at that day", "Historial del sitio en ese día", "Histórico do local naquele dia");
+    public static readonly Text ToVisit = new("The visit where it was first seen", "La visita en que se vio primero", "A visita em que foi vista primeiro");
+    public static readonly Text Earlier = new("The same trouble was closed before; it was first seen then on {0}.", "El mismo problema se cerró antes; entonces se vio primero el {0}.", "O mesmo problema foi encerrado antes; naquela vez foi visto primeiro em {0}.");
+    public static readonly Text Until = new("asleep until {0}", "aplazado hasta {0}", "adiada até {0}");
+    public static readonly Text Because = new("Reason: {0}", "Motivo: {0}", "Motivo: {0}");
+    public static readonly Text NotAVerdict = new(
+        "A finding says what the records suggest and how sure they are. A person decides what it means.",
+        "Un hallazgo dice lo que sugieren los registros y con qué certeza. Una persona decide qué significa.",
+        "Uma constatação diz o que os registros sugerem e com que certeza. Uma pessoa decide o que significa.");
+    public static readonly Text Answer = new("Answer", "Respuesta", "Resposta");
+    public static readonly Text TakeOn = new("I take this on", "Me encargo de esto", "Eu assumo isto");
+    public static readonly Text NoEvidence = new("This finding rests on a record, not on figures.", "Este hallazgo se basa en un registro, no en cifras.", "Esta constatação se baseia em um registro, não em números.");
+}

@@ -1,0 +1,4 @@
+namespace LogBook.Web.Features.History;
+
+/// <summary>What the chart draws; read by option.mjs. Moments are Unix milliseconds of the site's wall time.</summary>
+public sealed record ChartModel(string Language, double From, double To, IReadOnlyList<ChartPanel> Panels, IReadOnlyList<ChartLane> Lanes, IReadOnlyDictionary<string, string> Texts);

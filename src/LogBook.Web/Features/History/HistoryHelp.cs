@@ -1,0 +1,98 @@
+using LogBook.Domain.Languages;
+using LogBook.Web.Features.Attention;
+using LogBook.Web.Features.Help;
+using LogBook.Web.Features.Round;
+using LogBook.Web.Features.Search;
+using LogBook.Web.Features.Sites;
+using LogBook.Web.Features.Visits;
+
+namespace LogBook.Web.Features.History;
+
+/// <summary>Help of the pages that are read.</summary>
+public sealed class HistoryHelp : IHelpSource
+{
+    /// <inheritdoc />
+    public IReadOnlyList<HelpPage> Pages { get; } =
+    [
+        new(
+            "todays-round",
+            RoundPageTexts.Title,
+            [
+                new(
+                    "The sites of your round, due first. A visit is due by the days since the last visit, not by calendar month; a delivery or a late result does not count as a visit. A supervisor sees all sites.",
+                    "Los sitios de su ronda, primero los que vencen. Una visita vence por los días desde la última, no por mes de calendario; una entrega o un resultado tardío no cuenta como visita. Un supervisor ve todos los sitios.",
+                    "Os locais da sua ronda, primeiro os que vencem. Uma visita vence pelos dias desde a última, não por mês do calendário; uma entrega ou um resultado tardio não conta como visita. Um supervisor vê todos os locais."),
+                new(
+                    "“Since you were here” tells what is on record since your own last visit: settings changed, results that came in, findings opened, visits by others, amendments.",
+                    "«Desde que estuvo aquí» cuenta lo registrado desde su propia última visita: ajustes cambiados, resultados llegados, hallazgos abiertos, visitas de otros, correcciones.",
+                    "“Desde que você esteve aqui” conta o que foi registrado desde a sua própria última visita: ajustes alterados, resultados recebidos, constatações abertas, visitas de outros, correções."),
+            ],
+            "/"),
+        new(
+            "needs-attention",
+            AttentionTexts.Title,
+            [
+                new(
+                    "Open findings, most urgent first, then oldest first. “Act” means before leaving or today, “Plan” by the next visit, “Watch” keep an eye on it. Filters stay in the address, so a list can be bookmarked.",
+                    "Hallazgos abiertos, primero los más urgentes y después los más antiguos. «Actuar» significa antes de irse u hoy, «Planificar» para la próxima visita, «Vigilar» no perderlo de vista. Los filtros quedan en la dirección y la lista puede guardarse como favorito.",
+                    "Constatações abertas, primeiro as mais urgentes, depois as mais antigas. “Agir” quer dizer antes de sair ou hoje, “Planejar” até a próxima visita, “Observar” ficar de olho. Os filtros ficam no endereço, e a lista pode ser guardada."),
+                new(
+                    "A finding shows its evidence: the value, the interval in which the true value lies with 95 % confidence, and the limit used. It suggests causes and what to look at next; a person decides.",
+                    "Un hallazgo muestra su evidencia: el valor, el intervalo en que está el valor verdadero con un 95 % de confianza y el límite usado. Sugiere causas y qué mirar a continuación; decide una persona.",
+                    "Uma constatação mostra sua evidência: o valor, o intervalo em que está o valor verdadeiro com 95 % de confiança e o limite usado. Ela sugere causas e o que olhar a seguir; uma pessoa decide."),
+            ],
+            "/attention",
+            "/attention/finding"),
+        new(
+            "sites",
+            SitesTexts.Title,
+            [
+                new(
+                    "All sites that you may see, with the last visit, the day the next one is due and open findings. The card of a site holds its systems, open actions, recommendations without an answer, last visits and contacts.",
+                    "Todos los sitios que usted puede ver, con la última visita, el día de la próxima y los hallazgos abiertos. La ficha de un sitio contiene sus sistemas, acciones abiertas, recomendaciones sin respuesta, últimas visitas y contactos.",
+                    "Todos os locais que você pode ver, com a última visita, o dia da próxima e as constatações abertas. A ficha de um local contém seus sistemas, ações abertas, recomendações sem resposta, últimas visitas e contatos."),
+            ],
+            "/sites",
+            "/sites/{Code}"),
+        new(
+            "site-history",
+            HistoryPageTexts.Title,
+            [
+                new(
+                    "Readings of one system over time on one axis, with the ranges that were in force, and below them what happened: settings, deliveries, cleaning, probe work, results, findings. Drag to move, pinch or use the wheel (after a click on the chart) to change the scale; the keys are told under the chart. A click on a mark opens its visit.",
+                    "Lecturas de un sistema en el tiempo sobre un mismo eje, con los rangos que estaban en vigor, y debajo lo que ocurrió: ajustes, entregas, limpieza, sondas, resultados, hallazgos. Arrastre para mover; pellizque o use la rueda (tras pulsar el gráfico) para cambiar la escala; las teclas se indican bajo el gráfico. Pulsar una marca abre su visita.",
+                    "Leituras de um sistema no tempo sobre um mesmo eixo, com as faixas que estavam em vigor e, abaixo, o que aconteceu: ajustes, entregas, limpeza, sondas, resultados, constatações. Arraste para mover; use pinça ou a roda (após clicar no gráfico) para mudar a escala; as teclas estão indicadas sob o gráfico. Um clique em uma marca abre sua visita."),
+                new(
+                    "Under the chart stand the figures worked out between visits, each with its uncertainty. Press a figure to see formula, inputs and source, or why it could not be worked out. The table can be taken along as a CSV file.",
+                    "Bajo el gráfico están las cifras calculadas entre visitas, cada una con su incertidumbre. Pulse una cifra para ver fórmula, datos y fuente, o por qué no se pudo calcular. La tabla se puede descargar como archivo CSV.",
+                    "Sob o gráfico estão as cifras calculadas entre visitas, cada uma com sua incerteza. Toque em uma cifra para ver fórmula, dados e fonte, ou por que não pôde ser calculada. A tabela pode ser levada como arquivo CSV."),
+            ],
+            "/sites/{Code}/systems/{System}",
+            "/sites/{Code}/systems/{System}/sheet"),
+        new(
+            "visits",
+            VisitsTexts.Title,
+            [
+                new(
+                    "Visits that were handed in, latest first. A visit is closed when it comes in, reviewed when a supervisor has looked at it, reissued when it was amended; every version stays and the differences are told in words.",
+                    "Visitas entregadas, primero las últimas. Una visita queda cerrada al llegar, revisada cuando un supervisor la ha mirado, reemitida cuando se corrigió; todas las versiones se conservan y las diferencias se dicen con palabras.",
+                    "Visitas entregues, primeiro as últimas. Uma visita fica encerrada ao chegar, revisada quando um supervisor a olhou, reemitida quando foi corrigida; todas as versões permanecem e as diferenças são ditas em palavras."),
+                new(
+                    "A supervisor may declare a visit void, let it count again, or move one that was entered at the wrong site, each with a reason. Nothing is deleted.",
+                    "Un supervisor puede anular una visita, volver a contarla o mover una que se introdujo en el sitio equivocado, siempre con un motivo. Nada se borra.",
+                    "Um supervisor pode anular uma visita, fazê-la contar de novo ou mover uma que foi informada no local errado, sempre com um motivo. Nada é apagado."),
+            ],
+            "/visits",
+            "/visits/{Id:guid}"),
+        new(
+            "search",
+            SearchTexts.Title,
+            [
+                new(
+                    "Finds sites, systems, customers, products and people by a part of their code or name, and visits by a day written as 2025-03-03 or by their id. Only what your account may see is found.",
+                    "Busca sitios, sistemas, clientes, productos y personas por una parte de su código o nombre, y visitas por un día escrito como 2025-03-03 o por su identificador. Solo se encuentra lo que su cuenta puede ver.",
+                    "Encontra locais, sistemas, clientes, produtos e pessoas por uma parte do código ou nome, e visitas por um dia escrito como 2025-03-03 ou por seu identificador. Só se encontra o que a sua conta pode ver."),
+            ],
+            "/search"),
+    ];
+}

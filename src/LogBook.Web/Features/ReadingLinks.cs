@@ -1,0 +1,67 @@
+using System.Globalization;
+using LogBook.Application.Reviews;
+
+namespace LogBook.Web.Features;
+
+/// <summary>Addresses of the pages that are read: the one place where they are put together.</summary>
+public static class ReadingLinks
+{
+    public const string Attention = "/attention";
+
+    public const string Sites = "/sites";
+
+    public const string Visits = "/visits";
+
+    /// <summary>A site.</summary>
+    public static string Site(string code) => $"{Sites}/{Escape(code)}";
+
+    /// <summary>The history of a system.</summary>
+    public static string History(string site, string system, DateOnly? from = null, DateOnly? to = null, IEnumerable<string>? show = null) =>
+        $"{Site(site)}/systems/{Escape(system)}" + Query(("from", Day(from)), ("to", Day(to)), ("show", show is null ? null : string.Join(',', show)));
+
+    /// <summary>The history of a system as a table for a spreadsheet.</summary>
+    public static string HistoryTable(string site, string system, DateOnly from, DateOnly to) =>
+        $"{Site(site)}/systems/{Escape(system)}/history.csv" + Query(("from", Day(from)), ("to", Day(to)));
+
+    /// <summary>The sheet of the last twelve visits.</summary>
+    public static string Sheet(string site, string system) => $"{Site(site)}/systems/{Escape(system)}/sheet";
+
+    /// <summary>A finding.</summary>
+    public static string Finding(FindingKey key) => $"{Attention}/finding?{key.Query()}";
+
+    /// <summary>Findings of a site.</summary>
+    public static string AttentionAt(string site) => Attention + Query(("site", site));
+
+    /// <summary>A visit.</summary>
+    public static string Visit(Guid id) => $"{Visits}/{id}";
+
+    /// <summary>Visits to a site.</summary>
+    public static string VisitsTo(string site) => Visits + Query(("site", site));
+
+    /// <summary>Visits of a person.</summary>
+    public static string VisitsBy(string person) => Visits + Query(("technician", person));
+
+    /// <summary>Starts a visit.</summary>
+    public static string NewVisit(string site) => "/visit/new" + Query(("site", site));
+
+    /// <summary>Amends a visit.</summary>
+    public static string Amend(Guid id) => $"/visit/{id}/amend";
+
+    /// <summary>The summary of a visit.</summary>
+    public static string Summary(Guid id) => $"{Visits}/{id}/summary";
+
+    /// <summary>A day as it stands in an address.</summary>
+    public static string? Day(DateOnly? day) => day?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+
+    /// <summary>A day from an address; null where it is none.</summary>
+    public static DateOnly? ParseDay(string? text) =>
+        DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day : null;
+
+    private static string Escape(string text) => Uri.EscapeDataString(text);
+
+    private static string Query(params (string Name, string? Value)[] pairs)
+    {
+        var given = pairs.Where(pair => !string.IsNullOrEmpty(pair.Value)).Select(pair => $"{pair.Name}={Escape(pair.Value!)}").ToList();
+        return given.Count == 0 ? "" : "?" + string.Join('&', given);
+    }
+}
