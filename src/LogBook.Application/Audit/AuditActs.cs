@@ -19,4 +19,5 @@ public static class AuditActs
     public const string Discarded = "discarded";
     public const string SignedIn = "signed-in";
     public const string BackedUp = "backed-up";
+    public const string MailTriedAgain = "mail-tried-again";
 }

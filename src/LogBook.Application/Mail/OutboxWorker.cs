@@ -1,0 +1,176 @@
+using LogBook.Application.Audit;
+using LogBook.Application.Data;
+using LogBook.Application.Data.Conventions;
+using LogBook.Application.Reviews;
+using LogBook.Application.Summaries;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.Logging;
+using Microsoft.Extensions.Options;
+using MimeKit;
+
+namespace LogBook.Application.Mail;
+
+/// <summary>
+/// Sends what the outbox holds. The words are fixed before the first try and the Message-ID with the visit, so that a repeat
+/// after a crash between the server's answer and our note of it can be told from a second message.
+/// </summary>
+public sealed class OutboxWorker(
+    LogBookStore store,
+    SummaryReader summaries,
+    AssessmentKeeper assessments,
+    IMailTransport transport,
+    IOptions<MailOptions> options,
+    TimeProvider clock,
+    ILogger<OutboxWorker> log)
+{
+    private const int MostAtOnce = 50;
+    private static readonly TimeSpan GiveUpAfter = TimeSpan.FromDays(3);
+    private static readonly Viewer Self = Viewer.System("mail queue");
+    private readonly SemaphoreSlim _oneAtATime = new(1, 1);
+
+    /// <summary>Tries everything that is due, once.</summary>
+    /// <param name="cancellationToken">Stops between messages.</param>
+    /// <returns>How many messages were accepted.</returns>
+    public async Task<int> SendDueAsync(CancellationToken cancellationToken = default)
+    {
+        await _oneAtATime.WaitAsync(cancellationToken);
+        try
+        {
+            var now = Utc.Now(clock);
+            var due = await store.ReadAsync(
+                Self,
+                db => db.Outbox.Where(row => row.AcceptedAt == null && row.GivenUpAt == null && row.DueAt <= now)
+                    .OrderBy(row => row.DueAt).ThenBy(row => row.Id).Select(row => row.Id).Take(MostAtOnce).ToListAsync(cancellationToken),
+                cancellationToken);
+            var accepted = 0;
+            foreach (var id in due)
+            {
+                accepted += await SendAsync(id, cancellationToken) ? 1 : 0;
+            }
+
+            return accepted;
+        }
+        finally
+        {
+            _oneAtATime.Release();
+        }
+    }
+
+    /// <summary>Puts a message that was given up back into the queue.</summary>
+    /// <param name="viewer">Who asks; a supervisor or administrator.</param>
+    /// <param name="id">Key of the message.</param>
+    /// <param name="cancellationToken">Stops.</param>
+    /// <returns>What became of it.</returns>
+    public Task<SaveOutcome> TryAgainAsync(Viewer viewer, int id, CancellationToken cancellationToken = default) => !viewer.MayReview
+        ? Task.FromResult<SaveOutcome>(new SaveOutcome.NotAllowed())
+        : store.WriteAsync<SaveOutcome>(
+            viewer,
+            async db =>
+            {
+                if (await db.Outbox.FirstOrDefaultAsync(row => row.Id == id && row.AcceptedAt == null, cancellationToken) is not { } row)
+                {
+                    return new SaveOutcome.NotFound();
+                }
+
+                row.GivenUpAt = null;
+                row.CreatedAt = row.DueAt = Utc.Now(clock);
+                db.Audit(new AuditEntry(AuditActs.MailTriedAgain, nameof(OutboxRow), row.MessageId, row.CustomerId));
+                return new SaveOutcome.Saved(row.Version + 1);
+            },
+            cancellationToken);
+
+    private async Task<bool> SendAsync(int id, CancellationToken cancellationToken)
+    {
+        if (await RenderedAsync(id, cancellationToken) is not { } row)
+        {
+            return false;
+        }
+
+        if (row is not { Subject: { } subject, HtmlBody: { } html, TextBody: { } text } || MessageOf(row, subject, html, text) is not { } message)
+        {
+            await NoteAsync(id, new MailReceipt(false, false, $"'{row.Recipient}' is not a mail address"), cancellationToken);
+            return false;
+        }
+
+        var receipt = await transport.SendAsync(message, cancellationToken);
+
+        // The other side has it: this note must not be lost to a stop of the program.
+        await NoteAsync(id, receipt, CancellationToken.None);
+        return receipt.Accepted;
+    }
+
+    private async Task<OutboxRow?> RenderedAsync(int id, CancellationToken cancellationToken)
+    {
+        var row = await store.ReadAsync(Self, db => db.Outbox.FirstOrDefaultAsync(r => r.Id == id, cancellationToken), cancellationToken);
+        if (row is null || row.Subject is not null)
+        {
+            return row;
+        }
+
+        // A visit is acknowledged before it is assessed; its summary must not leave without the findings.
+        await assessments.AssessDueAsync(Self, null, cancellationToken);
+        var visitId = await store.ReadAsync(Self, db => db.Visits.Where(v => v.Id == row.VisitRowId).Select(v => v.VisitId).SingleAsync(cancellationToken), cancellationToken);
+        if (await summaries.FindAsync(Self, visitId, row.Language, row.VisitVersion, cancellationToken) is not { } summary)
+        {
+            await NoteAsync(id, new MailReceipt(false, false, "the visit is no longer there"), cancellationToken);
+            return null;
+        }
+
+        return await store.WriteAsync(
+            Self,
+            async db =>
+            {
+                var kept = await db.Outbox.SingleAsync(r => r.Id == id, cancellationToken);
+                kept.Subject = SummaryHeader.Subject(summary);
+                kept.HtmlBody = SummaryHtml.Render(summary);
+                kept.TextBody = SummaryPlainText.Render(summary);
+                return kept;
+            },
+            cancellationToken);
+    }
+
+    private MimeMessage? MessageOf(OutboxRow row, string subject, string html, string text)
+    {
+        // A list in this field would reach people nobody chose: exactly one address is taken.
+        if (!MailboxAddress.TryParse(row.Recipient, out var recipient))
+        {
+            return null;
+        }
+
+        recipient.Name = row.RecipientName;
+        var message = new MimeMessage { MessageId = row.MessageId, Subject = subject, Date = new DateTimeOffset(row.CreatedAt, TimeSpan.Zero) };
+        message.From.Add(new MailboxAddress(options.Value.FromName, options.Value.From));
+        message.To.Add(recipient);
+        message.Headers.Add("Auto-Submitted", "auto-generated");
+        message.Body = new BodyBuilder { TextBody = text, HtmlBody = html }.ToMessageBody();
+        return message;
+    }
+
+    private Task NoteAsync(int id, MailReceipt receipt, CancellationToken cancellationToken) => store.WriteAsync(
+        Self,
+        async db =>
+        {
+            var row = await db.Outbox.SingleAsync(r => r.Id == id, cancellationToken);
+            var now = Utc.Now(clock);
+            row.Attempts++;
+            row.ServerSaid = receipt.ServerSaid;
+            if (receipt.Accepted)
+            {
+                row.AcceptedAt = now;
+                row.LastError = null;
+                return;
+            }
+
+            row.LastError = receipt.ServerSaid;
+            if (!receipt.CanRetry || now - row.CreatedAt > GiveUpAfter)
+            {
+                row.GivenUpAt = now;
+                log.LogWarning("Message {MessageId} was given up: {Error}", row.MessageId, receipt.ServerSaid);
+            }
+            else
+            {
+                row.DueAt = now + TimeSpan.FromMinutes(Math.Min(60, Math.Pow(2, row.Attempts - 1)));
+            }
+        },
+        cancellationToken);
+}
