@@ -13,17 +13,27 @@ public static class DissolvedSolids
 
     // Factor (sum method, APHA), molar mass, charge and limiting equivalent conductance (S·cm²/eq, CRC Handbook at 25 °C).
     // The conductances of Ca, HCO3 and NO3 were not read in a source by us: one more reason for plausibility only.
-    private static readonly (Func<IonContent, double> Of, double Factor, double Mass, int Charge, double Conductance)[] Ions =
+    private static readonly (string Name, Func<IonContent, double> Of, double Factor, double Mass, int Charge, double Conductance)[] Ions =
     [
-        (water => water.Calcium, 2.60, AtomicWeights.Ca, 2, 59.47),
-        (water => water.Magnesium, 3.82, AtomicWeights.Mg, 2, 53.0),
-        (water => water.Sodium, 2.13, AtomicWeights.Na, 1, 50.08),
-        (water => water.Potassium, 1.84, AtomicWeights.K, 1, 73.48),
-        (water => water.Bicarbonate, 0.716, AtomicWeights.H + AtomicWeights.C + (3 * AtomicWeights.O), 1, 44.5),
-        (water => water.Chloride, 2.14, AtomicWeights.Cl, 1, 76.31),
-        (water => water.Sulphate, 1.54, AtomicWeights.S + (4 * AtomicWeights.O), 2, 80.0),
-        (water => water.Nitrate, 1.15, AtomicWeights.N + (3 * AtomicWeights.O), 1, 71.42),
+        ("Ca", water => water.Calcium, 2.60, AtomicWeights.Ca, 2, 59.47),
+        ("Mg", water => water.Magnesium, 3.82, AtomicWeights.Mg, 2, 53.0),
+        ("Na", water => water.Sodium, 2.13, AtomicWeights.Na, 1, 50.08),
+        ("K", water => water.Potassium, 1.84, AtomicWeights.K, 1, 73.48),
+        ("HCO3", water => water.Bicarbonate, 0.716, AtomicWeights.H + AtomicWeights.C + (3 * AtomicWeights.O), 1, 44.5),
+        ("Cl", water => water.Chloride, 2.14, AtomicWeights.Cl, 1, 76.31),
+        ("SO4", water => water.Sulphate, 1.54, AtomicWeights.S + (4 * AtomicWeights.O), 2, 80.0),
+        ("NO3", water => water.Nitrate, 1.15, AtomicWeights.N + (3 * AtomicWeights.O), 1, 71.42),
     ];
+
+    /// <summary>Limiting equivalent conductance of an ion at 25 °C.</summary>
+    /// <param name="ion">"Ca", "Mg", "Na", "K", "HCO3", "Cl", "SO4" or "NO3".</param>
+    /// <returns>S·cm²/eq; none for another ion.</returns>
+    /// <remarks>Source: CRC Handbook. Reference: 04-conductivity.csv, limiting_equiv_conductance.</remarks>
+    public static Computed<double> LimitingConductance(string ion)
+    {
+        var row = Array.Find(Ions, candidate => candidate.Name == ion);
+        return row.Conductance > 0 ? Computed<double>.Of(row.Conductance) : Computed<double>.None(CompensationReasons.Impossible);
+    }
 
     /// <summary>Total dissolved solids, k EC25.</summary>
     /// <param name="conductivity">At 25 °C.</param>

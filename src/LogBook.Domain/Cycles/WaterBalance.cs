@@ -120,11 +120,19 @@ public static class WaterBalance
             ? Computed<double>.Of(0.001 * recirculation * (rangeCelsius * 1.8) * factor)
             : Computed<double>.None(CyclesReasons.Impossible);
 
-    /// <summary>Latent heat of evaporation of water, 2501 − 2.37 T.</summary>
-    /// <param name="temperature">10 to 45 °C; within 0.4 kJ/kg of IAPWS-IF97 there, refused outside 0 to 60 °C.</param>
+    /// <summary>Latent heat of evaporation of water, 2500.626 − 2.341 T − 0.00062 T².</summary>
+    /// <param name="temperature">10 to 45 °C, within 0.01 kJ/kg of IAPWS-IF97 at the reference rows; refused outside 0 to 60 °C.</param>
     /// <returns>kJ/kg.</returns>
-    /// <remarks>Source: Stull 1988. Reference: 01-cycles-and-water-balance.csv, latent_heat_linear, latent_heat.</remarks>
+    /// <remarks>A quadratic fitted to IAPWS-IF97 between 15 and 45 °C. Reference: 01-cycles-and-water-balance.csv, latent_heat.</remarks>
     public static Computed<double> LatentHeat(Temperature temperature) => temperature.Celsius is >= 0 and <= 60
+        ? Computed<double>.Of(2500.626 - (2.341 * temperature.Celsius) - (0.00062 * temperature.Celsius * temperature.Celsius))
+        : Computed<double>.None(CyclesReasons.Impossible);
+
+    /// <summary>Latent heat by the straight line of Stull 1988, 2501 − 2.37 T, for comparison with other calculations.</summary>
+    /// <param name="temperature">Within 0.4 kJ/kg of IAPWS-IF97 from 10 to 45 °C; refused outside 0 to 60 °C.</param>
+    /// <returns>kJ/kg.</returns>
+    /// <remarks>Reference: 01-cycles-and-water-balance.csv, latent_heat_linear.</remarks>
+    public static Computed<double> LatentHeatLinear(Temperature temperature) => temperature.Celsius is >= 0 and <= 60
         ? Computed<double>.Of(2501 - (2.37 * temperature.Celsius))
         : Computed<double>.None(CyclesReasons.Impossible);
 
