@@ -27,7 +27,12 @@ public static class TankGeometry
     public static double HorizontalCylinderShare(double levelOverDiameter)
     {
         var x = Quantities.Require.InRange(levelOverDiameter, 0, 1);
-        return (Math.Acos(1 - (2 * x)) - (2 * (1 - (2 * x)) * Math.Sqrt(x * (1 - x)))) / Math.PI;
+
+        // acos(1 − 2x) is 2 asin √x, which keeps its digits near the bottom, where the other form turns a film of liquid negative;
+        // the upper half is the mirror of the lower.
+        return x > 0.5
+            ? 1 - HorizontalCylinderShare(1 - x)
+            : Math.Max(0, 2 * (Math.Asin(Math.Sqrt(x)) - ((1 - (2 * x)) * Math.Sqrt(x * (1 - x)))) / Math.PI);
     }
 
     /// <summary>Lying cylinder with flat ends.</summary>
