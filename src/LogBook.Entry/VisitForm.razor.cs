@@ -105,7 +105,7 @@ public sealed partial class VisitForm : IAsyncDisposable
     [JSInvokable]
     public void KeepTyped(string key, string text, string? unit)
     {
-        Draft.KeepTyped(key, text, unit);
+        State.KeepTyped(key, text, unit);
         SaveSoon();
     }
 
@@ -137,7 +137,7 @@ public sealed partial class VisitForm : IAsyncDisposable
     {
         if (_state?.Draft != Draft)
         {
-            _state = new FormState(Draft, Firm, Site, TimeProvider, Edited);
+            _state = new FormState(Draft, Firm, Site, TimeProvider, Edited, StateHasChanged);
             _state.Language = Language;
             _state.Previous = Previous;
             _state.Step = _state.Plan?.Steps[0] ?? EntryStep.Close;
@@ -208,13 +208,7 @@ public sealed partial class VisitForm : IAsyncDisposable
         _focus = DraftKey.ElementId(point.Key);
     }
 
-    private Task GoToPointAsync(OpenPoint point)
-    {
-        GoToPoint(point);
-        return Task.CompletedTask;
-    }
-
-    private void GoToKeyAsync(string key)
+    private void GoToKey(string key)
     {
         var (system, step) = FieldPlaces.Of(State, key);
         State.SystemIndex = system;

@@ -19,6 +19,7 @@ public static class ReadBack
         .. state.Draft.Fields
             .Where(f => f.Value.Text.Trim().Length > 0 && f.Key.StartsWith(top + "/", StringComparison.Ordinal) && !Silent.Contains(f.Key[(f.Key.LastIndexOf('/') + 1)..]))
             .Where(f => state.Draft.Text(f.Key[..f.Key.LastIndexOf('/')] + "/" + "removed").Length == 0)
+            .Where(f => !(f.Key.Contains("/probes/", StringComparison.Ordinal) && f.Key.EndsWith("/of", StringComparison.Ordinal)))
             .Select(f => (f.Key, state.Name(f.Key), Value(state, f.Key, f.Value))),
     ];
 

@@ -210,8 +210,8 @@ internal sealed class DraftReader
             Value = value,
             Unit = unit,
             Instrument = key.Source == ReadingSource.Reference ? group.Text("instrument") : was?.Instrument,
-            FirstValue = group.First(field),
-            Confirmed = group.Confirmed(field),
+            FirstValue = group.First(field) ?? was?.FirstValue,
+            Confirmed = group.Confirmed(field) ?? (was?.Value == value ? was.Confirmed : null),
         };
     }
 

@@ -1,12 +1,11 @@
 using LogBook.Domain.Languages;
 using LogBook.Domain.Programmes;
-using LogBook.Domain.Quantities;
 using LogBook.Domain.Visits;
 using LogBook.Entry.Texts;
 
 namespace LogBook.Entry.Plans;
 
-/// <summary>Results against the ranges of the programme, for the marks on the form.</summary>
+/// <summary>Marks for results against the ranges of the programme; the comparison itself is the domain's.</summary>
 public static class Ranges
 {
     private static readonly RangePlace Inside = new(EntryTexts.InRange, "●", "lb-inside", false);
@@ -16,29 +15,14 @@ public static class Ranges
     /// <summary>Where a result lies.</summary>
     /// <param name="reading">The result.</param>
     /// <param name="range">The range aimed at.</param>
-    /// <returns>
-    /// The place; null when there is no range, no number, another basis, or a censored result that may lie on either side.
-    /// </returns>
-    public static RangePlace? Place(Reading? reading, TestRange? range)
+    /// <returns>The place; null when there is no range or it cannot be told.</returns>
+    public static RangePlace? Place(Reading? reading, TestRange? range) => reading is null ? null : RangeJudgement.Of(reading, range) switch
     {
-        if (reading is null || range is null || reading.NotQuantifiable == true || reading.NotTaken is not null || reading.Basis != range.Basis)
-        {
-            return null;
-        }
-
-        var entered = reading.Value ?? (reading.Drops is { } drops && reading.PerDrop is { } perDrop ? drops * perDrop : null);
-        if (entered is not { } number || Units.Convert(number, reading.Unit, range.Unit) is not { HasValue: true, Value: var value })
-        {
-            return null;
-        }
-
-        return reading.Qualifier switch
-        {
-            "<" => value <= range.Low ? Below : range.Low is null && value <= range.High ? Inside : null,
-            ">" => value >= range.High ? Above : range.High is null && value >= range.Low ? Inside : null,
-            _ => value < range.Low ? Below : value > range.High ? Above : Inside,
-        };
-    }
+        RangeStanding.Inside => Inside,
+        RangeStanding.Above => Above,
+        RangeStanding.Below => Below,
+        _ => null,
+    };
 
     /// <summary>A range in words.</summary>
     /// <param name="range">The range.</param>

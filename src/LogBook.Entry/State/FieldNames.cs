@@ -84,7 +84,7 @@ public static class FieldNames
     /// <param name="site">Code of the site.</param>
     /// <param name="firm">Set-up of the firm.</param>
     /// <param name="language">Language asked for.</param>
-    /// <returns>The name, as in "Make-up, Chloride".</returns>
+    /// <returns>The name, as in "Chloride, make-up".</returns>
     public static string Of(string key, string site, FirmSetUp firm, Language language)
     {
         var parts = DraftKey.Parts(key);
@@ -105,11 +105,12 @@ public static class FieldNames
     /// <summary>Name of a test at its point.</summary>
     /// <param name="key">The test.</param>
     /// <param name="firm">Set-up of the firm.</param>
-    /// <returns>As in "Make-up, Chloride".</returns>
+    /// <returns>As in "Chloride, make-up".</returns>
     public static Text OfTest(ReadingKey key, FirmSetUp firm)
     {
         var name = TestCatalogue.Find(key.Test, firm)?.Name ?? TestTexts.NameOf(key.Test);
-        return Join(TestTexts.NameOfPoint(key.At), name);
+        var atPoint = Join(name, TestTexts.NameOfPoint(key.At));
+        return key.Number == 1 ? atPoint : new Text($"{atPoint.En} ({key.Number})", $"{atPoint.Es} ({key.Number})", $"{atPoint.Pt} ({key.Number})");
     }
 
     private static Said OfPart(string list, string code, string field, Domain.Sites.ProbeKind? of, FirmSetUp firm) => (list, field) switch

@@ -16,6 +16,7 @@ namespace LogBook.Entry.State;
 public sealed class FormState
 {
     private readonly Action _edited;
+    private readonly Action _shown;
     private readonly List<Caution> _cautions = [];
     private DraftBuild? _build;
     private List<FieldProblem>? _problems;
@@ -27,8 +28,10 @@ public sealed class FormState
     /// <param name="site">The site.</param>
     /// <param name="clock">Clock of the device.</param>
     /// <param name="edited">Called after each change of the draft.</param>
-    public FormState(VisitDraft draft, FirmSetUp firm, Site site, TimeProvider clock, Action edited)
+    /// <param name="shown">Called when there is something new to show without a change.</param>
+    public FormState(VisitDraft draft, FirmSetUp firm, Site site, TimeProvider clock, Action edited, Action shown)
     {
+        _shown = shown;
         Draft = draft;
         Firm = firm;
         Site = site;
@@ -124,6 +127,7 @@ public sealed class FormState
     /// <param name="unit">Unit shown beside it; null for a number without unit choice.</param>
     public void SetNumber(string key, string? text, string? unit)
     {
+        TellProbe(key);
         var asked = ReadAgainAt(key) is not null ? Draft.Number(key) : null;
         Draft.SetText(key, text, unit);
         if (asked is not null && Draft.Field(key) is { First: null } field && Draft.Number(key) != asked)
@@ -132,6 +136,16 @@ public sealed class FormState
         }
 
         Edited();
+    }
+
+    /// <summary>Keeps what is being typed, without judging it.</summary>
+    /// <param name="key">Key of the field.</param>
+    /// <param name="text">As typed so far.</param>
+    /// <param name="unit">Unit shown beside it.</param>
+    public void KeepTyped(string key, string text, string? unit)
+    {
+        TellProbe(key);
+        Draft.KeepTyped(key, text, unit);
     }
 
     /// <summary>Sets the unit of a number field.</summary>
@@ -205,6 +219,7 @@ public sealed class FormState
         if (!Draft.CautionsSeen.Contains(caution.ToString()) && !_cautions.Contains(caution))
         {
             _cautions.Add(caution);
+            _shown();
         }
     }
 
@@ -243,6 +258,20 @@ public sealed class FormState
     {
         Renew();
         _edited();
+    }
+
+    // A record says what its probe measures; a draft alone does not know the set-up.
+    private void TellProbe(string key)
+    {
+        var parts = DraftKey.Parts(key);
+        if (parts.Count == 5 && parts[2] == "probes" && Firm.System(Site.Code, parts[1])?.Probes.FirstOrDefault(p => p.Code == parts[3]) is { } probe)
+        {
+            var of = DraftKey.Of(parts[0], parts[1], parts[2], parts[3], "of");
+            if (Draft.Text(of).Length == 0)
+            {
+                Draft.SetText(of, probe.Of.ToString());
+            }
+        }
     }
 
     /// <summary>Forgets what was worked out of the draft.</summary>

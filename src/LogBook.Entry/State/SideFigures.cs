@@ -1,5 +1,7 @@
 using LogBook.Domain.Cycles;
+using LogBook.Domain.Estimates;
 using LogBook.Domain.Languages;
+using LogBook.Domain.Probes;
 using LogBook.Domain.Programmes;
 using LogBook.Domain.Quantities;
 using LogBook.Domain.Visits;
@@ -23,6 +25,14 @@ public static class SideFigures
         if (cycles is { HasValue: true, Value: var estimate })
         {
             figures.Add((EntryTexts.CyclesByConductivity, Shown.Computed(estimate.Value, state.Language)));
+        }
+
+        foreach (var probe in system?.Probes ?? [])
+        {
+            if (probe.Reference is { } reference && ProbeError.Percent(Estimate.Exact(probe.AsFound, probe.Unit), Estimate.Exact(reference, probe.Unit)) is { HasValue: true, Value: var error })
+            {
+                figures.Add((EntryTexts.ProbeErrorFigure, Shown.Computed(error.Value, state.Language) + " %"));
+            }
         }
 
         return figures;

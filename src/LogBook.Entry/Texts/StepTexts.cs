@@ -59,7 +59,7 @@ public static class StepTexts
     public static readonly Text HowRead = new("How {0} was read", "Cómo se leyó {0}", "Como foi lido {0}");
     public static readonly Text DropsOf = new("Drops counted, {0}", "Gotas contadas, {0}", "Gotas contadas, {0}");
     public static readonly Text PerDrop = new("Each drop is, {0}", "Cada gota es, {0}", "Cada gota é, {0}");
-    public static readonly Text DropsMake = new("{0} drops × {1} = {2}", "{0} gotas × {1} = {2}", "{0} gotas × {1} = {2}");
+    public static readonly Text DropsMake = new("{0} drops × {1}, result {2}", "{0} gotas × {1}, resultado {2}", "{0} gotas × {1}, resultado {2}");
     public static readonly Text WhyNotTaken = new("Why {0} was not taken", "Por qué no se hizo {0}", "Por que {0} não foi feito");
     public static readonly Text Qualifier = new("Sign of {0}", "Signo de {0}", "Sinal de {0}");
     public static readonly Text DilutionSample = new("Dilution: sample, mL", "Dilución: muestra, mL", "Diluição: amostra, mL");

@@ -1,0 +1,102 @@
+using AngleSharp.Dom;
+using Bunit;
+using LogBook.Domain.History;
+using LogBook.Domain.Languages;
+using LogBook.Domain.Outcomes;
+using LogBook.Domain.Visits;
+using LogBook.Entry;
+using LogBook.Entry.Drafts;
+using Microsoft.Extensions.Time.Testing;
+
+namespace LogBook.Web.Tests.Entry;
+
+/// <summary>The visit form as a person uses it: fields by their label, buttons by their words.</summary>
+internal sealed class EntryPage : IAsyncDisposable
+{
+    private readonly BunitContext _context = new();
+    private readonly FirmSetUp _firm;
+
+    public EntryPage(
+        FirmSetUp? firm = null,
+        VisitDraft? draft = null,
+        Language language = Language.English,
+        Func<Visit, IReadOnlyList<Issue>>? check = null,
+        IReadOnlyList<Visit>? previous = null,
+        string me = "RYA")
+    {
+        _firm = firm ?? EntryFirm.TowerOnly;
+        _context.JSInterop.SetupModule("./_content/LogBook.Entry/entry.js").Mode = JSRuntimeMode.Loose;
+        Draft = draft ?? VisitDraft.Start(EntryFirm.Site, "RYA", Clock);
+        Form = _context.Render<VisitForm>(form => form
+            .Add(f => f.Firm, _firm)
+            .Add(f => f.Site, EntryFirm.Site)
+            .Add(f => f.Previous, previous ?? [EntryFirm.Earlier])
+            .Add(f => f.Draft, Draft)
+            .Add(f => f.Language, language)
+            .Add(f => f.Me, me)
+            .Add(f => f.TimeProvider, Clock)
+            .Add(f => f.Check, check)
+            .Add(f => f.Changed, (VisitDraft changed) => Kept.Add(changed.ToJson()))
+            .Add(f => f.Close, (Visit visit) => Closed.Add(visit)));
+    }
+
+    public FakeTimeProvider Clock { get; } = new(new DateTimeOffset(2025, 3, 31, 8, 5, 0, TimeSpan.Zero));
+
+    public VisitDraft Draft { get; }
+
+    public IRenderedComponent<VisitForm> Form { get; }
+
+    public List<string> Kept { get; } = [];
+
+    public List<Visit> Closed { get; } = [];
+
+    public string Words => Form.Find(".lb-form").TextContent;
+
+    public VisitedSystem Tower => Draft.ToVisit().Systems.Single(s => s.System == "CT-1");
+
+    public void Go(string step) => Form.FindAll(".lb-step").Single(b => b.TextContent.Trim().StartsWith(step, StringComparison.Ordinal)).Click();
+
+    public void Press(string words, int which = 0) => Button(words, which).Click();
+
+    public IElement Button(string words, int which = 0) =>
+        Form.FindAll("button").Where(b => b.TextContent.Trim().TrimStart('○', '●', '■', ' ').Trim() == words).ElementAt(which);
+
+    public bool HasButton(string words) => Form.FindAll("button").Any(b => b.TextContent.Trim().TrimStart('○', '●', '■', ' ').Trim() == words);
+
+    public IElement Field(string label, int which = 0)
+    {
+        var found = Form.FindAll("label").Where(l => l.TextContent.Trim() == label).ToList();
+        Assert.True(found.Count > which, $"no field \"{label}\" among: {string.Join(" | ", Form.FindAll("label").Select(l => l.TextContent.Trim()))}");
+        return Form.Find("#" + found[which].GetAttribute("for"));
+    }
+
+    public IElement Group(string label, int which = 0)
+    {
+        for (var element = Field(label, which); element is not null; element = element.ParentElement)
+        {
+            if (element.ClassList.Contains("lb-field"))
+            {
+                return element;
+            }
+        }
+
+        throw new InvalidOperationException("The field stands in no group.");
+    }
+
+    public void Type(string label, string text, int which = 0) => Field(label, which).Change(text);
+
+    public void Choose(string legend, string words)
+    {
+        var set = Form.FindAll("fieldset").First(f => f.QuerySelector("legend")!.TextContent.Trim() == legend);
+        set.QuerySelectorAll("button").Single(b => b.TextContent.Trim().TrimStart('○', '●', ' ') == words).Click();
+    }
+
+    public void Show(Language language, IReadOnlyList<Issue>? refusals = null) => Form.Render(form => form
+        .Add(f => f.Firm, _firm)
+        .Add(f => f.Site, EntryFirm.Site)
+        .Add(f => f.Draft, Draft)
+        .Add(f => f.Language, language)
+        .Add(f => f.Refusals, refusals ?? []));
+
+    public async ValueTask DisposeAsync() => await _context.DisposeAsync();
+}
