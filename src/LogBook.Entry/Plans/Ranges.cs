@@ -1,5 +1,6 @@
 using LogBook.Domain.Languages;
 using LogBook.Domain.Programmes;
+using LogBook.Domain.Quantities;
 using LogBook.Domain.Visits;
 using LogBook.Entry.Texts;
 
@@ -30,7 +31,7 @@ public static class Ranges
     /// <returns>As in "Range 80 to 120 mg/L".</returns>
     public static string Words(TestRange range, Language language) => (range.Low, range.High) switch
     {
-        ({ } low, { } high) => EntryTexts.Range.In(language, Shown.Entered(low, language), Shown.Entered(high, range.Unit, language)),
+        ({ } low, { } high) => EntryTexts.Range.In(language, Shown.Entered(low, language), range.Unit == UnitCodes.Ph ? Shown.Entered(high, language) : Shown.Entered(high, range.Unit, language)),
         ({ } low, null) => EntryTexts.RangeFrom.In(language, Shown.Entered(low, range.Unit, language)),
         (null, { } high) => EntryTexts.RangeTo.In(language, Shown.Entered(high, range.Unit, language)),
         _ => string.Empty,

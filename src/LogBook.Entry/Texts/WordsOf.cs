@@ -5,6 +5,10 @@ namespace LogBook.Entry.Texts;
 /// <summary>Words for the closed lists that the form offers.</summary>
 public static class WordsOf
 {
+    private static readonly Text At25 = new("at 25 °C", "a 25 °C", "a 25 °C");
+    private static readonly Text AsProduct = new("as product", "como producto", "como produto");
+    private static readonly Text As = new("as {0}", "como {0}", "como {0}");
+
     /// <summary>How soon an observation wants somebody.</summary>
     /// <param name="severity">The severity.</param>
     /// <returns>Words.</returns>
@@ -29,6 +33,18 @@ public static class WordsOf
         "pipes" => new("Pipes and leaks", "Tuberías y fugas", "Tubulação e vazamentos"),
         "pumps" => new("Pumps and lines", "Bombas y líneas", "Bombas e linhas"),
         _ => new("Other", "Otro", "Outro"),
+    };
+
+    /// <summary>What a result is expressed as.</summary>
+    /// <param name="basis">Basis as the record names it, as in "as CaCO3".</param>
+    /// <param name="language">Language asked for.</param>
+    /// <returns>Words.</returns>
+    public static string Basis(string basis, Language language) => basis switch
+    {
+        "at 25 Cel" => At25.In(language),
+        "as product" => AsProduct.In(language),
+        _ when basis.StartsWith("as ", StringComparison.Ordinal) => As.In(language, basis[3..]),
+        _ => basis,
     };
 
     /// <summary>Places offered for observations.</summary>

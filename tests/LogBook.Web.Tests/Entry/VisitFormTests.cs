@@ -222,6 +222,7 @@ public sealed class VisitFormTests
 
         Assert.Contains("●in range", page.Group(Inhibitor).TextContent, StringComparison.Ordinal);
         Assert.Contains("Range 80 to 120 mg/L", page.Words, StringComparison.Ordinal);
+        Assert.Contains("Range 7.5 to 9", page.Words, StringComparison.Ordinal);
     }
 
     [Fact]
