@@ -72,17 +72,29 @@ public static class SettingList
     /// <summary>Whether a full walk through the settings is due.</summary>
     /// <param name="settings">Settings of the programme.</param>
     /// <param name="visits">Earlier visits of the system, latest last.</param>
-    /// <param name="now">Arrival, UTC.</param>
+    /// <param name="arrived">Arrival, UTC.</param>
     /// <returns>True when a setting was not read for 90 days, or after an alarm, a power loss or a change while nobody was here.</returns>
-    public static bool WalkIsDue(IReadOnlyList<PlannedSetting> settings, IReadOnlyList<(DateTime Utc, VisitedSystem System)> visits, DateTime now)
+    public static bool WalkIsDue(IReadOnlyList<PlannedSetting> settings, IReadOnlyList<(DateTime Utc, VisitedSystem System)> visits, DateTime arrived)
     {
         if (visits.Count > 0 && (visits[^1].System.Alarms.Any(a => a.Standing == true) || visits[^1].System.Events.Any(e => e.Type == EventType.PowerLost)))
         {
             return true;
         }
 
-        return settings.Any(s => !visits.Any(v => (now - v.Utc).TotalDays < WalkEveryDays
+        if (visits.Count > 1 && visits[^1].System.Settings.Any(now => ChangedSince(visits, now)))
+        {
+            return true;
+        }
+
+        return settings.Any(s => !visits.Any(v => (arrived - v.Utc).TotalDays < WalkEveryDays
             && v.System.Settings.Any(r => r.Name == s.Name && r.NotRead != true && r.Found is not null)));
+    }
+
+    // Found otherwise than it was left the time before: somebody or something changed it.
+    private static bool ChangedSince(IReadOnlyList<(DateTime Utc, VisitedSystem System)> visits, SettingReading now)
+    {
+        var before = visits.SkipLast(1).Select(v => v.System.Settings.FirstOrDefault(r => r.Name == now.Name)).LastOrDefault(r => (r?.Left ?? r?.Found) is not null);
+        return now.Found is not null && before is not null && (before.Left ?? before.Found) != now.Found;
     }
 
     private static string? OnlyOutput(Feed feed, WaterSystem system)

@@ -1,0 +1,43 @@
+using LogBook.Domain.Visits;
+using LogBook.Entry.Plans;
+
+namespace LogBook.Web.Tests.Entry;
+
+public sealed class SettingListTests
+{
+    private static readonly DateTime Now = new(2025, 3, 31, 8, 5, 0, DateTimeKind.Utc);
+
+    private static IReadOnlyList<PlannedSetting> Planned => SettingList.Of(EntryFirm.Tower.Programmes[0], EntryFirm.Tower);
+
+    [Fact]
+    public void Of_Programme_NamesItsSettingsAsTheRecordDoes() => Assert.Equal(
+        ["setPointUsPerCm", "differentialUsPerCm", "longestBleedMin", "inhibitor/everyL", "inhibitor/runSeconds"],
+        Planned.Select(s => s.Name));
+
+    [Fact]
+    public void WalkIsDue_EverySettingReadLately_IsNot() => Assert.False(SettingList.WalkIsDue(Planned, [(Now.AddDays(-28), All())], Now));
+
+    [Fact]
+    public void WalkIsDue_NinetyDaysOn_Is() => Assert.True(SettingList.WalkIsDue(Planned, [(Now.AddDays(-90), All())], Now));
+
+    [Fact]
+    public void WalkIsDue_OneSettingNeverRead_Is() =>
+        Assert.True(SettingList.WalkIsDue(Planned, [(Now.AddDays(-28), All() with { Settings = [.. All().Settings.Skip(1)] })], Now));
+
+    [Fact]
+    public void WalkIsDue_AfterPowerLossOrStandingAlarm_Is()
+    {
+        Assert.True(SettingList.WalkIsDue(Planned, [(Now.AddDays(-28), All() with { Events = [new VisitEvent { Type = EventType.PowerLost }] })], Now));
+        Assert.True(SettingList.WalkIsDue(Planned, [(Now.AddDays(-28), All() with { Alarms = [new AlarmReading { Text = "no flow", Standing = true }] })], Now));
+    }
+
+    [Fact]
+    public void WalkIsDue_ASettingFoundOtherwiseThanLeft_Is()
+    {
+        var changed = All() with { Settings = [.. All().Settings.Select(s => s.Name == "setPointUsPerCm" ? s with { Found = SettingValue.Of(1500) } : s)] };
+
+        Assert.True(SettingList.WalkIsDue(Planned, [(Now.AddDays(-56), All()), (Now.AddDays(-28), changed)], Now));
+    }
+
+    private static VisitedSystem All() => new() { System = "CT-1", Settings = [.. Planned.Select(s => new SettingReading { Name = s.Name, Found = SettingValue.Of(1), Left = SettingValue.Of(1) })] };
+}
