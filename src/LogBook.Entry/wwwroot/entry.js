@@ -19,7 +19,13 @@ export function attach(root, form) {
     event.preventDefault();
     const boxes = [...root.querySelectorAll(".lb-body input:not([type=checkbox]), .lb-body textarea")].filter(box => box.offsetParent !== null);
     const next = boxes[boxes.indexOf(event.target) + 1];
-    if (next) next.focus(); else event.target.blur();
+    if (next) {
+      next.focus();
+    } else {
+      // Leaving the last field first lets its change go before the step does.
+      event.target.blur();
+      root.querySelector(".lb-next")?.click();
+    }
   });
 }
 
