@@ -82,7 +82,8 @@ public sealed record ProductUse(
 
     private static ProductUse Of(VisitFacts visit, DrumFacts drum, Feed feed)
     {
-        Computed<Estimate> expected = Computed<Estimate>.None(VisitReasons.WindowTooShort);
+        var expected = Computed<Estimate>.None(VisitReasons.WindowTooShort);
+        var expecting = new Expecting(visit, drum, feed);
         var code = drum.Drum.Code;
         foreach (var from in visit.Back().Skip(1).TakeWhile(v => (visit.Visit.At - v.Visit.At).TotalDays <= LongestDays))
         {
@@ -96,7 +97,7 @@ public sealed record ProductUse(
                 break;
             }
 
-            expected = ExpectedBetween(from, visit, drum, feed);
+            expected = expecting.Since(from);
             if (!expected.HasValue)
             {
                 continue;
@@ -112,21 +113,6 @@ public sealed record ProductUse(
 
         var none = Computed<Estimate>.None(expected.HasValue ? VisitReasons.WindowTooShort : expected.Reasons[0]);
         return new ProductUse(drum, feed, null, none, expected, none);
-    }
-
-    private static Computed<Estimate> ExpectedBetween(VisitFacts from, VisitFacts to, DrumFacts drum, Feed feed)
-    {
-        if (feed.Mode == FeedMode.DosePlan)
-        {
-            return DosesBetween(from, to, drum, feed);
-        }
-
-        if ((feed.TargetMgPerL ?? drum.Product?.DoseMgPerL) is not { } target)
-        {
-            return Computed<Estimate>.None(VisitReasons.NoProgramme);
-        }
-
-        return LossBetween(from, to).Map(litres => litres.Scaled(target / 1e6 / (drum.Product?.DensityKgPerL ?? 1)));
     }
 
     /// <summary>Liquid loss between two visits, L: the sum of the intervals between readings of the meter, which must begin with the first.</summary>
@@ -154,12 +140,6 @@ public sealed record ProductUse(
         }
 
         return sum is null ? Computed<Estimate>.None(VisitReasons.NotMeasured) : Computed<Estimate>.Of(sum);
-    }
-
-    private static Computed<Estimate> DosesBetween(VisitFacts from, VisitFacts to, DrumFacts drum, Feed feed)
-    {
-        var starts = PlannedDoses.Starts(to.Programme!, feed, to.History.Zone, from.Visit.At, to.Visit.At).Count;
-        return AmountOf(to, drum, feed).Map(dose => dose.Scaled(starts));
     }
 
     /// <summary>Amount of one calendar dose, L: run time times pump output, else target times volume.</summary>
@@ -217,5 +197,47 @@ public sealed record ProductUse(
 
         var kilograms = Quantities.Units.Convert(addition.Amount, addition.Unit, "kg");
         return kilograms.HasValue ? kilograms.Value / density : 0;
+    }
+
+    // Walks back from the end of the window once: sums and starts are carried on, not worked out anew for every beginning.
+    private sealed class Expecting(VisitFacts to, DrumFacts drum, Feed feed)
+    {
+        private readonly Computed<Estimate> _dose = feed.Mode == FeedMode.DosePlan ? AmountOf(to, drum, feed) : Computed<Estimate>.None(VisitReasons.NoProgramme);
+        private readonly IReadOnlyList<DateTime> _starts = feed.Mode == FeedMode.DosePlan
+            ? PlannedDoses.Starts(to.Programme!, feed, to.History.Zone, to.Visit.At.AddDays(-LongestDays), to.Visit.At)
+            : [];
+
+        private VisitFacts _at = to;
+        private Computed<Estimate> _loss = Computed<Estimate>.Of(new Estimate(0, "L", 0));
+
+        public Computed<Estimate> Since(VisitFacts from)
+        {
+            if (feed.Mode == FeedMode.DosePlan)
+            {
+                return _dose.Map(dose => dose.Scaled(_starts.Count(start => start >= from.Visit.At)));
+            }
+
+            if ((feed.TargetMgPerL ?? drum.Product?.DoseMgPerL) is not { } target)
+            {
+                return Computed<Estimate>.None(VisitReasons.NoProgramme);
+            }
+
+            return LossSince(from).Map(litres => litres.Scaled(target / 1e6 / (drum.Product?.DensityKgPerL ?? 1)));
+        }
+
+        private Computed<Estimate> LossSince(VisitFacts from)
+        {
+            while (_loss.HasValue && _at.Visit.At > from.Visit.At)
+            {
+                var interval = _at.Balance.LiquidLoss;
+                var since = _at.Water.Since;
+                _loss = !interval.HasValue ? interval
+                    : since is null ? Computed<Estimate>.None(VisitReasons.NotMeasured)
+                    : _loss.Map(sum => sum.Plus(interval.Value));
+                _at = since ?? _at;
+            }
+
+            return !_loss.HasValue || _at == from ? _loss : Computed<Estimate>.None(VisitReasons.NotMeasured);
+        }
     }
 }

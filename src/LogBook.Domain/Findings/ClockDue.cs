@@ -14,6 +14,8 @@ namespace LogBook.Domain.Findings;
 /// </remarks>
 public sealed class ClockDue : IDailyRule
 {
+    private const int LongestLookBack = 60;
+
     private static readonly Text VisitLate = new(
         "The last visit was {0} days ago; the interval is {1} days (late from {2} days on, {3}).",
         "La última visita fue hace {0} días; el intervalo es de {1} días (tarde desde {2} días, {3}).",
@@ -132,19 +134,18 @@ public sealed class ClockDue : IDailyRule
         }
     }
 
+    // A result visit may come after later samples: the newest of the last three visits with a sample is the last one.
     private static DateOnly? LastSampled(VisitFacts latest, string test)
     {
-        DateOnly? last = null;
-        foreach (var visit in latest.Back().Take(40))
-        {
-            foreach (var reading in visit.Record.Readings.Where(r => r.Test.Equals(test, StringComparison.OrdinalIgnoreCase) && (r.NotTaken is null || r.NotTaken == History.SystemVisit.ResultPending)))
-            {
-                var day = visit.History.DayOf((reading.TakenAt ?? visit.Visit.Visit.Arrived).Utc);
-                last = last is { } known && known > day ? known : day;
-            }
-        }
-
-        return last;
+        var taken = latest.Back().Take(LongestLookBack)
+            .Select(visit => visit.Record.Readings
+                .Where(r => r.Test.Equals(test, StringComparison.OrdinalIgnoreCase) && (r.NotTaken is null || r.NotTaken == History.SystemVisit.ResultPending))
+                .Select(r => (DateTime?)(r.TakenAt ?? visit.Visit.Visit.Arrived).Utc)
+                .Max())
+            .Where(moment => moment is not null)
+            .Take(3)
+            .Max();
+        return taken is { } moment ? latest.History.DayOf(moment) : null;
     }
 
     private static DateOnly First(VisitFacts latest, Rule rule)
