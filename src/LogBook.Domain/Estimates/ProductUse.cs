@@ -142,6 +142,17 @@ public sealed record ProductUse(
         return sum is null ? Computed<Estimate>.None(VisitReasons.NotMeasured) : Computed<Estimate>.Of(sum);
     }
 
+    /// <summary>Starts of a calendar dose on days on which the plant runs: without flow a dose waits.</summary>
+    /// <param name="to">Visit at the end.</param>
+    /// <param name="feed">The feed.</param>
+    /// <param name="fromUtc">Start of the stretch.</param>
+    /// <returns>Starts, UTC.</returns>
+    internal static IReadOnlyList<DateTime> RunningStarts(VisitFacts to, Feed feed, DateTime fromUtc) =>
+    [
+        .. PlannedDoses.Starts(to.Programme!, feed, to.History.Zone, fromUtc, to.Visit.At)
+            .Where(start => Findings.OperatingDays.Runs(to.History.System.Operation, to.History.DayOf(start))),
+    ];
+
     /// <summary>Amount of one calendar dose, L: run time times pump output, else target times volume.</summary>
     /// <param name="visit">Visit, for drawdowns before it.</param>
     /// <param name="drum">The drum.</param>
@@ -204,7 +215,7 @@ public sealed record ProductUse(
     {
         private readonly Computed<Estimate> _dose = feed.Mode == FeedMode.DosePlan ? AmountOf(to, drum, feed) : Computed<Estimate>.None(VisitReasons.NoProgramme);
         private readonly IReadOnlyList<DateTime> _starts = feed.Mode == FeedMode.DosePlan
-            ? PlannedDoses.Starts(to.Programme!, feed, to.History.Zone, to.Visit.At.AddDays(-LongestDays), to.Visit.At)
+            ? RunningStarts(to, feed, to.Visit.At.AddDays(-LongestDays))
             : [];
 
         private VisitFacts _at = to;

@@ -196,7 +196,7 @@ internal static class VisitFigures
     {
         if (use.Feed.Mode == FeedMode.DosePlan)
         {
-            var starts = PlannedDoses.Starts(visit.Programme!, use.Feed, visit.History.Zone, from.Visit.At, visit.Visit.At).Count;
+            var starts = ProductUse.RunningStarts(visit, use.Feed, from.Visit.At).Count;
             return [new("doses", starts, "1"), .. Input("dose-amount", ProductUse.AmountOf(visit, use.Drum, use.Feed))];
         }
 

@@ -46,6 +46,12 @@ public sealed class RunsOut : IDailyRule
     /// <inheritdoc />
     public IEnumerable<Verdict> JudgeDay(VisitFacts latest, DateOnly day, FindingThresholds thresholds)
     {
+        // A plant out of season uses nothing, whatever its last weeks of running were like.
+        if (!OperatingDays.Runs(latest.History.System.Operation, day))
+        {
+            yield break;
+        }
+
         // A later visit may have left some drums unread: the last reading of each serves.
         foreach (var drum in latest.History.System.Drums)
         {

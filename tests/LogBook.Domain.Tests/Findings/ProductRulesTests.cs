@@ -147,6 +147,18 @@ public class ProductRulesTests
         Assert.InRange(finding.FirstSeen, new DateOnly(2025, 4, 29), new DateOnly(2025, 5, 17));
     }
 
+    [Fact]
+    public void RunsOut_OutOfSeason_DoesNotOpen()
+    {
+        var builder = new HistoryBuilder
+        {
+            RefillAtL = 0,
+            System = system => system with { Operation = new Domain.Sites.Operation { Seasons = [new Domain.Sites.Season { From = "01-01", To = "03-31" }] } },
+        };
+
+        Assert.Empty(builder.Every(28, 3).Visit(84, Level(20)).Assess(HistoryBuilder.Start.AddDays(150)).All(FindingKinds.RunsOut));
+    }
+
     private static Func<VisitedSystem, VisitedSystem> Residual(double value) => record => record with
     {
         Readings = [.. record.Readings.Where(r => r.Test != TestCodes.Inhibitor), HistoryBuilder.Tower(TestCodes.Inhibitor, value, "mg/L")],
