@@ -1,4 +1,5 @@
 using LogBook.Application.Reviews;
+using LogBook.Testing.Readers;
 using LogBook.Domain.Findings;
 using LogBook.Domain.Languages;
 

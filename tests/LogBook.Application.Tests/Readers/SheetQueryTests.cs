@@ -1,4 +1,5 @@
 using LogBook.Application.History;
+using LogBook.Testing.Readers;
 using LogBook.Domain.Programmes;
 
 namespace LogBook.Application.Tests.Readers;

@@ -1,4 +1,5 @@
 using LogBook.Application.History;
+using LogBook.Testing.Readers;
 using LogBook.Domain.Findings;
 using LogBook.Domain.Programmes;
 using LogBook.Domain.Visits;

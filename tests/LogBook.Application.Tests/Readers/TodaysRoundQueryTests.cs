@@ -1,4 +1,5 @@
 using LogBook.Application.DueLists;
+using LogBook.Testing.Readers;
 using LogBook.Domain.Exchange;
 using LogBook.Domain.Findings;
 using LogBook.Domain.Languages;

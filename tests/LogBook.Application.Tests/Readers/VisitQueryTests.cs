@@ -1,5 +1,6 @@
 using LogBook.Application.Search;
 using LogBook.Application.Visits;
+using LogBook.Testing.Readers;
 using LogBook.Domain.Exchange;
 using LogBook.Domain.Languages;
 using LogBook.Domain.Visits;
@@ -100,7 +101,7 @@ public sealed class VisitQueryTests
         await using var firm = await ReadingFirm.CreateAsync();
         var own = await firm.AddSiteAsync("YAF-1");
         await firm.AddSiteAsync("NUR-1", "Nurlescombe General Hospital");
-        await firm.AddAsync(new Data.SetUpRow { Kind = Data.SetUpKind.Person, Code = "RYA", CodeKey = "RYA", Name = "R. Yaffle", Document = "{}" });
+        await firm.AddAsync(new LogBook.Application.Data.SetUpRow { Kind = LogBook.Application.Data.SetUpKind.Person, Code = "RYA", CodeKey = "RYA", Name = "R. Yaffle", Document = "{}" });
         var query = new SearchQuery(firm.Store);
 
         var seen = await query.FindAsync(ReadingFirm.CustomerOf(own.Customer), "yaf");

@@ -1,7 +1,7 @@
 using System.Data.Common;
 using Microsoft.EntityFrameworkCore.Diagnostics;
 
-namespace LogBook.Application.Tests.Readers;
+namespace LogBook.Testing.Readers;
 
 /// <summary>Counts statements sent to the database.</summary>
 public sealed class CommandCounter : DbCommandInterceptor

@@ -12,7 +12,7 @@ using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Infrastructure;
 using Microsoft.Extensions.Time.Testing;
 
-namespace LogBook.Application.Tests.Readers;
+namespace LogBook.Testing.Readers;
 
 /// <summary>A firm in a SQLite file of its own, with rows written as intake writes them.</summary>
 public sealed class ReadingFirm : IAsyncDisposable
