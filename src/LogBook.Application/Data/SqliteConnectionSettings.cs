@@ -11,7 +11,8 @@ namespace LogBook.Application.Data;
 /// </remarks>
 internal sealed class SqliteConnectionSettings : DbConnectionInterceptor
 {
-    private const string Settings = "PRAGMA journal_mode=WAL; PRAGMA synchronous=FULL; PRAGMA foreign_keys=ON;";
+    private const string ForWriters = "PRAGMA journal_mode=WAL; PRAGMA synchronous=FULL; PRAGMA foreign_keys=ON;";
+    private const string ForReaders = "PRAGMA foreign_keys=ON;";
 
     public override void ConnectionOpened(DbConnection connection, ConnectionEndEventData eventData) => Apply(connection);
 
@@ -26,7 +27,9 @@ internal sealed class SqliteConnectionSettings : DbConnectionInterceptor
         if (connection is SqliteConnection)
         {
             using var command = connection.CreateCommand();
-            command.CommandText = Settings;
+
+            // Whether a database exists is asked over a connection that may not write, also not its journal mode.
+            command.CommandText = new SqliteConnectionStringBuilder(connection.ConnectionString).Mode == SqliteOpenMode.ReadOnly ? ForReaders : ForWriters;
             command.ExecuteNonQuery();
         }
     }

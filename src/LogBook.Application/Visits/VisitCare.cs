@@ -186,7 +186,7 @@ public sealed class VisitCare(LogBookStore store, AssessmentKeeper assessments, 
         {
             var systems = await SystemsAsync(db, cancellationToken);
             Touched.UnionWith(systems.Values);
-            db.Readings.AddRange(ReadingRows.Of(Row, Visit, code => systems[CodeKeys.Of(code)]));
+            await ReadingRows.InsertAsync(db, ReadingRows.Of(Row, Visit, code => systems[CodeKeys.Of(code)]), cancellationToken);
         }
 
         private async Task<Dictionary<string, int>> SystemsAsync(LogBookDb db, CancellationToken cancellationToken)

@@ -206,16 +206,13 @@ internal sealed class VisitWriter
             }
         }
 
-        foreach (var last in _taken.GroupBy(taken => taken.Standing).Select(group => group.Last()))
-        {
-            if (last.Standing.Row.VoidedAt is null)
-            {
-                _db.Readings.AddRange(ReadingRows.Of(last.Standing.Row, last.Visit, code => SystemOf(last.Standing.Row.SiteId, code)!.Id));
-            }
-        }
-
         await AddPhotosAsync(cancellationToken);
         await _db.SaveChangesAsync(cancellationToken);
+        await ReadingRows.InsertAsync(
+            _db,
+            _taken.GroupBy(taken => taken.Standing).Select(group => group.Last()).Where(last => last.Standing.Row.VoidedAt is null)
+                .SelectMany(last => ReadingRows.Of(last.Standing.Row, last.Visit, code => SystemOf(last.Standing.Row.SiteId, code)!.Id)),
+            cancellationToken);
         await MarkDueAsync(_db, Touched, _now, cancellationToken);
     }
 
