@@ -101,7 +101,9 @@ public sealed class LogBookStore(IDbContextFactory<LogBookDb> contexts, TimeProv
     {
         SqliteException sqlite => sqlite.SqliteErrorCode is 5 or 6,
         PostgresException postgres => postgres.SqlState is PostgresErrorCodes.SerializationFailure or PostgresErrorCodes.DeadlockDetected,
-        DbUpdateConcurrencyException => false,
+
+        // Somebody was faster: done again, the unit of work sees their version and says so.
+        DbUpdateConcurrencyException => true,
         DbUpdateException { InnerException: { } inner } => IsPassing(inner),
         _ => false,
     };

@@ -39,26 +39,33 @@ public sealed partial class VisitIntake(
             return new IntakeOutcome.Refused([new Issue("visits", "one-visit", IntakeTexts.OneVisit.In(viewer.Language))]);
         }
 
-        try
+        for (var attempt = 1; ; attempt++)
         {
-            var (outcome, touched) = await store.WriteAsync(
-                viewer,
-                async db =>
+            try
+            {
+                var (outcome, touched) = await store.WriteAsync(
+                    viewer,
+                    async db =>
+                    {
+                        var writer = await VisitWriter.LoadAsync(
+                            db, viewer, firm, document.Visits, Utc.Now(clock), source, source is IntakeSource.Import or IntakeSource.Demo ? null : options.MailDomain, cancellationToken);
+                        var taken = writer.Take(visit, "visits[0].");
+                        await writer.FlushAsync(cancellationToken);
+                        return (taken, writer.Touched);
+                    },
+                    cancellationToken);
+                await AssessAsync(viewer, touched, cancellationToken);
+                return outcome;
+            }
+            catch (DbUpdateException exception) when (DatabaseErrors.IsUniqueViolation(exception))
+            {
+                // Sent twice at the same moment, the second one sees the first when it looks again. What it still does not see
+                // belongs to another customer, and that is told like any other absence.
+                if (attempt > 1)
                 {
-                    var writer = await VisitWriter.LoadAsync(
-                        db, viewer, firm, document.Visits, Utc.Now(clock), source, source is IntakeSource.Import or IntakeSource.Demo ? null : options.MailDomain, cancellationToken);
-                    var taken = writer.Take(visit, "visits[0].");
-                    await writer.FlushAsync(cancellationToken);
-                    return (taken, writer.Touched);
-                },
-                cancellationToken);
-            await AssessAsync(viewer, touched, cancellationToken);
-            return outcome;
-        }
-        catch (DbUpdateException exception) when (DatabaseErrors.IsUniqueViolation(exception))
-        {
-            // The identity belongs to a record that the viewer does not see: told like any other absence.
-            return new IntakeOutcome.NotFound();
+                    return new IntakeOutcome.NotFound();
+                }
+            }
         }
     }
 

@@ -50,6 +50,17 @@ public abstract class VisitIntakeTests<TDatabase>(DatabaseFixture<TDatabase> fix
     }
 
     [Fact]
+    public async Task Receive_TheSameManyTimesAtOnce_IsOneVisit()
+    {
+        var visit = SampleFirm.Visit(arrived: "2025-03-04T12:05:00+00:00");
+
+        var outcomes = await Task.WhenAll(Enumerable.Range(0, 6).Select(_ => Task.Run(() => ReceiveAsync(visit))));
+
+        Assert.Single(outcomes, outcome => !Assert.IsType<IntakeOutcome.Stored>(outcome).AlreadyKnown);
+        Assert.Single(await OutboxAsync(visit, 1));
+    }
+
+    [Fact]
     public async Task Receive_OtherContentUnderTheSameIdentity_IsKeptAsConflict()
     {
         var visit = SampleFirm.Visit(arrived: "2025-03-05T09:05:00+00:00");
