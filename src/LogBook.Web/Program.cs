@@ -6,8 +6,18 @@ builder.AddLogBookWeb(settings);
 
 var app = builder.Build();
 app.UseLogBookWeb();
-await app.Services.GetRequiredService<HostStart>().RunAsync(app.Lifetime.ApplicationStopping);
+try
+{
+    await app.Services.GetRequiredService<HostStart>().RunAsync(app.Lifetime.ApplicationStopping);
+}
+catch (StartRefusedException refusal)
+{
+    await Console.Error.WriteLineAsync(refusal.Message);
+    return 1;
+}
+
 await app.RunAsync();
+return 0;
 
 /// <summary>Entry point; public so that tests can start the same host.</summary>
 public partial class Program;

@@ -29,6 +29,12 @@ public static class SignInCookie
         cookie.Cookie.SameSite = SameSiteMode.Lax;
         cookie.ExpireTimeSpan = TimeSpan.FromDays(14);
         cookie.SlidingExpiration = true;
+        if (settings.IsDemo)
+        {
+            // Browsers know nothing of the demo's clock.
+            cookie.TimeProvider = TimeProvider.System;
+        }
+
         cookie.LoginPath = "/account/sign-in";
         cookie.AccessDeniedPath = "/account/not-here";
         cookie.ReturnUrlParameter = "back";

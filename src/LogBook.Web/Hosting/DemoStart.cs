@@ -1,10 +1,114 @@
+using System.Text;
+using LogBook.Application.Data;
+using LogBook.Application.Demo;
+using LogBook.Application.Imports;
+using LogBook.Application.Reviews;
 using LogBook.Application.Sites;
+using LogBook.Domain.Exchange;
+using LogBook.Domain.Outcomes;
+using LogBook.Web.Features.FirstRun;
+using LogBook.Web.Security;
+using Microsoft.AspNetCore.Identity;
+using Microsoft.EntityFrameworkCore;
 
 namespace LogBook.Web.Hosting;
 
-/// <summary>Readies the demo.</summary>
-public sealed class DemoStart(SetUpStore setUp)
+/// <summary>Readies the demo: makes the invented firm once, sets the clock to just after its last visit, names the accounts.</summary>
+public sealed class DemoStart(
+    SetUpStore setUp,
+    LogBookStore store,
+    ExchangeImport import,
+    AssessmentKeeper assessments,
+    FindingsQuery findings,
+    FirmMaker maker,
+    UserManager<LogBookUser> users,
+    DemoClock clock,
+    HostSettings settings,
+    HostConsole console)
 {
-    /// <summary>Makes the firm where it is missing.</summary>
-    public Task RunAsync(CancellationToken cancellationToken) => setUp.FirmRowAsync(LogBook.Application.Data.Viewer.System("demo"), cancellationToken);
+    private const string FirmName = "Quernwath Cooling Water Services";
+    private static readonly Viewer Starter = Viewer.System("demo");
+
+    /// <summary>Where the clock starts: eight in the morning after the last day of visits.</summary>
+    public static DateTime FirstMoment => DemoFirm.LastDay.AddDays(1).ToDateTime(new TimeOnly(8, 0), DateTimeKind.Utc);
+
+    /// <summary>Readies it.</summary>
+    /// <exception cref="StartRefusedException">The file holds another firm.</exception>
+    public async Task RunAsync(CancellationToken cancellationToken)
+    {
+        var row = await setUp.FirmRowAsync(Starter, cancellationToken);
+        if (row is { IsDemo: false } || (row is null && await HasCustomersAsync(cancellationToken)))
+        {
+            throw new StartRefusedException($"The database {settings.Database} holds another firm. The demo is kept in a file of its own: leave --database away or name another file.");
+        }
+
+        if (row is null)
+        {
+            await MakeAsync(cancellationToken);
+        }
+        else if (await findings.LastMomentAsync(Starter, cancellationToken) is { } last && last >= FirstMoment)
+        {
+            // Visits entered in the demo before stay in its past.
+            clock.Start(last.AddMinutes(1));
+        }
+
+        console.Say("Demo with an invented firm; nothing in it is real. Accounts:");
+        foreach (var account in DemoAccounts.All)
+        {
+            console.Say($"  {RoleNames.Of(account.Role),-14} {account.Email,-30} {account.Password}");
+        }
+
+        console.Say($"Its clock starts at {FirstMoment:yyyy-MM-dd HH:mm} UTC, the day after its last visit. Mail is kept in {settings.MailFolder}.");
+    }
+
+    private Task<bool> HasCustomersAsync(CancellationToken cancellationToken) =>
+        store.ReadAsync(Starter, db => db.Customers.AnyAsync(cancellationToken), cancellationToken);
+
+    private async Task MakeAsync(CancellationToken cancellationToken)
+    {
+        console.Say("Making the demo firm …");
+        await using var json = new MemoryStream(Encoding.UTF8.GetBytes(ExchangeWriter.Write(DemoFirm.Create().Document)));
+        var outcome = await import.ImportAsync(Starter, json, cancellationToken: cancellationToken);
+        if (!outcome.Written)
+        {
+            throw new StartRefusedException("The demo firm was refused: " + string.Join("; ", outcome.Issues.Where(issue => issue.Blocks).Take(5).Select(Line)));
+        }
+
+        await assessments.AssessDueAsync(Starter, cancellationToken: cancellationToken);
+        foreach (var account in DemoAccounts.All)
+        {
+            await AddAsync(account, cancellationToken);
+        }
+
+        // Last, so that a start that was cut short begins anew or is refused, never half shown.
+        await maker.NameAsync(FirmName, isDemo: true, FirstMoment, cancellationToken);
+    }
+
+    private async Task AddAsync(DemoAccount account, CancellationToken cancellationToken)
+    {
+        var firm = await setUp.FirmAsync(Starter, cancellationToken: cancellationToken);
+        var user = new LogBookUser
+        {
+            UserName = account.Email,
+            Email = account.Email,
+            EmailConfirmed = true,
+            PersonCode = firm.People.Values.FirstOrDefault(person => string.Equals(person.Email, account.Email, StringComparison.OrdinalIgnoreCase))?.Code,
+            CustomerId = account.CustomerOfSite is { } site ? await OwnerAsync(site, cancellationToken) : null,
+        };
+        var made = await users.CreateAsync(user, account.Password);
+        if (made.Succeeded)
+        {
+            made = await users.AddToRoleAsync(user, RoleNames.Of(account.Role));
+        }
+
+        if (!made.Succeeded)
+        {
+            throw new StartRefusedException($"The demo account {account.Email} was refused: {string.Join("; ", made.Errors.Select(error => error.Description))}");
+        }
+    }
+
+    private Task<int?> OwnerAsync(string site, CancellationToken cancellationToken) => store.ReadAsync(
+        Starter, db => db.Sites.Where(row => row.CodeKey == CodeKeys.Of(site)).Select(row => (int?)row.CustomerId).SingleOrDefaultAsync(cancellationToken), cancellationToken);
+
+    private static string Line(Issue issue) => issue.Path + ": " + issue.Message;
 }

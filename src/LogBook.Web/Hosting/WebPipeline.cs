@@ -1,4 +1,5 @@
 using LogBook.Web.Account;
+using LogBook.Web.Api;
 using LogBook.Web.Components;
 using LogBook.Web.Features.History;
 using LogBook.Web.Security;
@@ -13,9 +14,11 @@ public static class WebPipeline
     {
         app.UseForwardedHeaders();
         app.UseSecurityHeaders();
-        app.UseExceptionHandler("/account/fault", createScopeForErrors: true);
         app.UseHsts();
-        app.UseStatusCodePagesWithReExecute("/account/not-here", createScopeForStatusCodePages: true);
+        app.UseWhen(IsForPrograms, programs => programs.UseExceptionHandler().UseStatusCodePages());
+        app.UseWhen(context => !IsForPrograms(context), people => people
+            .UseExceptionHandler("/account/fault", createScopeForErrors: true)
+            .UseStatusCodePagesWithReExecute("/account/not-here", createScopeForStatusCodePages: true));
         app.UseRouting();
         app.UseRateLimiter();
         app.UseMiddleware<FirstRunGate>();
@@ -26,6 +29,11 @@ public static class WebPipeline
         app.MapStaticAssets().AllowAnonymous();
         app.MapAccountActs();
         app.MapHistory();
+        app.MapLogBookApi();
+        app.MapHealth();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
     }
+
+    // Programs get problem details, people a page.
+    private static bool IsForPrograms(HttpContext context) => context.Request.Path.StartsWithSegments("/api", StringComparison.Ordinal);
 }

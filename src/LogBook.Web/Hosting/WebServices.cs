@@ -1,7 +1,13 @@
 using LogBook.Application.Data;
+using LogBook.Application.Tokens;
+using LogBook.Application.Visits;
 using LogBook.Web.Account;
+using LogBook.Web.Api;
 using LogBook.Web.Components;
+using LogBook.Web.Features.FirstRun;
+using LogBook.Web.Features.VisitForms;
 using LogBook.Web.Security;
+using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.Components.Authorization;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.HttpOverrides;
@@ -13,6 +19,8 @@ namespace LogBook.Web.Hosting;
 /// <summary>What the host is made of.</summary>
 public static class WebServices
 {
+    private const string TokenOrCookie = "token-or-cookie";
+
     /// <summary>Adds pages, sign-in, API and the work behind them.</summary>
     public static void AddLogBookWeb(this WebApplicationBuilder builder, HostSettings settings)
     {
@@ -35,12 +43,13 @@ public static class WebServices
         services.AddSingleton<FirmNames>();
         services.AddSingleton<HostConsole>();
         services.AddSingleton<HostStart>();
-        services.AddScoped<DemoStart>();
         services.AddSingleton<FirstRunCode>();
+        services.AddScoped<FirmMaker>();
         AddClock(services, settings);
         services.AddLogBook(new LogBookOptions { Database = settings.Database });
         AddPages(services);
         AddSignIn(services, settings);
+        AddApi(services);
         services.AddLimits();
         services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(20));
         services.Configure<ForwardedHeadersOptions>(options => options.ForwardedHeaders = ForwardedHeaders.XForwardedFor | ForwardedHeaders.XForwardedProto);
@@ -54,6 +63,7 @@ public static class WebServices
             var clock = new DemoClock(TimeProvider.System);
             services.AddSingleton(clock);
             services.AddSingleton<TimeProvider>(clock);
+            services.AddScoped<DemoStart>();
         }
     }
 
@@ -66,8 +76,22 @@ public static class WebServices
         });
         services.AddMudServices();
         services.AddScoped<Wording>();
+        services.AddScoped<VisitDesk>();
         services.AddHttpContextAccessor();
         services.AddCascadingAuthenticationState();
+    }
+
+    private static void AddApi(IServiceCollection services)
+    {
+        services.AddSingleton<TokenStore>();
+        services.AddSingleton<RoundQuery>();
+        services.AddProblemDetails();
+        services.AddOpenApi("v1", openApi => openApi.AddDocumentTransformer((document, _, _) =>
+        {
+            document.Info.Title = "LogBook";
+            document.Info.Version = "1";
+            return Task.CompletedTask;
+        }));
     }
 
     private static void AddSignIn(IServiceCollection services, HostSettings settings)
@@ -76,12 +100,22 @@ public static class WebServices
         services.AddSingleton<ViewerReader>();
         services.AddScoped<ViewerProvider>();
         services.AddScoped<AuthenticationStateProvider, CircuitRevalidation>();
-        services.AddAuthorization(Policies.Add);
-        services.AddAuthentication(options =>
+        services.AddAuthorization(options =>
         {
-            options.DefaultScheme = IdentityConstants.ApplicationScheme;
-            options.DefaultSignInScheme = IdentityConstants.ExternalScheme;
-        }).AddIdentityCookies();
+            Policies.Add(options);
+            ApiPolicies.Add(options);
+        });
+        services.AddAuthentication(options =>
+            {
+                options.DefaultScheme = TokenOrCookie;
+                options.DefaultSignInScheme = IdentityConstants.ExternalScheme;
+            })
+            .AddScheme<AuthenticationSchemeOptions, TokenHandler>(TokenHandler.SchemeName, null)
+            .AddPolicyScheme(TokenOrCookie, null, options => options.ForwardDefaultSelector = static context =>
+                context.Request.Path.StartsWithSegments(ApiEndpoints.Base, StringComparison.Ordinal) && TokenHandler.IsSent(context.Request)
+                    ? TokenHandler.SchemeName
+                    : IdentityConstants.ApplicationScheme)
+            .AddIdentityCookies();
         services.AddIdentityCore<LogBookUser>(identity =>
             {
                 identity.User.RequireUniqueEmail = true;
@@ -105,7 +139,11 @@ public static class WebServices
 
         // OWASP Password Storage: PBKDF2 with HMAC-SHA-512, 210,000 iterations or more.
         services.Configure<PasswordHasherOptions>(hasher => hasher.IterationCount = 220_000);
-        services.Configure<SecurityStampValidatorOptions>(stamp => stamp.ValidationInterval = TimeSpan.FromSeconds(30));
+        services.Configure<SecurityStampValidatorOptions>(stamp =>
+        {
+            stamp.ValidationInterval = TimeSpan.FromSeconds(30);
+            stamp.TimeProvider = settings.IsDemo ? TimeProvider.System : null;
+        });
         services.ConfigureApplicationCookie(cookie => SignInCookie.Configure(cookie, settings));
         services.AddAntiforgery(form =>
         {

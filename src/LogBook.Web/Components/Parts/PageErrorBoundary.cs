@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using LogBook.Web.Account;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Rendering;
 using Microsoft.AspNetCore.Components.Web;
@@ -19,6 +20,11 @@ public sealed class PageErrorBoundary : ErrorBoundaryBase
     /// <inheritdoc />
     protected override Task OnErrorAsync(Exception exception)
     {
+        if (exception is SignedOutException)
+        {
+            return Task.CompletedTask;
+        }
+
         _reference = (Activity.Current?.TraceId.ToString() ?? Guid.CreateVersion7().ToString("N"))[..12];
         Logger.LogError(exception, "A page broke; reference {Reference}", _reference);
         return Task.CompletedTask;
@@ -30,6 +36,13 @@ public sealed class PageErrorBoundary : ErrorBoundaryBase
         if (CurrentException is null)
         {
             builder.AddContent(0, ChildContent);
+            return;
+        }
+
+        if (CurrentException is SignedOutException)
+        {
+            builder.OpenComponent<NotYours>(13);
+            builder.CloseComponent();
             return;
         }
 

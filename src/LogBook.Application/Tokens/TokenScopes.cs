@@ -1,0 +1,17 @@
+namespace LogBook.Application.Tokens;
+
+/// <summary>What a personal access token may be used for; never more than its owner may do.</summary>
+public static class TokenScopes
+{
+    /// <summary>Read round, visits, findings and exports.</summary>
+    public const string Read = "read";
+
+    /// <summary>Hand in visits and photos.</summary>
+    public const string Visits = "visits";
+
+    /// <summary>Import documents.</summary>
+    public const string Import = "import";
+
+    /// <summary>All scopes.</summary>
+    public static IReadOnlyList<string> All { get; } = [Read, Visits, Import];
+}

@@ -1,0 +1,55 @@
+using LogBook.Application.Tokens;
+using LogBook.Domain.Languages;
+
+namespace LogBook.Web.Features.Tokens;
+
+/// <summary>Words of the page of access tokens.</summary>
+public static class TokenTexts
+{
+    public static readonly Text Title = new("Access tokens", "Claves de acceso", "Chaves de acesso");
+
+    public static readonly Text Intro = new(
+        "A token lets another program read or hand in records in your name, through {0}. It may never do more than you, and stops with your account.",
+        "Una clave permite a otro programa leer o entregar registros en su nombre, por {0}. Nunca puede más que usted y termina con su cuenta.",
+        "Uma chave permite que outro programa leia ou entregue registros em seu nome, por {0}. Ela nunca pode mais que você e termina com sua conta.");
+
+    public static readonly Text Name = new("What it is for", "Para qué es", "Para que serve");
+
+    public static readonly Text May = new("It may", "Puede", "Ela pode");
+
+    public static readonly Text Days = new("Days it lasts", "Días que dura", "Dias que dura");
+
+    public static readonly Text Make = new("Make a token", "Crear una clave", "Criar uma chave");
+
+    public static readonly Text ShownOnce = new(
+        "Copy it now: it is shown this once.",
+        "Cópiela ahora: se muestra esta única vez.",
+        "Copie-a agora: ela é mostrada só desta vez.");
+
+    public static readonly Text Refused = new(
+        "A name, at least one thing it may do, and 1 to {0} days are needed.",
+        "Hacen falta un nombre, al menos un permiso y de 1 a {0} días.",
+        "São precisos um nome, pelo menos uma permissão e de 1 a {0} dias.");
+
+    public static readonly Text None = new("No token yet", "Aún no hay claves", "Ainda não há chaves");
+
+    public static readonly Text Until = new("Lasts until", "Dura hasta", "Dura até");
+
+    public static readonly Text LastUsed = new("Last used", "Último uso", "Último uso");
+
+    public static readonly Text Never = new("never", "nunca", "nunca");
+
+    public static readonly Text Revoke = new("Revoke", "Revocar", "Revogar");
+
+    public static readonly Text RevokeThis = new("Revoke {0}", "Revocar {0}", "Revogar {0}");
+
+    public static readonly Text Revoked = new("revoked", "revocada", "revogada");
+
+    /// <summary>What a scope lets a program do.</summary>
+    public static Text Scope(string scope) => scope switch
+    {
+        TokenScopes.Visits => new("hand in visits and photos", "entregar visitas y fotos", "entregar visitas e fotos"),
+        TokenScopes.Import => new("import documents (supervisors)", "importar documentos (supervisores)", "importar documentos (supervisores)"),
+        _ => new("read round, visits, findings and exports", "leer ronda, visitas, hallazgos y exportaciones", "ler ronda, visitas, constatações e exportações"),
+    };
+}

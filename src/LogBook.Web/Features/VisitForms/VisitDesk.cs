@@ -1,0 +1,81 @@
+using System.Text.Json;
+using LogBook.Application.Data;
+using LogBook.Application.Sites;
+using LogBook.Application.Visits;
+using LogBook.Domain.History;
+using LogBook.Domain.Sites;
+using LogBook.Entry.Drafts;
+
+namespace LogBook.Web.Features.VisitForms;
+
+/// <summary>Brings together what the visit form needs.</summary>
+public sealed class VisitDesk(SetUpStore setUp, DraftStore drafts, VisitReader visits, RoundQuery round, TimeProvider clock, ILogger<VisitDesk> logger)
+{
+    /// <summary>The form of a site: its unfinished draft of this viewer, or a new one.</summary>
+    /// <returns>Null when the viewer knows no such site or may not enter visits.</returns>
+    public async Task<VisitSheet?> OpenAsync(Viewer viewer, string siteCode, CancellationToken cancellationToken = default)
+    {
+        var firm = await setUp.FirmAsync(viewer, cancellationToken: cancellationToken);
+        if (!viewer.MayEnterVisits || Find(firm, siteCode) is not { } site)
+        {
+            return null;
+        }
+
+        foreach (var kept in await drafts.ListAsync(viewer, cancellationToken))
+        {
+            if (kept.Site.Equals(site.Code, StringComparison.OrdinalIgnoreCase) && Read(kept) is { Amended: null } draft)
+            {
+                return await SheetAsync(viewer, firm, site, draft, kept.Version, cancellationToken);
+            }
+        }
+
+        return await SheetAsync(viewer, firm, site, VisitDraft.Start(site, viewer.PersonCode ?? viewer.Who, clock), 0, cancellationToken);
+    }
+
+    /// <summary>The form of a visit that is opened again, with the viewer's unfinished amendment of it if there is one.</summary>
+    /// <returns>Null when the viewer knows no such visit or may not enter visits.</returns>
+    public async Task<VisitSheet?> AmendAsync(Viewer viewer, Guid visitId, CancellationToken cancellationToken = default)
+    {
+        if (!viewer.MayEnterVisits || await visits.FindAsync(viewer, visitId, cancellationToken: cancellationToken) is not { } stored)
+        {
+            return null;
+        }
+
+        var firm = await setUp.FirmAsync(viewer, withRetired: true, cancellationToken: cancellationToken);
+        if (Find(firm, stored.Visit.Site) is not { } site)
+        {
+            return null;
+        }
+
+        // An amendment begun on a version that has been replaced since would undo the newer one.
+        return await drafts.FindAsync(viewer, visitId, cancellationToken) is { } kept && Read(kept) is { Amended: { } amended } draft
+            && (amended.Version ?? 1) == stored.Row.CurrentVersion
+            ? await SheetAsync(viewer, firm, site, draft, kept.Version, cancellationToken)
+            : await SheetAsync(viewer, firm, site, VisitDraft.Amend(stored.Visit, site), await VersionAsync(viewer, visitId, cancellationToken), cancellationToken);
+    }
+
+    private static Site? Find(FirmSetUp firm, string code) => firm.Sites.GetValueOrDefault(code);
+
+    private async Task<int> VersionAsync(Viewer viewer, Guid visitId, CancellationToken cancellationToken) =>
+        (await drafts.FindAsync(viewer, visitId, cancellationToken))?.Version ?? 0;
+
+    private async Task<VisitSheet> SheetAsync(Viewer viewer, FirmSetUp firm, Site site, VisitDraft draft, int version, CancellationToken cancellationToken)
+    {
+        var last = await round.LastVisitsAsync(viewer, site.Code, cancellationToken: cancellationToken);
+        return new(firm, site, [.. last.Where(visit => visit.Id != draft.Id)], draft, version);
+    }
+
+    private VisitDraft? Read(Draft kept)
+    {
+        try
+        {
+            return VisitDraft.FromJson(kept.Document);
+        }
+        catch (JsonException exception)
+        {
+            // Left where it is: a later version may read it, and nobody's entries are thrown away.
+            logger.LogError(exception, "The draft of visit {Visit} cannot be read", kept.VisitId);
+            return null;
+        }
+    }
+}

@@ -1,0 +1,14 @@
+using LogBook.Domain.History;
+using LogBook.Domain.Sites;
+using LogBook.Domain.Visits;
+using LogBook.Entry.Drafts;
+
+namespace LogBook.Web.Features.VisitForms;
+
+/// <summary>What the visit form is shown with.</summary>
+/// <param name="Firm">Set-up as the viewer sees it.</param>
+/// <param name="Site">The site.</param>
+/// <param name="Previous">Its last visits, oldest first.</param>
+/// <param name="Draft">The draft.</param>
+/// <param name="DraftVersion">Version of the kept draft; 0 when it is not kept yet.</param>
+public sealed record VisitSheet(FirmSetUp Firm, Site Site, IReadOnlyList<Visit> Previous, VisitDraft Draft, int DraftVersion);
