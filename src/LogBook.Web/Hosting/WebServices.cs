@@ -38,6 +38,10 @@ public static class WebServices
             kestrel.Limits.MaxRequestBodySize = 32 * 1024 * 1024;
         });
 
+        // Each statement at "information" would bury what the console has to say, and write people's entries into logs.
+        builder.Logging.AddFilter("Microsoft.EntityFrameworkCore", LogLevel.Warning);
+        builder.Logging.AddFilter("Microsoft.AspNetCore", LogLevel.Warning);
+
         var services = builder.Services;
         services.AddSingleton(settings);
         services.AddSingleton<FirmNames>();

@@ -147,7 +147,9 @@ public sealed class CustomerWallTests : IClassFixture<CustomerWallTests.Started>
         .Where(route => !Pattern(route).StartsWith("/_", StringComparison.Ordinal) && !IsFile(route));
 
     private static bool IsFile(RouteEndpoint route) =>
-        route.Metadata.Any(item => item.GetType().Name.Contains("StaticAsset", StringComparison.Ordinal)) || Path.HasExtension(Pattern(route)) && !Pattern(route).StartsWith("/api/", StringComparison.Ordinal);
+        route.Metadata.Any(item => item.GetType().Name.Contains("StaticAsset", StringComparison.Ordinal))
+        || Pattern(route).EndsWith(":file}", StringComparison.Ordinal)
+        || (Path.HasExtension(Pattern(route)) && !Pattern(route).StartsWith("/api/", StringComparison.Ordinal));
 
     private IEnumerable<RouteEndpoint> Gettable() => Routes().Where(route =>
         route.Metadata.GetMetadata<HttpMethodMetadata>() is not { } methods || methods.HttpMethods.Contains("GET"));
