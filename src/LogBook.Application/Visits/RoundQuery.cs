@@ -1,4 +1,3 @@
-using System.Text.Json;
 using LogBook.Application.Data;
 using LogBook.Application.Sites;
 using LogBook.Domain.Exchange;
@@ -63,6 +62,6 @@ public sealed class RoundQuery(LogBookStore store, SetUpStore setUp)
             orderby visit.ArrivedAt descending
             select new { version.Document, site.Code }).Take(most).ToListAsync(cancellationToken);
         documents.Reverse();
-        return [.. documents.Select(found => JsonSerializer.Deserialize<Visit>(found.Document, ExchangeJson.Default.Options)! with { Site = found.Code })];
+        return [.. documents.Select(found => ExchangeReader.Parse<Visit>(found.Document) with { Site = found.Code })];
     }
 }

@@ -1,4 +1,5 @@
 using LogBook.Application.Data;
+using LogBook.Application.Mail;
 using LogBook.Application.Tokens;
 using LogBook.Application.Visits;
 using LogBook.Web.Account;
@@ -51,6 +52,7 @@ public static class WebServices
         services.AddScoped<FirmMaker>();
         AddClock(services, settings);
         services.AddLogBook(new LogBookOptions { Database = settings.Database });
+        AddMail(services, builder.Configuration, settings);
         AddPages(services);
         AddSignIn(services, settings);
         AddApi(services);
@@ -70,6 +72,23 @@ public static class WebServices
             services.AddScoped<DemoStart>();
         }
     }
+
+    // The demo never sends: its people are invented, its mail is looked at in the folder.
+    private static void AddMail(IServiceCollection services, ConfigurationManager configuration, HostSettings settings) => services.AddLogBookMail(
+        mail =>
+        {
+            configuration.GetSection("Mail").Bind(mail);
+            if (settings.IsDemo)
+            {
+                mail.Host = string.Empty;
+                mail.Folder = settings.MailFolder;
+            }
+            else if (mail is { Host.Length: 0, Folder.Length: 0 })
+            {
+                mail.Folder = settings.MailFolder;
+            }
+        },
+        runs: true);
 
     private static void AddPages(IServiceCollection services)
     {
