@@ -1,3 +1,4 @@
+using LogBook.Domain.Drums;
 using LogBook.Domain.Programmes;
 using LogBook.Domain.Quantities;
 using LogBook.Domain.Sites;
@@ -20,30 +21,21 @@ internal static class DrumLimits
             DrumShape.Table when drum.Points is [.., { Count: 2 }] => drum.Points[^1][0],
             _ => null,
         };
-        var capacityL = drum.CapacityL ?? drum.Shape switch
-        {
-            DrumShape.Rectangular => drum.LengthCm * drum.WidthCm * drum.HeightCm / 1000,
-            DrumShape.HorizontalCylinder => Math.PI / 4 * drum.DiameterCm * drum.DiameterCm * drum.LengthCm / 1000,
-            DrumShape.Table when drum.Points is [.., { Count: 2 }] => drum.Points[^1][1],
-            _ => null,
-        };
+        var brim = DrumVolume.Brim(drum);
+        double? brimL = brim.HasValue ? brim.Value.Litres : null;
 
         // Without a density nothing is said of weight; products differ by more than the brim allows.
-        var fullKg = product?.DensityKgPerL is { } density ? drum.TareKg + (capacityL * density) : null;
-        return unit switch
+        var fullKg = product?.DensityKgPerL is { } density ? drum.TareKg + (brimL * density) : null;
+        return UnitCodes.DimensionOf(unit) switch
         {
-            UnitCodes.Centimetre => heightCm,
-            UnitCodes.Inch => heightCm / 2.54,
-            UnitCodes.Percent => 100,
-            UnitCodes.Kilogram => fullKg,
-            UnitCodes.Pound => fullKg / 0.45359237,
-            UnitCodes.Litre => capacityL,
-            UnitCodes.Millilitre => capacityL * 1000,
-            UnitCodes.CubicMetre => capacityL / 1000,
-            UnitCodes.UsGallon => capacityL / 3.785411784,
-            UnitCodes.ImperialGallon => capacityL / 4.54609,
-            UnitCodes.CubicFoot => capacityL / 28.316846592,
+            UnitDimension.Length => In(heightCm, UnitCodes.Centimetre, unit),
+            UnitDimension.Percent => 100,
+            UnitDimension.Mass => In(fullKg, UnitCodes.Kilogram, unit),
+            UnitDimension.Volume => In(brimL, UnitCodes.Litre, unit),
             _ => null,
         };
     }
+
+    private static double? In(double? value, string from, string to) =>
+        value is { } known && Units.Convert(known, from, to) is { HasValue: true } converted ? converted.Value : null;
 }

@@ -250,18 +250,18 @@ internal sealed class VisitReferenceCheck(FirmSetUp firm, IssueList issues)
             return;
         }
 
-        // The dial's own digits, before any multiplier, are those that roll over.
-        Register(reading.Dial, meter.Digits, meter.DialMultiplier ?? 1, meter.Code, path + "dial");
-        Register(reading.NewStart, meter.Digits, meter.DialMultiplier ?? 1, meter.Code, path + "newStart");
+        // The dial is entered as it shows, before any multiplier.
+        Register(reading.Dial, meter.Digits, meter.Code, path + "dial");
+        Register(reading.NewStart, meter.Digits, meter.Code, path + "newStart");
         if (meter.TotalDigits is { } digits)
         {
-            Register(reading.Total, digits, 1, meter.Code, path + "total");
+            Register(reading.Total, digits, meter.Code, path + "total");
         }
     }
 
-    private void Register(double? value, int digits, double multiplier, string meter, string path)
+    private void Register(double? value, int digits, string meter, string path)
     {
-        var end = Math.Pow(10, digits) * multiplier;
+        var end = Math.Pow(10, digits);
         if (value >= end)
         {
             issues.Block(path, "out-of-range", CheckTexts.RegisterTooLarge, IssueList.Leaf(path), value, end, meter);

@@ -1,0 +1,181 @@
+using LogBook.Domain.Drums;
+using LogBook.Domain.Exchange;
+using LogBook.Domain.History;
+using LogBook.Domain.Meters;
+using LogBook.Domain.Sites;
+
+namespace LogBook.Domain.Visits;
+
+/// <summary>Doubts about what counts since the last visit: meters, hours run, drum levels. None of them blocks.</summary>
+internal sealed class VisitChecksCounters(VisitContext context, IssueList issues)
+{
+    /// <summary>Intervals from which the usual flow of a meter is taken.</summary>
+    private const int LookBack = 6;
+
+    /// <summary>With fewer intervals there is no usual yet.</summary>
+    private const int Fewest = 2;
+
+    /// <summary>Controllers count in minutes and clocks differ a little.</summary>
+    private const double HoursTolerance = 1.01;
+
+    /// <summary>A gauge is read to about two parts in a hundred of the drum.</summary>
+    private const double GaugeShare = 0.02;
+
+    /// <summary>Checks the counters of a visit.</summary>
+    public void Check(Visit draft)
+    {
+        for (var i = 0; i < draft.Systems.Count; i++)
+        {
+            var record = draft.Systems[i];
+            if (context.Firm.System(draft.Site, record.System) is not { } system || record.Meters.Count + record.HoursRun.Count + record.Drums.Count == 0)
+            {
+                continue;
+            }
+
+            var before = context.Before(draft, record.System).ToList();
+            for (var j = 0; j < record.Meters.Count; j++)
+            {
+                CheckMeter(draft, system, record.Meters[j], before, $"systems[{i}].meters[{j}]");
+            }
+
+            for (var j = 0; j < record.HoursRun.Count; j++)
+            {
+                CheckHours(draft, record.HoursRun[j], before, $"systems[{i}].hoursRun[{j}]");
+            }
+
+            for (var j = 0; j < record.Drums.Count; j++)
+            {
+                CheckDrum(draft, system, record.Drums[j], before, $"systems[{i}].drums[{j}]");
+            }
+        }
+    }
+
+    private static bool Same(string a, string b) => a.Equals(b, StringComparison.OrdinalIgnoreCase);
+
+    private string Shown(double value) => VisitChecksTexts.Number(value, context.Language);
+
+    private void CheckMeter(Visit draft, WaterSystem system, MeterReading reading, List<SystemVisit> before, string path)
+    {
+        if (SetUpParts.MeterOn(system, reading.Meter, draft.Arrived) is not { } meter)
+        {
+            return;
+        }
+
+        var past = before.Select(b => (b.At, Reading: b.Record.Meters.FirstOrDefault(m => Same(m.Meter, reading.Meter))))
+            .Where(p => p.Reading is not null).Select(p => (p.At, Reading: p.Reading!)).Take(LookBack + 1).ToList();
+        var usual = Usual(meter, past);
+        if (reading.Dial is { } dial && past.FirstOrDefault(p => p.Reading.Dial is not null) is { Reading: not null } lastDial)
+        {
+            var judge = new RolloverJudge(draft.Arrived.Utc - lastDial.At, meter.MaxLPerH, usual);
+            var litres = MeterDifference.OfDial(meter, lastDial.Reading, reading, judge);
+            if (litres.HasValue)
+            {
+                CheckFlow(litres.Value.Value, judge, path + ".dial");
+            }
+            else if (reading.Replaced != true && dial < lastDial.Reading.Dial)
+            {
+                issues.Ask(path + ".dial", VisitChecksTexts.Lower, "dial", Shown(dial), Shown(lastDial.Reading.Dial.Value));
+            }
+        }
+
+        if (reading.Total is { } total && past.FirstOrDefault(p => p.Reading.Total is not null) is { Reading: not null } lastTotal)
+        {
+            var judge = new RolloverJudge(draft.Arrived.Utc - lastTotal.At, meter.MaxLPerH, usual);
+            var litres = MeterDifference.OfTotal(meter, lastTotal.Reading, reading, judge);
+            var end = lastTotal.Reading.After ?? lastTotal.Reading.Total;
+            if (litres.HasValue)
+            {
+                CheckFlow(litres.Value.Value, judge, path + ".total");
+            }
+            else if (reading.Reset != true && reading.Replaced != true && (reading.Before ?? total) < end)
+            {
+                issues.Ask(path + ".total", VisitChecksTexts.Lower, "total", Shown(reading.Before ?? total), Shown(end.Value));
+            }
+        }
+    }
+
+    private void CheckFlow(double litres, RolloverJudge judge, string path)
+    {
+        if (judge.Elapsed <= TimeSpan.Zero)
+        {
+            return;
+        }
+
+        var perHour = litres / judge.Elapsed.TotalHours;
+        if (perHour > judge.MaxLPerH)
+        {
+            issues.Ask(path, VisitChecksTexts.TooFast, IssueList.Leaf(path), Shown(perHour), Shown(judge.MaxLPerH.Value));
+        }
+        else if (judge.UsualLPerH is > 0 && perHour > RolloverJudge.TimesUsual * judge.UsualLPerH)
+        {
+            issues.Ask(path, VisitChecksTexts.Unusual, IssueList.Leaf(path), Shown(perHour), Shown(judge.UsualLPerH.Value));
+        }
+    }
+
+    /// <summary>Median flow of the last intervals, L/h, by dial where it was read and else by total; null with too few.</summary>
+    private static double? Usual(Meter meter, List<(DateTime At, MeterReading Reading)> past)
+    {
+        var flows = new List<double>();
+        for (var i = 1; i < past.Count; i++)
+        {
+            var (newer, older) = (past[i - 1], past[i]);
+            var judge = new RolloverJudge(newer.At - older.At, meter.MaxLPerH, null);
+            var litres = MeterDifference.OfDial(meter, older.Reading, newer.Reading, judge);
+            litres = litres.HasValue ? litres : MeterDifference.OfTotal(meter, older.Reading, newer.Reading, judge);
+            if (litres.HasValue && judge.Elapsed > TimeSpan.Zero)
+            {
+                flows.Add(litres.Value.Value / judge.Elapsed.TotalHours);
+            }
+        }
+
+        return flows.Count >= Fewest ? VisitChecksReadings.Median(flows) : null;
+    }
+
+    private void CheckHours(Visit draft, HoursReading reading, List<SystemVisit> before, string path)
+    {
+        var last = before.Select(b => (b.At, Reading: b.Record.HoursRun.FirstOrDefault(h => Same(h.Output, reading.Output)))).FirstOrDefault(p => p.Reading is not null);
+        if (last.Reading is null)
+        {
+            return;
+        }
+
+        var elapsed = (draft.Arrived.Utc - last.At).TotalHours;
+        var start = reading.Reset == true ? 0 : last.Reading.After ?? last.Reading.Hours;
+        var now = reading.Before ?? reading.Hours;
+        if (now < start)
+        {
+            issues.Ask(path + ".hours", VisitChecksTexts.Lower, "hours", Shown(now), Shown(start));
+        }
+        else if (now - start > (elapsed * HoursTolerance) + 0.2)
+        {
+            issues.Ask(path + ".hours", VisitChecksTexts.MoreHours, Shown(now - start), Shown(elapsed));
+        }
+    }
+
+    private void CheckDrum(Visit draft, WaterSystem system, DrumReading reading, List<SystemVisit> before, string path)
+    {
+        var last = before.Select(b => (b.Visit, Reading: b.Record.Drums.FirstOrDefault(d => Same(d.Drum, reading.Drum)))).FirstOrDefault(p => p.Reading is not null);
+        if (reading.Level is not { } level || last.Reading?.Level is not { } lastLevel
+            || SetUpParts.DrumOn(system, reading.Drum, draft.Arrived) is not { } drum || SetUpParts.DrumOn(system, reading.Drum, last.Visit.Arrived) != drum)
+        {
+            return;
+        }
+
+        var product = context.Firm.Products.GetValueOrDefault(drum.Product);
+        var now = DrumVolume.FromLevel(drum, level, reading.Unit, product);
+        var left = DrumVolume.FromLevel(drum, last.Reading.Left ?? lastLevel, last.Reading.Unit, product);
+        var brim = DrumVolume.Brim(drum);
+        if (!now.HasValue || !left.HasValue || (last.Reading.Swapped == true && last.Reading.Left is null))
+        {
+            return;
+        }
+
+        // "left" is the level after the work; without it the deliveries are added to what was found.
+        var then = left.Value.Value + (last.Reading.Left is null ? (last.Reading.AddedL ?? 0) - (last.Reading.RemovedL ?? 0) : 0);
+        var slack = brim.HasValue ? GaugeShare * brim.Value.Litres : 0.05 * then;
+        if (now.Value.Value > then + slack)
+        {
+            issues.Ask(path + ".level", VisitChecksTexts.Rose, Shown(now.Value.Value), drum.Code, Shown(then));
+        }
+    }
+}

@@ -1,0 +1,66 @@
+using LogBook.Domain.Languages;
+
+namespace LogBook.Domain.Visits;
+
+/// <summary>Wording of doubts about an entry.</summary>
+internal static class VisitChecksTexts
+{
+    public static readonly Text BeyondLimits = new(
+        "Please read again: {0} {1} {2} is outside {3}",
+        "Lea de nuevo, por favor: {0} {1} {2} está fuera de {3}",
+        "Leia novamente, por favor: {0} {1} {2} está fora de {3}");
+
+    public static readonly Text FarFromUsual = new(
+        "Please read again: {0} {1} {2}, usual here is {3}",
+        "Lea de nuevo, por favor: {0} {1} {2}, lo habitual aquí es {3}",
+        "Leia novamente, por favor: {0} {1} {2}, o habitual aqui é {3}");
+
+    public static readonly Text Slip = new(
+        "Please read again: {0} {1} {2}, usual here is {3}; the unit or the point may have slipped ({4})",
+        "Lea de nuevo, por favor: {0} {1} {2}, lo habitual aquí es {3}; puede haber un error de unidad o de coma ({4})",
+        "Leia novamente, por favor: {0} {1} {2}, o habitual aqui é {3}; pode haver erro de unidade ou de vírgula ({4})");
+
+    public static readonly Text PartAboveWhole = new(
+        "Please read again: {0} {1} {2} is more than {3} {4}",
+        "Lea de nuevo, por favor: {0} {1} {2} es más que {3} {4}",
+        "Leia novamente, por favor: {0} {1} {2} é mais que {3} {4}");
+
+    public static readonly Text SaidTwice = new(
+        "Please read again: {0} {1} {2} here, {3} among the readings",
+        "Lea de nuevo, por favor: {0} {1} {2} aquí, {3} entre las lecturas",
+        "Leia novamente, por favor: {0} {1} {2} aqui, {3} entre as leituras");
+
+    public static readonly Text Lower = new(
+        "Please read again: {0} {1} is lower than {2} last time, and neither reset nor replacement is noted",
+        "Lea de nuevo, por favor: {0} {1} es menor que {2} la última vez, y no consta ni reinicio ni cambio",
+        "Leia novamente, por favor: {0} {1} é menor que {2} da última vez, e não consta reinício nem troca");
+
+    public static readonly Text TooFast = new(
+        "Please read again: {0} means {1} L/h since last time, the pipe carries {2} L/h",
+        "Lea de nuevo, por favor: {0} significa {1} L/h desde la última vez, la tubería lleva {2} L/h",
+        "Leia novamente, por favor: {0} significa {1} L/h desde a última vez, a tubulação leva {2} L/h");
+
+    public static readonly Text Unusual = new(
+        "Please read again: {0} means {1} L/h since last time, usual here is {2} L/h",
+        "Lea de nuevo, por favor: {0} significa {1} L/h desde la última vez, lo habitual aquí es {2} L/h",
+        "Leia novamente, por favor: {0} significa {1} L/h desde a última vez, o habitual aqui é {2} L/h");
+
+    public static readonly Text MoreHours = new(
+        "Please read again: {0} h more than last time, but only {1} h have passed",
+        "Lea de nuevo, por favor: {0} h más que la última vez, pero solo han pasado {1} h",
+        "Leia novamente, por favor: {0} h a mais que da última vez, mas só passaram {1} h");
+
+    public static readonly Text Rose = new(
+        "Please read again: about {0} L in drum {1}, {2} L last time, and no delivery is noted",
+        "Lea de nuevo, por favor: unos {0} L en el bidón {1}, {2} L la última vez, y no consta ninguna entrega",
+        "Leia novamente, por favor: cerca de {0} L na bombona {1}, {2} L da última vez, e não consta entrega");
+
+    /// <summary>A number with at most four figures, in the format of a language.</summary>
+    public static string Number(double value, Language language)
+    {
+        // Rounding to figures, not decimals: 0.0123 and 12,340 both keep what matters.
+        var digits = value == 0 ? 0 : 3 - (int)Math.Floor(Math.Log10(Math.Abs(value)));
+        var rounded = digits >= 0 ? Math.Round(value, Math.Min(digits, 15)) : Math.Round(value * Math.Pow(10, digits)) / Math.Pow(10, digits);
+        return rounded.ToString("#,0.###############", Cultures.Of(language));
+    }
+}
