@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
@@ -7,6 +8,8 @@ namespace LogBook.Domain.Exchange;
 /// <summary>Canonical form of JSON by RFC 8785 (JSON Canonicalization Scheme): one value, one text, one hash.</summary>
 public static class CanonicalJson
 {
+    private static readonly SearchValues<char> Escaped = SearchValues.Create([.. Enumerable.Range(0, ' ').Select(c => (char)c), '"', '\\']);
+
     /// <summary>Canonical text of a JSON value.</summary>
     /// <param name="element">Any JSON value; names within an object are unique.</param>
     /// <returns>Text without white space, names in the order of their UTF-16 code units, numbers as ECMAScript writes them.</returns>
@@ -112,12 +115,13 @@ public static class CanonicalJson
 
     private static void WriteObject(StringBuilder text, JsonElement element, bool leaveOutEmpty)
     {
-        var members = new List<JsonProperty>();
+        // A property makes its name anew each time it is asked: it is asked once.
+        var members = new List<(string Name, JsonElement Value)>();
         foreach (var member in element.EnumerateObject())
         {
             if (!leaveOutEmpty || !IsEmpty(member.Value))
             {
-                members.Add(member);
+                members.Add((member.Name, member.Value));
             }
         }
 
@@ -167,6 +171,12 @@ public static class CanonicalJson
     private static void WriteString(StringBuilder text, string value)
     {
         text.Append('"');
+        if (value.AsSpan().IndexOfAny(Escaped) < 0)
+        {
+            text.Append(value).Append('"');
+            return;
+        }
+
         foreach (var c in value)
         {
             switch (c)

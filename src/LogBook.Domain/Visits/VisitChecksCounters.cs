@@ -12,6 +12,9 @@ internal sealed class VisitChecksCounters(VisitContext context, IssueList issues
     /// <summary>Intervals from which the usual flow of a meter is taken.</summary>
     private const int LookBack = 6;
 
+    /// <summary>A counter that nobody read for so many visits has no last time.</summary>
+    private const int FurthestBack = 50;
+
     /// <summary>With fewer intervals there is no usual yet.</summary>
     private const int Fewest = 2;
 
@@ -32,7 +35,7 @@ internal sealed class VisitChecksCounters(VisitContext context, IssueList issues
                 continue;
             }
 
-            var before = context.Before(draft, record.System).ToList();
+            var before = context.Before(draft, record.System).Take(FurthestBack).ToList();
             for (var j = 0; j < record.Meters.Count; j++)
             {
                 CheckMeter(draft, system, record.Meters[j], before, $"systems[{i}].meters[{j}]");
