@@ -60,31 +60,31 @@ internal static class Documents
         from at in Time from standard in Amount from read in Amount from lot in SomeWord
         select new InstrumentCheck { At = at, Standard = standard, Read = read, Unit = "uS/cm", StandardLot = lot };
 
-    private static readonly Gen<Drum> DrumShape =
+    private static readonly Gen<Drum> AnyDrum =
         from shape in Gen.Enum<DrumShape>()
         from a in Positive from b in Positive from c in Positive
         from spare in SomeAmount from delivery in SomeAmount from day in SomeDay
         select (shape switch
         {
-            Sites.DrumShape.VerticalCylinder => Drum(shape) with { CapacityL = a, HeightCm = b },
-            Sites.DrumShape.HorizontalCylinder => Drum(shape) with { LengthCm = a, DiameterCm = b },
-            Sites.DrumShape.Rectangular => Drum(shape) with { LengthCm = a, WidthCm = b, HeightCm = c },
-            Sites.DrumShape.ByWeight => Drum(shape) with { TareKg = a, CapacityL = b },
+            DrumShape.VerticalCylinder => Drum(shape) with { CapacityL = a, HeightCm = b },
+            DrumShape.HorizontalCylinder => Drum(shape) with { LengthCm = a, DiameterCm = b },
+            DrumShape.Rectangular => Drum(shape) with { LengthCm = a, WidthCm = b, HeightCm = c },
+            DrumShape.ByWeight => Drum(shape) with { TareKg = a, CapacityL = b },
             _ => Drum(shape) with { Points = [[0, 0], [a, b], [a * 2, b * 3]] },
         }) with { SpareL = spare, DeliveryDays = delivery, From = day };
 
-    private static readonly Gen<Feed> FeedMode =
+    private static readonly Gen<Feed> AnyFeed =
         from mode in Gen.Enum<FeedMode>()
         from a in Positive from b in Amount from share in Gen.Int[0, 100] from signed in Signed from target in SomeAmount
         from direction in Gen.Enum<FeedDirection>() from weeks in Gen.Int[1, 4].Array[1, 4] from days in Gen.Enum<Weekday>().Array[1, 3] from starts in ClockTime.Array[1, 3]
         from meanwhile in MaybeValue(Gen.Enum<InhibitorMeanwhile>()) from hold in SomeAmount from down in SomeAmount
         select (mode switch
         {
-            Programmes.FeedMode.ByMakeUpVolume => Feed(mode) with { EveryL = a, RunSeconds = b },
-            Programmes.FeedMode.AlongsideBleed => Feed(mode) with { LongestFeedMin = b },
-            Programmes.FeedMode.FixedShare => Feed(mode) with { CycleMin = a, SharePercent = share },
-            Programmes.FeedMode.ShareOfLastBleed => Feed(mode) with { SharePercent = share, LongestFeedMin = b },
-            Programmes.FeedMode.DosePlan => Feed(mode) with
+            FeedMode.ByMakeUpVolume => Feed(mode) with { EveryL = a, RunSeconds = b },
+            FeedMode.AlongsideBleed => Feed(mode) with { LongestFeedMin = b },
+            FeedMode.FixedShare => Feed(mode) with { CycleMin = a, SharePercent = share },
+            FeedMode.ShareOfLastBleed => Feed(mode) with { SharePercent = share, LongestFeedMin = b },
+            FeedMode.DosePlan => Feed(mode) with
             {
                 Weeks = weeks,
                 Days = days,
@@ -95,15 +95,15 @@ internal static class Documents
                 BleedDownFirst = down is null ? null : new BleedDown { Minutes = down, ToUsPerCm = hold },
                 WaitsFor = ["feed-2"],
             },
-            Programmes.FeedMode.ByOrp => Measured(mode, UnitCodes.Millivolt, signed, b, direction),
-            Programmes.FeedMode.ByPh => Measured(mode, UnitCodes.Ph, signed, b, direction),
-            Programmes.FeedMode.ByResidual => Measured(mode, UnitCodes.MgPerL, signed, b, direction),
+            FeedMode.ByOrp => Measured(mode, UnitCodes.Millivolt, signed, b, direction),
+            FeedMode.ByPh => Measured(mode, UnitCodes.Ph, signed, b, direction),
+            FeedMode.ByResidual => Measured(mode, UnitCodes.MgPerL, signed, b, direction),
             _ => Feed(mode),
         }) with { TargetMgPerL = target };
 
     private static readonly Gen<Programme> Programme =
         from cycles in MaybeValue(Gen.Double[1, 12]) from setPoint in SomePositive from differential in SomeAmount from acts in MaybeValue(Gen.Enum<BleedActs>())
-        from longest in SomeAmount from low in Amount from feeds in FeedMode.Array[0, 4] from chloride in SomeAmount from why in SomeWord
+        from longest in SomeAmount from low in Amount from feeds in AnyFeed.Array[0, 4] from chloride in SomeAmount from why in SomeWord
         select new Programme
         {
             From = new DateOnly(2020, 1, 6),
@@ -250,7 +250,7 @@ internal static class Documents
     public static Gen<ExchangeDocument> Any { get; } =
         from tests in Test from contacts in Contact.Array[0, 2] from checks in InstrumentCheck.Array[0, 2] from name in Word from word in SomeWord
         from density in SomePositive from dose in SomeAmount from role in Gen.Enum<PersonRole>() from day in SomeDay
-        from drums in DrumShape.Array[1, 6] from programme in Programme from volume in SomePositive from metals in Gen.Enum<Metal>().Array[0, 3] from kind in Gen.Enum<SystemKind>()
+        from drums in AnyDrum.Array[1, 6] from programme in Programme from volume in SomePositive from metals in Gen.Enum<Metal>().Array[0, 3] from kind in Gen.Enum<SystemKind>()
         from hours in ClockTime from visits in Visit.Array[0, 5] from findings in Finding.Array[0, 3] from units in MaybeValue(Gen.Enum<UnitSystem>()) from measures in Gen.Enum<MeterMeasures>()
         from reversed in Gen.Bool
         let sites = new[] { "S-2", "S-1", "S-3" }

@@ -4,6 +4,7 @@ using System.Text.Json.Nodes;
 using CsCheck;
 using LogBook.Domain.Exchange;
 using LogBook.Domain.History;
+using LogBook.Domain.Sites;
 using LogBook.Domain.Visits;
 
 namespace LogBook.Domain.Tests.Exchange;
@@ -106,7 +107,7 @@ public sealed class RoundTripTests
             foreach (var system in document.Systems)
             {
                 var text = ExchangeWriter.CanonicalOf(system);
-                Assert.Equal(text, ExchangeWriter.CanonicalOf(ExchangeReader.Parse<Sites.WaterSystem>(text)));
+                Assert.Equal(text, ExchangeWriter.CanonicalOf(ExchangeReader.Parse<WaterSystem>(text)));
             }
         },
         iter: 50);
