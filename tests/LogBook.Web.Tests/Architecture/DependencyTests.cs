@@ -8,7 +8,7 @@ public sealed class DependencyTests
 {
     [Theory]
     [InlineData(typeof(Domain.Languages.Text))]
-    [InlineData(typeof(Entry.Drafts.VisitDraft), "LogBook.Domain")]
+    [InlineData(typeof(LogBook.Entry.Drafts.VisitDraft), "LogBook.Domain")]
     [InlineData(typeof(Application.Data.LogBookDb), "LogBook.Domain")]
     [InlineData(typeof(HostSettings), "LogBook.Domain", "LogBook.Application", "LogBook.Entry", "LogBook.Migrations.Sqlite", "LogBook.Migrations.PostgreSql")]
     public void Assembly_References_OnlyPartsBelow(Type inside, params string[] allowed)
