@@ -10,6 +10,7 @@ public static class EvidenceWords
     private static readonly Text AtLeast = new("at least {0}", "al menos {0}", "no mínimo {0}");
     private static readonly Text AtMost = new("at most {0}", "como máximo {0}", "no máximo {0}");
     private static readonly Text Glance = new("{0}: {1} ({2}); limit {3}", "{0}: {1} ({2}); límite {3}", "{0}: {1} ({2}); limite {3}");
+    private static readonly Text OnlyLimit = new("limit {0}", "límite {0}", "limite {0}");
 
     /// <summary>Value with its unit; a dash where there is none.</summary>
     public static string Value(Evidence evidence, Language language) => evidence.Value is { } value ? Number(value, evidence.Unit, language) : "–";
@@ -27,7 +28,7 @@ public static class EvidenceWords
         var hasLimit = evidence.LimitLow is not null || evidence.LimitHigh is not null;
         return hasInterval && hasLimit
             ? Glance.In(language, evidence.What, Value(evidence, language), Interval(evidence, language), Limit(evidence, language))
-            : $"{evidence.What}: {Value(evidence, language)}" + (hasInterval ? $" ({Interval(evidence, language)})" : "") + (hasLimit ? $"; {ReadingTexts.Limit.In(language)}: {Limit(evidence, language)}" : "");
+            : $"{evidence.What}: {Value(evidence, language)}" + (hasInterval ? $" ({Interval(evidence, language)})" : "") + (hasLimit ? $"; {OnlyLimit.In(language, Limit(evidence, language))}" : "");
     }
 
     private static string Range(double? low, double? high, string unit, Language language) => (low, high) switch
