@@ -66,6 +66,35 @@ public sealed class CompensationReferenceTests
     public void AtMolality_RowOfNistTable_IsThatRow(double celsius, double printed) => Assert.Equal(
         printed, KclStandards.AtMolality(0.01, Temperature.FromCelsius(celsius)).Value.MicrosiemensPerCm, 1e-9);
 
+    [Fact]
+    public void Compensation_FiveWatersAtManyTemperatures_ErrsAsMeasured()
+    {
+        // 04-temperature-compensation.csv: conductivity of PHREEQC 3.8.9 (USGS) at the water temperature and at 25 °C, four figures.
+        var lines = ReferenceTable.Lines("04-temperature-compensation.csv");
+
+        Assert.All(lines, cells =>
+        {
+            double At(int cell) => double.Parse(cells[cell], System.Globalization.CultureInfo.InvariantCulture);
+            var (water, measured, at25) = (Temperature.FromCelsius(At(1)), At(2), At(3));
+            double Error(Conductivity compensated) => 100 * ((compensated.MicrosiemensPerCm / at25) - 1);
+
+            Assert.Equal(At(4), Error(TemperatureCompensation.Linear(measured, water, TemperatureCompensation.AlphaKcl).Value), 0.1);
+            Assert.Equal(At(5), Error(TemperatureCompensation.Linear(measured, water).Value), 0.1);
+            if (cells[6].Length > 0 && water.Celsius <= 36)
+            {
+                Assert.Equal(At(6), Error(TemperatureCompensation.Iso7888(measured, water).Value), 0.1);
+            }
+        });
+    }
+
+    [Fact]
+    public void Iso7888_HotterThanItsRange_HasNoValue() => Assert.Equal(
+        CompensationReasons.OutsideRange, Assert.Single(TemperatureCompensation.Iso7888(800, Temperature.FromCelsius(37)).Reasons));
+
+    [Fact]
+    public void AtMolarity_StrengthNotInTheTable_HasNoValue() => Assert.Equal(
+        CompensationReasons.NoSuchStandard, Assert.Single(KclStandards.AtMolarity(0.03).Reasons));
+
     private static TheoryData<double, double> Pairs(string file, string first, string second)
     {
         var data = new TheoryData<double, double>();

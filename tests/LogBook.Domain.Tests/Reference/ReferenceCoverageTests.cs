@@ -1,9 +1,13 @@
 using LogBook.Domain.Tests.Compensation;
+using LogBook.Domain.Tests.Coupons;
 using LogBook.Domain.Tests.Cycles;
+using LogBook.Domain.Tests.DosePlans;
 using LogBook.Domain.Tests.Dosing;
 using LogBook.Domain.Tests.Drums;
 using LogBook.Domain.Tests.Meters;
+using LogBook.Domain.Tests.Microbiology;
 using LogBook.Domain.Tests.Quantities;
+using LogBook.Domain.Tests.Saturation;
 using LogBook.Domain.Tests.TestKits;
 using LogBook.Domain.Tests.Trends;
 
@@ -16,6 +20,7 @@ public sealed class ReferenceCoverageTests
     [
         CyclesReferenceTests.Chapter, DosingReferenceTests.Chapter, CompensationReferenceTests.Chapter, TrendsReferenceTests.Chapter,
         TestKitsReferenceTests.Chapter, DrumsReferenceTests.Chapter, MetersReferenceTests.Chapter, UnitsReferenceTests.Chapter,
+        SaturationReferenceTests.Chapter, CouponsReferenceTests.Chapter, MicrobiologyReferenceTests.Chapter, DosePlansReferenceTests.Chapter,
     ];
 
     // Written by hand, so that a row that changes its status or disappears is seen.
@@ -23,13 +28,20 @@ public sealed class ReferenceCoverageTests
     {
         ["01-cycles-and-water-balance.csv"] = (54, []),
         ["02-dosing.csv"] = (29, []),
+        ["03-saturation-indices.csv"] = (81, []),
         ["04-conductivity.csv"] = (40, ["04-026", "04-027", "04-032", "04-036", "04-037", "04-040"]),
         ["05-probe-drift.csv"] = (76, []),
         ["06-test-kits.csv"] = (53, ["06-012"]),
         ["07-tank-volume.csv"] = (29, []),
         ["08-meters.csv"] = (25, []),
+        ["09-corrosion-coupons.csv"] = (19, [.. Ids("09", 12, 19)]),
+        ["10-microbiology.csv"] = (39, [.. Ids("10", 1, 35)]),
         ["11-units.csv"] = (39, []),
+        ["12-biocide-schedule.csv"] = (21, []),
     };
+
+    private static IEnumerable<string> Ids(string chapter, int first, int last) =>
+        Enumerable.Range(first, last - first + 1).Select(number => $"{chapter}-{number:000}");
 
     public static TheoryData<string> Files => new(Expected.Keys);
 
