@@ -22,6 +22,7 @@ public static class MailServices
             ? provider.GetRequiredService<SmtpTransport>()
             : provider.GetRequiredService<FolderTransport>());
         services.AddSingleton<OutboxWorker>();
+        services.AddSingleton<MailQuery>();
         if (runs)
         {
             services.AddHostedService<OutboxService>();

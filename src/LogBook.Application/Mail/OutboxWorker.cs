@@ -67,7 +67,7 @@ public sealed class OutboxWorker(
             viewer,
             async db =>
             {
-                if (await db.Outbox.FirstOrDefaultAsync(row => row.Id == id && row.AcceptedAt == null, cancellationToken) is not { } row)
+                if (await db.Outbox.AsTracking().FirstOrDefaultAsync(row => row.Id == id && row.AcceptedAt == null, cancellationToken) is not { } row)
                 {
                     return new SaveOutcome.NotFound();
                 }
@@ -120,7 +120,7 @@ public sealed class OutboxWorker(
             Self,
             async db =>
             {
-                var kept = await db.Outbox.SingleAsync(r => r.Id == id, cancellationToken);
+                var kept = await db.Outbox.AsTracking().SingleAsync(r => r.Id == id, cancellationToken);
                 kept.Subject = SummaryHeader.Subject(summary);
                 kept.HtmlBody = SummaryHtml.Render(summary);
                 kept.TextBody = SummaryPlainText.Render(summary);
@@ -150,7 +150,7 @@ public sealed class OutboxWorker(
         Self,
         async db =>
         {
-            var row = await db.Outbox.SingleAsync(r => r.Id == id, cancellationToken);
+            var row = await db.Outbox.AsTracking().SingleAsync(r => r.Id == id, cancellationToken);
             var now = Utc.Now(clock);
             row.Attempts++;
             row.ServerSaid = receipt.ServerSaid;

@@ -1,0 +1,271 @@
+using System.CommandLine;
+using System.Globalization;
+using System.Text.Json;
+using LogBook.Application.Audit;
+using LogBook.Application.Backups;
+using LogBook.Application.Data;
+using LogBook.Application.Demo;
+using LogBook.Application.Imports;
+using LogBook.Application.Reviews;
+using LogBook.Application.Summaries;
+using LogBook.Domain.Exchange;
+using LogBook.Domain.Findings;
+using LogBook.Domain.Languages;
+
+namespace LogBook.Cli;
+
+/// <summary>The verbs of the command; each opens the database, calls one feature and prints what came of it.</summary>
+internal static class Commands
+{
+    private static readonly Option<string> Database = new("--database")
+    {
+        Description = "SQLite file, or a connection string (one with Host= is PostgreSQL).",
+        DefaultValueFactory = _ => "logbook.db",
+        Recursive = true,
+    };
+
+    private static readonly Option<string?> Site = new("--site") { Description = "Code of one site." };
+    private static readonly Option<DateOnly?> AsOf = DayOption("--as-of", "Day at whose end the records are looked at (YYYY-MM-DD, UTC); the last moment in the data when absent.");
+
+    /// <summary>Every verb.</summary>
+    public static IEnumerable<Command> All() => [Import(), Export(), Findings(), Assess(), Demo(), Summary(), Verify(), Users.Command(), Backup(), Restore()];
+
+    /// <summary>A verb that works on an open database.</summary>
+    internal static Command Verb(string name, string description, IEnumerable<Symbol> symbols, Func<Session, ParseResult, CancellationToken, Task<int>> act, bool prepare = true)
+    {
+        var command = new Command(name, description) { Database };
+        foreach (var symbol in symbols)
+        {
+            if (symbol is Option option)
+            {
+                command.Add(option);
+            }
+            else if (symbol is Argument argument)
+            {
+                command.Add(argument);
+            }
+        }
+
+        command.SetAction(async (parsed, cancellationToken) =>
+        {
+            await using var session = await Session.OpenAsync(parsed.GetRequiredValue(Database), prepare, cancellationToken);
+            return await act(session, parsed, cancellationToken);
+        });
+        return command;
+    }
+
+    private static Command Import()
+    {
+        var file = new Argument<FileInfo>("file") { Description = "Document of the exchange format." }.AcceptExistingOnly();
+        var partial = new Option<bool>("--partial") { Description = "Write the good visits and list the refused ones." };
+        var update = new Option<bool>("--update") { Description = "Let set-up under an existing code change." };
+        return Verb("import", "Bring a document in: all of it or nothing.", [file, partial, update], async (session, parsed, cancellationToken) =>
+        {
+            await using var json = parsed.GetRequiredValue(file).OpenRead();
+            var outcome = await session.Get<ExchangeImport>().ImportAsync(
+                Session.Self, json, parsed.GetValue(partial), parsed.GetValue(update), cancellationToken: cancellationToken);
+            if (outcome.Written)
+            {
+                Console.WriteLine($"{outcome.SetUpRecords} set-up records, {outcome.Visits} visits written, {outcome.AlreadyKnown} visits known before.");
+            }
+
+            return outcome.Issues.Count > 0 ? Session.Refuse(outcome.Issues) : 0;
+        });
+    }
+
+    private static Command Export()
+    {
+        var from = DayOption("--from", "First day of the visits.");
+        var to = DayOption("--to", "Last day of the visits.");
+        return Verb("export", "Write set-up, visits and findings as a canonical document.", [Site, from, to, AsOf], async (session, parsed, cancellationToken) =>
+        {
+            var document = await session.Get<ExchangeExport>().ExportAsync(
+                Session.Self,
+                parsed.GetValue(Site),
+                parsed.GetValue(from)?.ToDateTime(TimeOnly.MinValue, DateTimeKind.Utc),
+                EndOf(parsed.GetValue(to)),
+                EndOf(parsed.GetValue(AsOf)),
+                withFindings: true,
+                cancellationToken);
+            if (document is null)
+            {
+                Console.Error.WriteLine($"--site: there is no site '{parsed.GetValue(Site)}'.");
+                return Session.Refused;
+            }
+
+            Console.WriteLine(ExchangeWriter.Write(document));
+            return 0;
+        });
+    }
+
+    private static Command Findings()
+    {
+        var format = new Option<string>("--format") { Description = "json or text.", DefaultValueFactory = _ => "text" };
+        format.AcceptOnlyFromAmong("json", "text");
+        var language = LanguageOption();
+        return Verb("findings", "List what the evidence shows.", [format, Site, AsOf, language], async (session, parsed, cancellationToken) =>
+        {
+            var query = session.Get<FindingsQuery>();
+            var asOf = EndOf(parsed.GetValue(AsOf)) ?? await query.LastMomentAsync(Session.Self, cancellationToken);
+            var findings = await query.ListAsync(Session.Self, parsed.GetValue(Site), asOf, parsed.GetValue(language), cancellationToken);
+            if (parsed.GetValue(format) == "json")
+            {
+                var document = new ExchangeDocument { Format = "logbook-exchange", Version = 1, Findings = findings };
+                Console.WriteLine(JsonSerializer.Serialize(document, ExchangeJson.Default.ExchangeDocument));
+                return 0;
+            }
+
+            foreach (var finding in findings)
+            {
+                Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
+                    $"{finding.FirstSeen:yyyy-MM-dd} {finding.Site}/{finding.System} {finding.Severity} {finding.State} {finding.Kind}: {finding.Text}"));
+            }
+
+            Console.WriteLine($"{findings.Count} findings, {findings.Count(f => f.State == FindingState.Open)} open.");
+            return 0;
+        });
+    }
+
+    private static Command Assess()
+    {
+        var all = new Option<bool>("--all") { Description = "Every system, not only those whose records have changed." };
+        return Verb("assess", "Work the stored findings and figures out anew.", [all, AsOf], async (session, parsed, cancellationToken) =>
+        {
+            var keeper = session.Get<AssessmentKeeper>();
+            var asOf = EndOf(parsed.GetValue(AsOf));
+            var count = parsed.GetValue(all)
+                ? await keeper.AssessAllAsync(Session.Self, asOf, cancellationToken)
+                : await keeper.AssessDueAsync(Session.Self, asOf, cancellationToken);
+            Console.WriteLine($"{count} systems assessed.");
+            return 0;
+        });
+    }
+
+    private static Command Demo()
+    {
+        var seed = new Option<ulong?>("--seed") { Description = "Start value; the same one gives the same bytes." };
+        var systems = new Option<int?>("--systems") { Description = "A larger firm with so many systems, without stories." };
+        var years = new Option<double>("--years") { Description = "Years of visits of the larger firm.", DefaultValueFactory = _ => 1.5 };
+        var output = new Option<FileInfo?>("--out") { Description = "Write the document to this file instead of the database." };
+        return Verb("demo", "Write the invented firm into an empty database.", [seed, systems, years, output], async (session, parsed, cancellationToken) =>
+        {
+            var document = parsed.GetValue(systems) is { } count
+                ? DemoScale.Create(count, parsed.GetValue(years), parsed.GetValue(seed) ?? DemoFirm.DefaultSeed)
+                : DemoFirm.Create(parsed.GetValue(seed) ?? DemoFirm.DefaultSeed).Document;
+            if (parsed.GetValue(output) is { } file)
+            {
+                await File.WriteAllTextAsync(file.FullName, ExchangeWriter.Write(document), cancellationToken);
+                Console.WriteLine($"{document.Visits.Count} visits written to {file.Name}.");
+                return 0;
+            }
+
+            var outcome = await session.Get<DemoImport>().RunAsync(document, cancellationToken);
+            if (outcome.Issues.Count > 0)
+            {
+                return Session.Refuse(outcome.Issues);
+            }
+
+            Console.WriteLine($"{outcome.SetUpRecords} set-up records, {outcome.Visits} visits written.");
+            return 0;
+        });
+    }
+
+    private static Command Summary()
+    {
+        var visit = new Argument<Guid>("visit") { Description = "Identity of the visit." };
+        var language = LanguageOption();
+        var folder = new Option<DirectoryInfo>("--out") { Description = "Folder for the HTML and the plain text.", Required = true };
+        return Verb("summary", "Write a visit summary as HTML and plain text.", [visit, language, folder], async (session, parsed, cancellationToken) =>
+        {
+            var id = parsed.GetRequiredValue(visit);
+            await session.Get<AssessmentKeeper>().AssessDueAsync(Session.Self, await session.Get<FindingsQuery>().LastMomentAsync(Session.Self, cancellationToken), cancellationToken);
+            if (await session.Get<SummaryReader>().FindAsync(Session.Self, id, parsed.GetValue(language) ?? Language.English, cancellationToken: cancellationToken) is not { } summary)
+            {
+                Console.Error.WriteLine($"visit: there is no visit {id}.");
+                return Session.Refused;
+            }
+
+            var directory = parsed.GetRequiredValue(folder);
+            directory.Create();
+            await File.WriteAllTextAsync(Path.Combine(directory.FullName, $"{id}.html"), SummaryHtml.Render(summary), cancellationToken);
+            await File.WriteAllTextAsync(Path.Combine(directory.FullName, $"{id}.txt"), SummaryPlainText.Render(summary), cancellationToken);
+            Console.WriteLine(SummaryHeader.Subject(summary));
+            return 0;
+        });
+    }
+
+    private static Command Verify() => Verb("verify", "Check integrity, audit trail, documents and stored results.", [], async (session, _, cancellationToken) =>
+    {
+        var found = await session.Get<Verifier>().VerifyAsync(Session.Self, cancellationToken);
+        foreach (var fault in found.Faults)
+        {
+            Console.Error.WriteLine(fault);
+        }
+
+        Console.WriteLine($"{found.AuditRows} audit rows, {found.Documents} documents, {found.Systems} systems looked at; {found.Faults.Count} faults.");
+        return found.IsClean ? 0 : Session.Refused;
+    });
+
+    private static Command Backup()
+    {
+        var folder = new Argument<string>("folder") { Description = "Folder for the backup." };
+        return Verb("backup", "Write a consistent copy while work goes on.", [folder], async (session, parsed, cancellationToken) =>
+        {
+            Console.WriteLine(await session.Get<BackupMaker>().BackupAsync(Session.Self, parsed.GetRequiredValue(folder), cancellationToken));
+            return 0;
+        });
+    }
+
+    private static Command Restore()
+    {
+        var file = new Argument<FileInfo>("file") { Description = "Backup to restore." }.AcceptExistingOnly();
+        return Verb("restore", "Put a backup in the place of the database; the old one is kept beside it.", [file], async (session, parsed, cancellationToken) =>
+        {
+            try
+            {
+                var kept = await session.Get<BackupMaker>().RestoreAsync(Session.Self, parsed.GetRequiredValue(file).FullName, cancellationToken);
+                Console.WriteLine(kept is null ? "Restored." : $"Restored; what was there is kept as {Path.GetFileName(kept)}.");
+                return 0;
+            }
+            catch (InvalidDataException damaged)
+            {
+                Console.Error.WriteLine(damaged.Message);
+                return Session.Refused;
+            }
+        }, prepare: false);
+    }
+
+    private static Option<Language?> LanguageOption() => new("--language")
+    {
+        Description = "en, es or pt.",
+        CustomParser = result =>
+        {
+            switch (result.Tokens.Single().Value)
+            {
+                case "en": return Language.English;
+                case "es": return Language.Spanish;
+                case "pt": return Language.Portuguese;
+                default:
+                    result.AddError($"--language: '{result.Tokens[0].Value}' is not one of en, es, pt.");
+                    return null;
+            }
+        },
+    };
+
+    private static Option<DateOnly?> DayOption(string name, string description) => new(name)
+    {
+        Description = description,
+        CustomParser = result =>
+        {
+            if (DateOnly.TryParseExact(result.Tokens.Single().Value, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day))
+            {
+                return day;
+            }
+
+            result.AddError($"{name}: '{result.Tokens[0].Value}' is not a day; YYYY-MM-DD is expected.");
+            return null;
+        },
+    };
+
+    private static DateTime? EndOf(DateOnly? day) => day?.AddDays(1).ToDateTime(TimeOnly.MinValue, DateTimeKind.Utc).AddMilliseconds(-1);
+}
