@@ -1,3 +1,4 @@
+using LogBook.Application.Accounts;
 using LogBook.Application.Data;
 using LogBook.Application.Demo;
 using LogBook.Application.Mail;
@@ -36,6 +37,7 @@ internal sealed class Session : IAsyncDisposable
         services.AddLogBook(new LogBookOptions { Database = database });
         services.AddLogBookMail(mail => mail.Folder = "mail", runs: false);
         services.AddSingleton<DemoImport>();
+        services.AddLogBookAccounts();
         var session = new Session(services.BuildServiceProvider());
         if (prepare)
         {

@@ -1,13 +1,8 @@
-using System.Text;
 using LogBook.Application.Data;
 using LogBook.Application.Demo;
-using LogBook.Application.Imports;
 using LogBook.Application.Reviews;
 using LogBook.Application.Sites;
-using LogBook.Domain.Exchange;
 using LogBook.Domain.Outcomes;
-using LogBook.Web.Features.FirstRun;
-using LogBook.Web.Security;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.EntityFrameworkCore;
 
@@ -17,39 +12,38 @@ namespace LogBook.Web.Hosting;
 public sealed class DemoStart(
     SetUpStore setUp,
     LogBookStore store,
-    ExchangeImport import,
+    DemoImport demo,
     AssessmentKeeper assessments,
     FindingsQuery findings,
-    FirmMaker maker,
     UserManager<LogBookUser> users,
     DemoClock clock,
     HostSettings settings,
     HostConsole console)
 {
-    private const string FirmName = "Quernwath Cooling Water Services";
     private static readonly Viewer Starter = Viewer.System("demo");
-
-    /// <summary>Where the clock starts: eight in the morning after the last day of visits.</summary>
-    public static DateTime FirstMoment => DemoFirm.LastDay.AddDays(1).ToDateTime(new TimeOnly(8, 0), DateTimeKind.Utc);
 
     /// <summary>Readies it.</summary>
     /// <exception cref="StartRefusedException">The file holds another firm.</exception>
     public async Task RunAsync(CancellationToken cancellationToken)
     {
-        var row = await setUp.FirmRowAsync(Starter, cancellationToken);
-        if (row is { IsDemo: false } || (row is null && await HasCustomersAsync(cancellationToken)))
+        if (await demo.HoldsAnotherFirmAsync(cancellationToken))
         {
             throw new StartRefusedException($"The database {settings.Database} holds another firm. The demo is kept in a file of its own: leave --database away or name another file.");
         }
 
-        if (row is null)
+        if (await setUp.FirmRowAsync(Starter, cancellationToken) is null)
         {
             await MakeAsync(cancellationToken);
         }
-        else if (await findings.LastMomentAsync(Starter, cancellationToken) is { } last && last >= FirstMoment)
+        else if (await findings.LastMomentAsync(Starter, cancellationToken) is { } last && last >= DemoImport.FirstMoment)
         {
             // Visits entered in the demo before stay in its past.
             clock.Start(last.AddMinutes(1));
+        }
+
+        foreach (var account in DemoAccounts.All)
+        {
+            await AddMissingAsync(account, cancellationToken);
         }
 
         console.Say("Demo with an invented firm; nothing in it is real. Accounts:");
@@ -58,34 +52,28 @@ public sealed class DemoStart(
             console.Say($"  {RoleNames.Of(account.Role),-14} {account.Email,-30} {account.Password}");
         }
 
-        console.Say($"Its clock starts at {FirstMoment:yyyy-MM-dd HH:mm} UTC, the day after its last visit. Mail is kept in {settings.MailFolder}.");
+        console.Say($"Its clock starts at {DemoImport.FirstMoment:yyyy-MM-dd HH:mm} UTC, the day after its last visit. Mail is kept in {settings.MailFolder}.");
     }
-
-    private Task<bool> HasCustomersAsync(CancellationToken cancellationToken) =>
-        store.ReadAsync(Starter, db => db.Customers.AnyAsync(cancellationToken), cancellationToken);
 
     private async Task MakeAsync(CancellationToken cancellationToken)
     {
         console.Say("Making the demo firm …");
-        await using var json = new MemoryStream(Encoding.UTF8.GetBytes(ExchangeWriter.Write(DemoFirm.Create().Document)));
-        var outcome = await import.ImportAsync(Starter, json, cancellationToken: cancellationToken);
+        var outcome = await demo.RunAsync(DemoFirm.Create().Document, cancellationToken);
         if (!outcome.Written)
         {
             throw new StartRefusedException("The demo firm was refused: " + string.Join("; ", outcome.Issues.Where(issue => issue.Blocks).Take(5).Select(Line)));
         }
 
         await assessments.AssessDueAsync(Starter, cancellationToken: cancellationToken);
-        foreach (var account in DemoAccounts.All)
-        {
-            await AddAsync(account, cancellationToken);
-        }
-
-        // Last, so that a start that was cut short begins anew or is refused, never half shown.
-        await maker.NameAsync(FirmName, isDemo: true, FirstMoment, cancellationToken);
     }
 
-    private async Task AddAsync(DemoAccount account, CancellationToken cancellationToken)
+    private async Task AddMissingAsync(DemoAccount account, CancellationToken cancellationToken)
     {
+        if (await users.FindByEmailAsync(account.Email) is not null)
+        {
+            return;
+        }
+
         var firm = await setUp.FirmAsync(Starter, cancellationToken: cancellationToken);
         var user = new LogBookUser
         {

@@ -15,10 +15,10 @@ public sealed class HostStart(
     public async Task RunAsync(CancellationToken cancellationToken = default)
     {
         // Before anything asks what day it is.
-        demoClock?.Start(DemoStart.FirstMoment);
+        demoClock?.Start(LogBook.Application.Demo.DemoImport.FirstMoment);
         await database.RunAsync(cancellationToken);
         await using var scope = scopes.CreateAsyncScope();
-        await AddRolesAsync(scope.ServiceProvider.GetRequiredService<RoleManager<IdentityRole<int>>>());
+        await RoleNames.AddMissingAsync(scope.ServiceProvider.GetRequiredService<RoleManager<IdentityRole<int>>>());
         if (settings.IsDemo)
         {
             await scope.ServiceProvider.GetRequiredService<DemoStart>().RunAsync(cancellationToken);
@@ -38,20 +38,5 @@ public sealed class HostStart(
 
         console.Say("This installation has no firm yet. Open the address below with this path to name it and its first administrator:");
         console.Say($"  {FirstRunGate.Path}?code={code.Text}");
-    }
-
-    private static async Task AddRolesAsync(RoleManager<IdentityRole<int>> roles)
-    {
-        foreach (var name in RoleNames.All.Values)
-        {
-            if (!await roles.RoleExistsAsync(name))
-            {
-                var made = await roles.CreateAsync(new IdentityRole<int>(name));
-                if (!made.Succeeded)
-                {
-                    throw new InvalidOperationException($"The role {name} could not be made: {string.Join("; ", made.Errors.Select(error => error.Description))}");
-                }
-            }
-        }
     }
 }

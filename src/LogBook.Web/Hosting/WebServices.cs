@@ -69,7 +69,8 @@ public static class WebServices
             var clock = new DemoClock(TimeProvider.System);
             services.AddSingleton(clock);
             services.AddSingleton<TimeProvider>(clock);
-            services.AddScoped<DemoStart>();
+            services.AddSingleton<LogBook.Application.Demo.DemoImport>();
+        services.AddScoped<DemoStart>();
         }
     }
 
@@ -139,29 +140,11 @@ public static class WebServices
                     ? TokenHandler.SchemeName
                     : IdentityConstants.ApplicationScheme)
             .AddIdentityCookies();
-        services.AddIdentityCore<LogBookUser>(identity =>
-            {
-                identity.User.RequireUniqueEmail = true;
-                identity.Lockout.MaxFailedAccessAttempts = 5;
-                identity.Lockout.DefaultLockoutTimeSpan = TimeSpan.FromMinutes(10);
-
-                // Length, not composition (ASVS 5.0, 6.2.5).
-                identity.Password.RequiredLength = 12;
-                identity.Password.RequireDigit = false;
-                identity.Password.RequireLowercase = false;
-                identity.Password.RequireUppercase = false;
-                identity.Password.RequireNonAlphanumeric = false;
-                identity.Password.RequiredUniqueChars = 1;
-            })
-            .AddRoles<IdentityRole<int>>()
-            .AddEntityFrameworkStores<LogBookDb>()
+        services.AddLogBookAccounts()
             .AddSignInManager<LogBookSignIn>()
             .AddClaimsPrincipalFactory<LogBookClaims>()
-            .AddPasswordValidator<CommonPasswords>()
             .AddDefaultTokenProviders();
 
-        // OWASP Password Storage: PBKDF2 with HMAC-SHA-512, 210,000 iterations or more.
-        services.Configure<PasswordHasherOptions>(hasher => hasher.IterationCount = 220_000);
         services.Configure<SecurityStampValidatorOptions>(stamp =>
         {
             stamp.ValidationInterval = TimeSpan.FromSeconds(30);

@@ -1,7 +1,7 @@
 using LogBook.Application.Data;
 using Microsoft.AspNetCore.Identity;
 
-namespace LogBook.Web.Account;
+namespace LogBook.Application.Accounts;
 
 /// <summary>
 /// Refuses passwords that anybody would try first. Length does most (at least 12 characters, no rules of composition);
