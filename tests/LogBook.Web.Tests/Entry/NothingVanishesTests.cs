@@ -1,0 +1,67 @@
+using Bunit;
+using LogBook.Domain.Languages;
+using LogBook.Domain.Outcomes;
+using LogBook.Entry.Drafts;
+
+namespace LogBook.Web.Tests.Entry;
+
+public sealed class NothingVanishesTests
+{
+    private static readonly string[] Typed = ["1", "95", "2,5", "1.234", "7..4", "12O", "<5", "=1+1", "light algae", "48211", "-3", "1e3", "ñ", "<b>x</b>", ""];
+    private static readonly Language[] Languages = [Language.English, Language.Spanish, Language.Portuguese];
+
+    [Fact]
+    [Trait("goal", "U5")]
+    public async Task RandomWalk_OfAThousandActions_LosesNoTypedText()
+    {
+        var random = new Random(20250331);
+        var expected = new Dictionary<string, string>(StringComparer.Ordinal);
+        var page = new EntryPage(EntryFirm.Firm);
+        var typed = 0;
+        try
+        {
+            for (var action = 0; action < 1000; action++)
+            {
+                switch (random.Next(10))
+                {
+                    case 0:
+                        Any(page.Form.FindAll(".lb-step"), random).Click();
+                        break;
+                    case 1:
+                        Any(page.Form.FindAll(".lb-head > .lb-row button"), random).Click();
+                        break;
+                    case 2:
+                        page.Show(Any(Languages, random), random.Next(2) == 0 ? [] : [new Issue("systems[0].readings[0].value", "refused", "Refused.")]);
+                        break;
+                    case 3 when random.Next(4) == 0:
+                        // The browser was killed or the page loaded again: only the kept draft comes back.
+                        var kept = page.Draft.ToJson();
+                        await page.DisposeAsync();
+                        page = new EntryPage(EntryFirm.Firm, VisitDraft.FromJson(kept), Any(Languages, random));
+                        break;
+                    default:
+                        if (page.Form.FindAll("[data-key]") is { Count: > 0 } boxes)
+                        {
+                            var box = Any(boxes, random);
+                            var text = Any(Typed, random);
+                            expected[box.GetAttribute("data-key")!] = text;
+                            box.Change(text);
+                            typed++;
+                        }
+
+                        break;
+                }
+            }
+
+            Assert.True(typed > 500, $"{typed} texts typed");
+            Assert.True(expected.Count > 60, $"{expected.Count} fields");
+            Assert.All(expected, pair => Assert.Equal(pair.Value, page.Draft.Text(pair.Key)));
+        }
+        finally
+        {
+            await page.DisposeAsync();
+        }
+    }
+
+    private static T Any<T>(IReadOnlyList<T> items, Random random) => items[random.Next(items.Count)];
+}
