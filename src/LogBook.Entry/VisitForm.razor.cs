@@ -61,10 +61,6 @@ public sealed partial class VisitForm : IAsyncDisposable
     [Parameter]
     public IReadOnlyList<Issue> Refusals { get; set; } = [];
 
-    /// <summary>Checks to run at each change, besides those of the form.</summary>
-    [Parameter]
-    public Func<Visit, IReadOnlyList<Issue>>? Check { get; set; }
-
     /// <summary>The draft changed: the host keeps it. Called within a second of the last change.</summary>
     [Parameter]
     public EventCallback<VisitDraft> Changed { get; set; }
@@ -147,7 +143,6 @@ public sealed partial class VisitForm : IAsyncDisposable
         _state.Me = Me;
         _state.Previous = Previous;
         _state.Refusals = Refusals;
-        _state.Check = Check;
         _state.Renew();
     }
 

@@ -17,11 +17,12 @@ internal static class FormProblems
         }
 
         problems.AddRange(Numbers(state));
-        var issues = (state.Check?.Invoke(state.Build.Visit) ?? []).Concat(state.Refusals);
-        foreach (var issue in issues)
+        foreach (var issue in state.Checked().Concat(state.Refusals))
         {
             var key = state.Build.KeyOf(issue.Path);
-            if (!problems.Exists(p => p.Key == key && p.Message == issue.Message))
+
+            // One message at a field is enough; the form's own names the text as it was typed.
+            if (!problems.Exists(p => p.Key == key && (p.Message == issue.Message || (key is not null && p.Blocks && !state.Refusals.Contains(issue)))))
             {
                 problems.Add(new FieldProblem(key, issue.Code, issue.Message, issue.Blocks));
             }

@@ -18,6 +18,7 @@ public sealed class FormState
     private readonly Action _edited;
     private readonly Action _shown;
     private readonly List<Caution> _cautions = [];
+    private VisitContext? _context;
     private DraftBuild? _build;
     private List<FieldProblem>? _problems;
     private List<SystemPlan>? _plans;
@@ -58,13 +59,21 @@ public sealed class FormState
     public string Me { get; set; } = string.Empty;
 
     /// <summary>The site's last visits, latest last.</summary>
-    public IReadOnlyList<Visit> Previous { get; set; } = [];
+    public IReadOnlyList<Visit> Previous
+    {
+        get;
+        set
+        {
+            if (!ReferenceEquals(field, value))
+            {
+                field = value;
+                _context = null;
+            }
+        }
+    } = [];
 
     /// <summary>Issues that came back after sending.</summary>
     public IReadOnlyList<Issue> Refusals { get; set; } = [];
-
-    /// <summary>Checks of the domain.</summary>
-    public Func<Visit, IReadOnlyList<Issue>>? Check { get; set; }
 
     /// <summary>Index of the system in hand.</summary>
     public int SystemIndex { get; set; }
@@ -252,6 +261,18 @@ public sealed class FormState
     /// <param name="key">Key of the field.</param>
     /// <returns>The reading.</returns>
     public NumberReading Reading(string key) => Draft.Reading(key, Language);
+
+    /// <summary>What the domain says of the visit as it stands: the same checks as at saving and on receipt.</summary>
+    /// <returns>Issues.</returns>
+    public IReadOnlyList<Issue> Checked()
+    {
+        if (_context is null || _context.Language != Language)
+        {
+            _context = new VisitContext(Firm, Previous, Language);
+        }
+
+        return VisitChecks.Check(Build.Visit, _context);
+    }
 
     /// <summary>Forgets what was worked out of the draft and tells the form.</summary>
     public void Edited()

@@ -130,6 +130,14 @@ internal static class EntryFirm
         Notes = "pump room tidy",
     };
 
+    /// <summary>Three visits before, so that there is a usual value.</summary>
+    public static IReadOnlyList<Visit> ThreeVisits { get; } =
+    [
+        Earlier with { Id = Guid.Parse("01955b40-5e60-7c77-9a57-0a6f8a0d2b01"), Arrived = At("2025-01-06T09:05:00+00:00") },
+        Earlier with { Id = Guid.Parse("01955b40-5e60-7c77-9a57-0a6f8a0d2b02"), Arrived = At("2025-02-03T09:05:00+00:00") },
+        Earlier,
+    ];
+
     public static FirmSetUp Firm { get; } = Of(Tower, Loop);
 
     public static FirmSetUp TowerOnly { get; } = Of(Tower);

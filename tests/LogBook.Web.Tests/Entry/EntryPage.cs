@@ -20,7 +20,6 @@ internal sealed class EntryPage : IAsyncDisposable
         FirmSetUp? firm = null,
         VisitDraft? draft = null,
         Language language = Language.English,
-        Func<Visit, IReadOnlyList<Issue>>? check = null,
         IReadOnlyList<Visit>? previous = null,
         string me = "RYA")
     {
@@ -35,7 +34,6 @@ internal sealed class EntryPage : IAsyncDisposable
             .Add(f => f.Language, language)
             .Add(f => f.Me, me)
             .Add(f => f.TimeProvider, Clock)
-            .Add(f => f.Check, check)
             .Add(f => f.Changed, (VisitDraft changed) => Kept.Add(changed.ToJson()))
             .Add(f => f.Close, (Visit visit) => Closed.Add(visit)));
     }
