@@ -1,6 +1,9 @@
 // Keeps what is being typed and moves on with Enter. Fields are bound on change, so that no key waits for a server.
 const idle = 500;
 
+// A box inside closed details has its place on the page and still cannot be entered.
+const isShown = box => box.checkVisibility ? box.checkVisibility() : box.offsetParent !== null && !box.closest("details:not([open])");
+
 export function attach(root, form) {
   const timers = new Map();
   root.addEventListener("input", event => {
@@ -17,7 +20,7 @@ export function attach(root, form) {
   root.addEventListener("keydown", event => {
     if (event.key !== "Enter" || event.target.tagName !== "INPUT" || event.target.type === "checkbox") return;
     event.preventDefault();
-    const boxes = [...root.querySelectorAll(".lb-body input:not([type=checkbox]), .lb-body textarea")].filter(box => box.offsetParent !== null);
+    const boxes = [...root.querySelectorAll(".lb-body input:not([type=checkbox]), .lb-body textarea")].filter(isShown);
     const next = boxes[boxes.indexOf(event.target) + 1];
     if (next) {
       next.focus();

@@ -215,12 +215,12 @@ public sealed class VisitFormTests
         page.Go("Water");
 
         page.Type(Inhibitor, "60");
-        Assert.Contains("▼below the range", page.Group(Inhibitor).TextContent, StringComparison.Ordinal);
+        Assert.Equal(("▼", "below the range"), Mark(page, Inhibitor));
         page.Type(Inhibitor, "121");
-        Assert.Contains("▲above the range", page.Group(Inhibitor).TextContent, StringComparison.Ordinal);
+        Assert.Equal(("▲", "above the range"), Mark(page, Inhibitor));
         page.Type(Inhibitor, "80");
 
-        Assert.Contains("●in range", page.Group(Inhibitor).TextContent, StringComparison.Ordinal);
+        Assert.Equal(("●", "in range"), Mark(page, Inhibitor));
         Assert.Contains("Range 80 to 120 mg/L", page.Words, StringComparison.Ordinal);
         Assert.Contains("Range 7.5 to 9", page.Words, StringComparison.Ordinal);
     }
@@ -420,7 +420,7 @@ public sealed class VisitFormTests
         Assert.Equal(["Sheet of tests", "Close"], page.Form.FindAll(".lb-step span").Select(s => s.TextContent));
         page.Type("pH, loop", "8.1");
         page.Type("TOP-UP, dial", "310");
-        Assert.Contains("▼below the range", page.Group("pH, loop").TextContent, StringComparison.Ordinal);
+        Assert.Equal(("▼", "below the range"), Mark(page, "pH, loop"));
         var loop = page.Draft.ToVisit().Systems.Single(s => s.System == "CL-1");
         Assert.Equal((8.1, 310), (loop.Readings[0].Value, loop.Meters[0].Dial));
         page.Press("Cooling tower 1");
@@ -513,6 +513,12 @@ public sealed class VisitFormTests
 
     private static Reading Reading(VisitedSystem system, string at, string test, ReadingSource? source) =>
         system.Readings.Single(r => r.At == at && r.Test == test && r.Source == source);
+
+    private static (string Shape, string Words) Mark(EntryPage page, string label)
+    {
+        var mark = page.Group(label).QuerySelector(".lb-mark")!;
+        return (mark.QuerySelector(".lb-shape")!.GetAttribute("data-shape")!, mark.TextContent.Trim());
+    }
 
     private static string Json(Visit visit) => System.Text.Json.JsonSerializer.Serialize(visit, LogBook.Domain.Exchange.ExchangeJson.Default.Visit);
 }
