@@ -16,6 +16,7 @@ public sealed class VisitDraft
 {
     private readonly SortedDictionary<string, DraftField> _fields = new(StringComparer.Ordinal);
     private readonly SortedSet<string> _cautionsSeen = new(StringComparer.Ordinal);
+    private Dictionary<string, List<string>>? _partsByKey;
     private int _lastRow;
 
     private VisitDraft(Guid id, string site, string technician, string timeZone, Visit? amended)
@@ -147,6 +148,11 @@ public sealed class VisitDraft
     /// <param name="field">The field; an untouched one removes it.</param>
     public void Set(string key, DraftField field)
     {
+        if (!_fields.ContainsKey(key) || field == new DraftField())
+        {
+            _partsByKey = null;
+        }
+
         if (field == new DraftField())
         {
             _fields.Remove(key);
@@ -185,18 +191,7 @@ public sealed class VisitDraft
     /// <summary>The next parts under a key, in order of entry for rows and of code otherwise.</summary>
     /// <param name="key">Start of the keys.</param>
     /// <returns>Distinct parts.</returns>
-    public IReadOnlyList<string> PartsUnder(string key)
-    {
-        var depth = key.Count(c => c == '/') + 1;
-        return
-        [
-            .. _fields.Keys.Where(k => k.StartsWith(key + "/", StringComparison.Ordinal))
-                .Select(k => DraftKey.Parts(k)[depth])
-                .Distinct(StringComparer.Ordinal)
-                .OrderBy(part => int.TryParse(part, CultureInfo.InvariantCulture, out var row) ? row : int.MaxValue)
-                .ThenBy(part => part, StringComparer.Ordinal),
-        ];
-    }
+    public IReadOnlyList<string> PartsUnder(string key) => (_partsByKey ??= IndexParts()).GetValueOrDefault(key) ?? [];
 
     /// <summary>Rows of a list that were not taken away.</summary>
     /// <param name="list">Key of the list.</param>
@@ -254,6 +249,35 @@ public sealed class VisitDraft
 
         return Moment.TryParse(text, out var moment) ? moment : SiteTime.Read(text, SiteTime.Zone(TimeZone), notBefore);
     }
+
+    // Every step of the form asks for parts many times between two changes; one pass over the keys answers them all.
+    private Dictionary<string, List<string>> IndexParts()
+    {
+        var index = new Dictionary<string, List<string>>(StringComparer.Ordinal);
+        foreach (var key in _fields.Keys)
+        {
+            var parts = DraftKey.Parts(key);
+            var at = -1;
+            for (var depth = 1; depth < parts.Count; depth++)
+            {
+                at = key.IndexOf('/', at + 1);
+                var list = index.TryGetValue(key[..at], out var known) ? known : index[key[..at]] = [];
+                if (!list.Contains(parts[depth]))
+                {
+                    list.Add(parts[depth]);
+                }
+            }
+        }
+
+        foreach (var list in index.Values)
+        {
+            list.Sort((a, b) => Row(a).CompareTo(Row(b)) is var order and not 0 ? order : string.CompareOrdinal(a, b));
+        }
+
+        return index;
+    }
+
+    private static int Row(string part) => int.TryParse(part, CultureInfo.InvariantCulture, out var row) ? row : int.MaxValue;
 
     private static DraftField Retyped(DraftField field, string text) => field.Text == text
         ? field with { Typing = null }
