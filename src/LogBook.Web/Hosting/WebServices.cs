@@ -7,6 +7,8 @@ using LogBook.Web.Api;
 using LogBook.Web.Components;
 using LogBook.Web.Features.FirstRun;
 using LogBook.Web.Features.VisitForms;
+using LogBook.Web.Features.SetUp;
+using LogBook.Web.Features.SetUp.People;
 using LogBook.Web.Security;
 using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.Components.Authorization;
@@ -101,6 +103,8 @@ public static class WebServices
         services.AddMudServices();
         services.AddScoped<Wording>();
         services.AddScoped<VisitDesk>();
+        services.AddSingleton<SetUpDesk>();
+        services.AddSingleton<AccountKeeper>();
         services.AddHttpContextAccessor();
         services.AddCascadingAuthenticationState();
     }

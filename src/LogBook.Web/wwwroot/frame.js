@@ -16,6 +16,11 @@
     }
 
     if (target.closest("[data-print]")) window.print();
+
+    const jump = target.closest("[data-focus]");
+    const place = jump && document.getElementById(jump.getAttribute("data-focus"));
+    if (place) { place.scrollIntoView({ block: "center" }); place.focus({ preventScroll: true }); }
+
     if (target.closest("[data-reload]")) { event.preventDefault(); location.reload(); }
 
     for (const menu of document.querySelectorAll("details[data-menu][open]")) {

@@ -1,0 +1,84 @@
+using System.Text.Json.Nodes;
+
+namespace LogBook.Web.Features.SetUp.Forms;
+
+/// <summary>
+/// What stands in a form: the texts as typed, whether they can be read or not. Members of the record that the form does not ask for
+/// are carried along, so that saving a form loses nothing of an import.
+/// </summary>
+public sealed class FormGroup(FormGroup? parent, string id)
+{
+    private readonly Dictionary<string, string> _texts = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, List<FormGroup>> _rows = new(StringComparer.Ordinal);
+    private int _next;
+
+    /// <summary>The group around it.</summary>
+    public FormGroup? Parent => parent;
+
+    /// <summary>The whole form.</summary>
+    public FormGroup Root => parent?.Root ?? this;
+
+    /// <summary>Part of the identifiers on the page; stays when rows before it go.</summary>
+    public string Id => id;
+
+    /// <summary>Answers to "which number is meant".</summary>
+    public Dictionary<string, double> Answers { get; } = new(StringComparer.Ordinal);
+
+    /// <summary>Units chosen.</summary>
+    public Dictionary<string, string> Units { get; } = new(StringComparer.Ordinal);
+
+    /// <summary>Fields as they came from the record, to be written again unchanged while their text is.</summary>
+    internal Dictionary<string, FormOrigin> Origins { get; } = new(StringComparer.Ordinal);
+
+    /// <summary>Members that the form does not ask for.</summary>
+    internal JsonObject Rest { get; } = [];
+
+    /// <summary>The text of a field.</summary>
+    public string Text(string name) => _texts.GetValueOrDefault(name, "");
+
+    /// <summary>Sets the text of a field.</summary>
+    public void Set(string name, string? text)
+    {
+        _texts[name] = text ?? "";
+        Answers.Remove(name);
+    }
+
+    /// <summary>The groups of a list, or the one of a group field.</summary>
+    public IReadOnlyList<FormGroup> Rows(string name) => _rows.TryGetValue(name, out var rows) ? rows : [];
+
+    /// <summary>Adds a group.</summary>
+    public FormGroup Add(string name)
+    {
+        if (!_rows.TryGetValue(name, out var rows))
+        {
+            _rows[name] = rows = [];
+        }
+
+        var row = new FormGroup(this, $"{id}-{name}{_next++}");
+        rows.Add(row);
+        return row;
+    }
+
+    /// <summary>Takes a group away.</summary>
+    public void Remove(string name, FormGroup row)
+    {
+        if (_rows.TryGetValue(name, out var rows))
+        {
+            rows.Remove(row);
+        }
+    }
+
+    /// <summary>The one group of a group field.</summary>
+    public FormGroup Only(string name) => _rows.TryGetValue(name, out var rows) && rows.Count > 0 ? rows[0] : Add(name);
+
+    /// <summary>Identifier of a field on the page.</summary>
+    public string Place(string name) => $"{id}-{name}";
+
+    /// <summary>Whether something stands in a field.</summary>
+    public bool Has(FormField field) => field.Kind switch
+    {
+        FormKind.Group => Rows(field.Name).Any(row => field.Fields.Any(row.Has)),
+        FormKind.Rows or FormKind.Pairs => Rows(field.Name).Count > 0,
+        _ => Text(field.Name).Trim().Length > 0,
+    };
+}
