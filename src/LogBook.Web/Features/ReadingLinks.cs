@@ -42,10 +42,10 @@ public static class ReadingLinks
     public static string VisitsBy(string person) => Visits + Query(("technician", person));
 
     /// <summary>Starts a visit.</summary>
-    public static string NewVisit(string site) => "/visit/new" + Query(("site", site));
+    public static string NewVisit(string site) => $"/visit/{Escape(site)}";
 
     /// <summary>Amends a visit.</summary>
-    public static string Amend(Guid id) => $"/visit/{id}/amend";
+    public static string Amend(Guid id) => $"{Visits}/{id}/amend";
 
     /// <summary>The summary of a visit.</summary>
     public static string Summary(Guid id) => $"{Visits}/{id}/summary";

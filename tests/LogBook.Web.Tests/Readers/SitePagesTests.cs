@@ -60,7 +60,7 @@ public sealed class SitePagesTests
 
         var page = pages.Render<SiteCardPage>("/sites/YAF-1", ("Code", "YAF-1"));
 
-        Assert.Equal("/visit/new?site=YAF-1", page.Find(".page-actions a").GetAttribute("href"));
+        Assert.Equal("/visit/YAF-1", page.Find(".page-actions a").GetAttribute("href"));
         Assert.Contains("/sites/YAF-1/systems/CT-1/sheet", page.Markup, StringComparison.Ordinal);
     }
 
@@ -74,7 +74,7 @@ public sealed class SitePagesTests
         var own = pages.Render<SiteCardPage>("/sites/YAF-1", ("Code", "YAF-1"));
         Assert.Empty(own.FindAll("#contacts"));
         Assert.Empty(own.FindAll("#findings"));
-        Assert.DoesNotContain("/visit/new", own.Markup, StringComparison.Ordinal);
+        Assert.DoesNotContain("/visit/YAF-1", own.Markup, StringComparison.Ordinal);
     }
 
     [Fact]
