@@ -15,7 +15,7 @@ internal static class PostgreSqlTools
     private static async Task RunAsync(string program, string connectionString, string[] arguments, CancellationToken cancellationToken)
     {
         var connection = new NpgsqlConnectionStringBuilder(connectionString);
-        var start = new ProcessStartInfo(Find(program)) { RedirectStandardError = true };
+        var start = new ProcessStartInfo(Find(program)) { RedirectStandardError = true, UseShellExecute = false };
         start.ArgumentList.Add("--host=" + connection.Host);
         start.ArgumentList.Add("--port=" + connection.Port.ToString(System.Globalization.CultureInfo.InvariantCulture));
         start.ArgumentList.Add("--username=" + connection.Username);

@@ -21,7 +21,7 @@ public sealed class OutboxWorker(
     IMailTransport transport,
     IOptions<MailOptions> options,
     TimeProvider clock,
-    ILogger<OutboxWorker> log)
+    ILogger<OutboxWorker> log) : IDisposable
 {
     private const int MostAtOnce = 50;
     private static readonly TimeSpan GiveUpAfter = TimeSpan.FromDays(3);
@@ -78,6 +78,9 @@ public sealed class OutboxWorker(
                 return new SaveOutcome.Saved(row.Version + 1);
             },
             cancellationToken);
+
+    /// <inheritdoc />
+    public void Dispose() => _oneAtATime.Dispose();
 
     private async Task<bool> SendAsync(int id, CancellationToken cancellationToken)
     {

@@ -19,6 +19,9 @@ namespace LogBook.Application.Visits;
 public sealed partial class VisitIntake(
     LogBookStore store, SetUpStore setUp, AssessmentKeeper assessments, TimeProvider clock, LogBookOptions options, ILogger<VisitIntake> logger)
 {
+    // The usual value of a test is the median of its last six; a test may be missing on some visits.
+    private const int VisitsCompared = 12;
+
     /// <summary>Checks and stores a visit document: <c>{"format": …, "visits": [one]}</c> or the bare visit.</summary>
     public async Task<IntakeOutcome> ReceiveAsync(Viewer viewer, string visitJson, IntakeSource source, CancellationToken cancellationToken = default)
     {
@@ -39,6 +42,13 @@ public sealed partial class VisitIntake(
             return new IntakeOutcome.Refused([new Issue("visits", "one-visit", IntakeTexts.OneVisit.In(viewer.Language))]);
         }
 
+        var issues = VisitChecks.Check(visit, new VisitContext(firm, await BeforeAsync(viewer, visit, cancellationToken), viewer.Language))
+            .Select(issue => issue with { Path = "visits[0]." + issue.Path }).ToList();
+        if (issues.Exists(issue => issue.Blocks))
+        {
+            return new IntakeOutcome.Refused([.. issues.Where(issue => issue.Blocks)]);
+        }
+
         for (var attempt = 1; ; attempt++)
         {
             try
@@ -55,7 +65,7 @@ public sealed partial class VisitIntake(
                     },
                     cancellationToken);
                 await AssessAsync(viewer, touched, cancellationToken);
-                return outcome;
+                return outcome is IntakeOutcome.Stored stored ? stored with { Warnings = [.. stored.Warnings, .. issues] } : outcome;
             }
             catch (DbUpdateException exception) when (DatabaseErrors.IsUniqueViolation(exception))
             {
@@ -72,6 +82,24 @@ public sealed partial class VisitIntake(
     /// <summary>Checks and stores a visit.</summary>
     public Task<IntakeOutcome> ReceiveAsync(Viewer viewer, Visit visit, IntakeSource source, CancellationToken cancellationToken = default) =>
         ReceiveAsync(viewer, VisitDocument.Canonical(visit), source, cancellationToken);
+
+    /// <summary>The site's visits before this one, oldest first: what a doubted value is compared with.</summary>
+    private Task<IReadOnlyList<Visit>> BeforeAsync(Viewer viewer, Visit visit, CancellationToken cancellationToken) => store.ReadAsync<IReadOnlyList<Visit>>(
+        viewer,
+        async db =>
+        {
+            var arrived = visit.Arrived.Utc;
+            var documents = await (
+                from row in db.Visits
+                join site in db.Sites on row.SiteId equals site.Id
+                join version in db.VisitVersions on new { VisitRowId = row.Id, Version = row.CurrentVersion } equals new { version.VisitRowId, version.Version }
+                where site.CodeKey == CodeKeys.Of(visit.Site) && row.VoidedAt == null && row.ArrivedAt < arrived && row.VisitId != visit.Id
+                orderby row.ArrivedAt descending
+                select version.Document).Take(VisitsCompared).ToListAsync(cancellationToken);
+            documents.Reverse();
+            return [.. documents.Select(ExchangeReader.Parse<Visit>)];
+        },
+        cancellationToken);
 
     // A bare visit is put into a document only when it is well-formed by itself; otherwise the reader says what is wrong with it.
     private static string Wrapped(string json)

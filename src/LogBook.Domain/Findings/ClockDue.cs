@@ -113,7 +113,7 @@ public sealed class ClockDue : IDailyRule
             {
                 yield return Verdict.Found(about, new Indication(
                     rule.Jurisdiction is null ? Severity.Plan : Severity.Act,
-                    new Said(TestOverdue, rule.Name, rule.Test, (double)passed, every))
+                    new Said(TestOverdue, rule.Name, TestTexts.NameOf(rule.Test!), (double)passed, every))
                 {
                     Evidence = [new EvidenceFigure(Passed, passed, "d", LimitHigh: limit)],
                     LookAtNext = TestNext,
@@ -121,7 +121,7 @@ public sealed class ClockDue : IDailyRule
             }
             else if (passed > every * (1 - (thresholds.DueSoonPercent.Value / 100)))
             {
-                yield return Verdict.Found(about, new Indication(Severity.Watch, new Said(TestDueSoon, rule.Name, rule.Test, limit - passed, every))
+                yield return Verdict.Found(about, new Indication(Severity.Watch, new Said(TestDueSoon, rule.Name, TestTexts.NameOf(rule.Test!), limit - passed, every))
                 {
                     Evidence = [new EvidenceFigure(Passed, passed, "d", LimitHigh: limit)],
                     LookAtNext = [TestNext[0]],

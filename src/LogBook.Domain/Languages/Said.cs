@@ -28,4 +28,8 @@ public sealed record Said(Text Wording, params IReadOnlyList<object?> Values)
         DateOnly day => Shown.Day(day, language),
         _ => value,
     };
+
+    // A whole number, such as an interval of 30 days or a limit of 4 %, was set or counted: zeros behind it would claim a measurement.
+    private static string Number(double number, Language language) =>
+        number == Math.Round(number) ? Shown.Entered(number, language) : Shown.Computed(number, language);
 }
