@@ -19,7 +19,7 @@ public static class SampleFirm
         var at = Moment(arrived);
         return new Visit
         {
-            Id = Guid.CreateVersion7(at.Utc),
+            Id = Guid.CreateVersion7(new DateTimeOffset(at.Utc, TimeSpan.Zero)),
             Site = site,
             Technician = "RYA",
             Kind = VisitKind.Routine,

@@ -38,7 +38,7 @@ public sealed partial class MainLayout : IDisposable
     {
         _here = HereWithoutAnchor();
         _boundary?.Recover();
-        InvokeAsync(StateHasChanged);
+        _ = InvokeAsync(StateHasChanged);
     }
 
     private string HereWithoutAnchor() => Navigation.ToBaseRelativePath(Navigation.Uri).Split('#')[0];

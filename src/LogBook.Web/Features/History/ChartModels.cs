@@ -40,7 +40,7 @@ public static class ChartModels
         foreach (var panel in view.Panels)
         {
             // What the controller shows is not the water: the sentence counts readings of the water where there are any.
-            var points = (panel.Series.FirstOrDefault(series => series.Source != ReadingSource.Controller) ?? panel.Series.FirstOrDefault())?.Points.Where(point => point.Value is not null).ToList() ?? [];
+            var points = (panel.Series.FirstOrDefault(series => series.Source != ReadingSource.Controller) ?? (panel.Series.Count > 0 ? panel.Series[0] : null))?.Points.Where(point => point.Value is not null).ToList() ?? [];
             if (points.Count == 0)
             {
                 continue;

@@ -103,10 +103,10 @@ public static partial class FormPlaces
         return at < 0 ? null : message[(at + mark.Length)..];
     }
 
-    [GeneratedRegex(@"\[(?<index>\d+)\]|(?<name>[A-Za-z][A-Za-z0-9]*)", RegexOptions.ExplicitCapture)]
+    [GeneratedRegex(@"\[(?<index>\d+)\]|(?<name>[A-Za-z][A-Za-z0-9]*)", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
     private static partial Regex Steps();
 
     // Only at the beginning of the message or where the format's own spelling shows that a member is meant.
-    [GeneratedRegex(@"^[a-zA-Z0-9]+(?=:)|\b[a-z]+[A-Z][A-Za-z0-9]*\b|(?<=^falta )[a-z]+|^[a-z]+(?= is missing)")]
+    [GeneratedRegex(@"^[a-zA-Z0-9]+(?=:)|\b[a-z]+[A-Z][A-Za-z0-9]*\b|(?<=^falta )[a-z]+|^[a-z]+(?= is missing)", RegexOptions.None, matchTimeoutMilliseconds: 1000)]
     private static partial Regex Names();
 }
