@@ -54,7 +54,8 @@ public sealed class SiteCardQuery(LogBookStore store, TimeProvider clock)
             var counting = ordered.Where(visit => visit.Row.VoidedAt is null).ToList();
             var last = counting.Find(visit => visit.Row.Kind is not (VisitKind.Delivery or VisitKind.Result));
             DateOnly? lastDay = last is null ? null : SitesQuery.DayIn(zone, last.Row.ArrivedAt);
-            var due = VisitDue.On(lastDay, found.Site.VisitEveryDays);
+            var operations = systems.Select(system => Documents.System(system.Document).Operation).ToList();
+            var due = VisitDue.On(lastDay, found.Site.VisitEveryDays, operations);
             var documents = counting.Select(visit => (Day: SitesQuery.DayIn(zone, visit.Row.ArrivedAt), Visit: Documents.Visit(visit.Document))).ToList();
             return new SiteCard(
                 Documents.Site(found.Site.Document),
@@ -72,7 +73,7 @@ public sealed class SiteCardQuery(LogBookStore store, TimeProvider clock)
                     found.Site.VisitEveryDays,
                     due,
                     due?.DayNumber - today.DayNumber,
-                    VisitDue.IsLate(lastDay, found.Site.VisitEveryDays, today),
+                    VisitDue.IsLate(lastDay, found.Site.VisitEveryDays, operations, today),
                     new SeverityCounts(findings.Count(f => f.Severity == Severity.Act), findings.Count(f => f.Severity == Severity.Plan), findings.Count(f => f.Severity == Severity.Watch))),
                 [.. ordered.Take(Listed).Select(visit => VisitRowView.Of(visit.Row, found.Site.Code, found.Site.Name, zone))],
                 [

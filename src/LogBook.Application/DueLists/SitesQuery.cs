@@ -42,9 +42,8 @@ public sealed class SitesQuery(LogBookStore store, TimeProvider clock)
                 .GroupBy(visit => visit.SiteId)
                 .Select(group => new { SiteId = group.Key, Last = group.Max(visit => visit.ArrivedAt) })
                 .ToDictionaryAsync(pair => pair.SiteId, pair => pair.Last, cancellationToken);
-            var systems = await db.Systems.Where(system => system.RetiredAt == null).GroupBy(system => system.SiteId)
-                .Select(group => new { SiteId = group.Key, Count = group.Count() })
-                .ToDictionaryAsync(pair => pair.SiteId, pair => pair.Count, cancellationToken);
+            var systems = (await db.Systems.Where(system => system.RetiredAt == null).Select(system => new { system.SiteId, system.Document }).ToListAsync(cancellationToken))
+                .ToLookup(system => system.SiteId, system => Documents.System(system.Document).Operation);
             var counts = viewer.IsOfFirm
                 ? await AttentionQuery.Seen(db, viewer)
                     .Where(finding => finding.SiteId != null && (finding.State == FindingState.Open || finding.State == FindingState.Acknowledged))
@@ -62,20 +61,21 @@ public sealed class SitesQuery(LogBookStore store, TimeProvider clock)
                         var zone = TimeZoneInfo.FindSystemTimeZoneById(site.TimeZone);
                         var today = DayIn(zone, now);
                         DateOnly? last = lastVisits.TryGetValue(site.Id, out var at) ? DayIn(zone, at) : null;
-                        var due = VisitDue.On(last, site.VisitEveryDays);
+                        var operations = systems[site.Id].ToList();
+                        var due = VisitDue.On(last, site.VisitEveryDays, operations);
                         int Of(Severity severity) => bySite[site.Id].Where(count => count.Severity == severity).Sum(count => count.Count);
                         return new SiteDueRow(
                             site.Code,
                             site.Name,
                             site.Customer,
                             site.AssignedTo,
-                            systems.GetValueOrDefault(site.Id),
+                            operations.Count,
                             last,
                             today.DayNumber - last?.DayNumber,
                             site.VisitEveryDays,
                             due,
                             due?.DayNumber - today.DayNumber,
-                            VisitDue.IsLate(last, site.VisitEveryDays, today),
+                            VisitDue.IsLate(last, site.VisitEveryDays, operations, today),
                             new SeverityCounts(Of(Severity.Act), Of(Severity.Plan), Of(Severity.Watch)));
                     })
                     .OrderBy(site => site.DueInDays ?? int.MaxValue).ThenByDescending(site => site.Open.Act).ThenBy(site => site.Code, StringComparer.OrdinalIgnoreCase),

@@ -1,3 +1,4 @@
+using LogBook.Domain.Clocks;
 using LogBook.Domain.Outcomes;
 using LogBook.Domain.Programmes;
 using LogBook.Domain.Visits;
@@ -150,7 +151,7 @@ public sealed record ProductUse(
     internal static IReadOnlyList<DateTime> RunningStarts(VisitFacts to, Feed feed, DateTime fromUtc) =>
     [
         .. PlannedDoses.Starts(to.Programme!, feed, to.History.Zone, fromUtc, to.Visit.At)
-            .Where(start => Findings.OperatingDays.Runs(to.History.System.Operation, to.History.DayOf(start))),
+            .Where(start => OperatingDays.Runs(to.History.System.Operation, to.History.DayOf(start))),
     ];
 
     /// <summary>Amount of one calendar dose, L: run time times pump output, else target times volume.</summary>

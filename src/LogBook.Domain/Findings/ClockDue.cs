@@ -1,3 +1,4 @@
+using LogBook.Domain.Clocks;
 using LogBook.Domain.Estimates;
 using LogBook.Domain.Languages;
 using LogBook.Domain.Programmes;

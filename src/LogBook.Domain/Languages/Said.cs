@@ -21,10 +21,10 @@ public sealed record Said(Text Wording, params IReadOnlyList<object?> Values)
     {
         Said said => said.In(language),
         Estimate estimate => Shown.Estimated(estimate, language),
-        Amount amount when Shown.Unit(amount.Unit, language) is { Length: > 0 } unit => $"{Shown.Computed(amount.Value, language)} {unit}",
-        Amount amount => Shown.Computed(amount.Value, language),
+        Amount amount when Shown.Unit(amount.Unit, language) is { Length: > 0 } unit => $"{Number(amount.Value, language)} {unit}",
+        Amount amount => Number(amount.Value, language),
         Count count => Shown.Entered(count.Value, language),
-        double number => Shown.Computed(number, language),
+        double number => Number(number, language),
         DateOnly day => Shown.Day(day, language),
         _ => value,
     };

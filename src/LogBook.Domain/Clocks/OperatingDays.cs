@@ -1,7 +1,7 @@
 using System.Globalization;
 using LogBook.Domain.Sites;
 
-namespace LogBook.Domain.Findings;
+namespace LogBook.Domain.Clocks;
 
 /// <summary>Days on which a plant runs, by its seasons and known stops.</summary>
 internal static class OperatingDays
