@@ -1,1 +1,2 @@
+global using LogBook.Application.Accounts;
 global using Xunit;

@@ -62,6 +62,7 @@ public static class VisitDifferences
         ["due"] = new("due", "vence", "vence"),
         ["owner"] = new("owner", "responsable", "responsável"),
         ["qualifier"] = new("qualifier", "calificador", "qualificador"),
+        ["takenAt"] = new("taken at", "tomada a las", "coletada às"),
         ["running"] = new("running", "en marcha", "em marcha"),
         ["inUse"] = new("in use", "en uso", "em uso"),
     };

@@ -94,6 +94,11 @@ public static class FieldNames
             return Signature(parts[2], field).In(language);
         }
 
+        if (parts is [DraftKey.Systems, _, "maOutput", _])
+        {
+            return StepTexts.MaOutput.In(language);
+        }
+
         if (parts[0] != DraftKey.Systems || parts.Count < 5)
         {
             return parts.Count > 3 && field == "text" ? RowText(parts[^3]).In(language) : PlainOf(field).In(language);
