@@ -25,7 +25,7 @@ public static class TwoCustomers
         await app.AddFirmAsync();
         await using var json = new MemoryStream(Encoding.UTF8.GetBytes(Document));
         var outcome = await app.Services.GetRequiredService<ExchangeImport>().ImportAsync(Viewer.System("test"), json);
-        Assert.Empty(outcome.Issues.Where(issue => issue.Blocks));
+        Assert.DoesNotContain(outcome.Issues, issue => issue.Blocks);
         await app.AddUserAsync("technician@quernwath.example", PersonRole.Technician, person: "TEC");
         await app.AddUserAsync("supervisor@quernwath.example", PersonRole.Supervisor, person: "SUP");
         await app.AddUserAsync("administrator@quernwath.example", PersonRole.Administrator);
