@@ -37,6 +37,10 @@ public sealed partial class RecordEditor
     [Parameter]
     public bool IsNew { get; set; }
 
+    /// <summary>Whether it was saved a moment ago, by the form of a new record that led here.</summary>
+    [Parameter]
+    public bool WasSaved { get; set; }
+
     /// <summary>Saves. Issues have paths within the record.</summary>
     [Parameter, EditorRequired]
     public Func<Viewer, JsonObject, Task<SaveOutcome>> Save { get; set; } = default!;
@@ -74,6 +78,10 @@ public sealed partial class RecordEditor
     {
         Form = new FormState(Scope, StateHasChanged) { IsNew = IsNew };
         Begin(Record);
+        if (WasSaved)
+        {
+            (_said, _isGood) = (W[SetUpTexts.Saved], true);
+        }
     }
 
     /// <inheritdoc />
@@ -137,7 +145,7 @@ public sealed partial class RecordEditor
                 await OnSaved.InvokeAsync(json);
                 break;
             case SaveOutcome.Invalid invalid:
-                Say([.. invalid.Issues.Select(issue => FormPlaces.Of(Fields, Group, issue, Scope.Language)).DistinctBy(issue => (issue.Place, issue.Message))]);
+                Say(FormPlaces.InOrder(Fields, Group, invalid.Issues.Select(issue => FormPlaces.Of(Fields, Group, issue, Scope.Language))));
                 break;
             case SaveOutcome.ChangedMeanwhile changed:
                 Say([]);

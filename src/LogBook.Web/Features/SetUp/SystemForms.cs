@@ -6,7 +6,7 @@ using LogBook.Web.Features.SetUp.Forms;
 namespace LogBook.Web.Features.SetUp;
 
 /// <summary>Forms of a water system and its programmes.</summary>
-internal static class SystemForms
+public static class SystemForms
 {
     /// <summary>A record-only system has no bleed, no feeds and no controller that the engine would judge.</summary>
     private static bool IsTower(FormGroup group) => group.Root.Text("kind") is "" or "open-recirculating";
@@ -19,6 +19,7 @@ internal static class SystemForms
         Ask.Text("from", ReadingTexts.From).Needed() with { Hint = new("HH:MM", "HH:MM", "HH:MM") },
         Ask.Text("to", ReadingTexts.To).Needed() with { Hint = new("HH:MM; 24:00 is midnight, an earlier time is the next day.", "HH:MM; 24:00 es medianoche, una hora anterior es del día siguiente.", "HH:MM; 24:00 é meia-noite, uma hora anterior é do dia seguinte.") });
 
+    /// <summary>Fields of a system.</summary>
     public static readonly IReadOnlyList<FormField> System =
     [
         Ask.Choice("site", ReadingTexts.Site, (scope, _) => scope.Firm.Sites.Values.OrderBy(s => s.Code).Select(s => new FormOption(s.Code, $"{s.Code} – {s.Name}"))).Needed() with { IsFixed = true },
@@ -131,6 +132,7 @@ internal static class SystemForms
         Ask.Choice("unit", ReadingTexts.Unit, (scope, range) => Ask.Units(TestCatalogue.Find(range.Text("test"), scope.Firm)?.Units ?? UnitCodes.All, scope.Language)).Needed(),
         Ask.Text("basis", new("Expressed as", "Expresado como", "Expresso como")).When(_ => false)) with { Begin = (_, range) => range.Set("at", "tower") };
 
+    /// <summary>Fields of a programme.</summary>
     public static readonly IReadOnlyList<FormField> Programme =
     [
         Ask.Day("from", new("In force from", "En vigor desde", "Em vigor desde")).Needed() with { IsFixed = true },

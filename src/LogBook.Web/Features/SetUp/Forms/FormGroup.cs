@@ -10,7 +10,7 @@ public sealed class FormGroup(FormGroup? parent, string id)
 {
     private readonly Dictionary<string, string> _texts = new(StringComparer.Ordinal);
     private readonly Dictionary<string, List<FormGroup>> _rows = new(StringComparer.Ordinal);
-    private int _next;
+    private readonly Dictionary<string, int> _next = new(StringComparer.Ordinal);
 
     /// <summary>The group around it.</summary>
     public FormGroup? Parent => parent;
@@ -54,7 +54,10 @@ public sealed class FormGroup(FormGroup? parent, string id)
             _rows[name] = rows = [];
         }
 
-        var row = new FormGroup(this, $"{id}-{name}{_next++}");
+        // Counted on when rows go, so that no identifier is used twice.
+        var number = _next.GetValueOrDefault(name);
+        _next[name] = number + 1;
+        var row = new FormGroup(this, $"{id}-{name}{number}");
         rows.Add(row);
         return row;
     }

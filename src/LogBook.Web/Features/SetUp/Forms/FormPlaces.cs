@@ -63,6 +63,29 @@ public static partial class FormPlaces
         return new FormIssue(place, Say(field, here, level, where, issue, language));
     }
 
+    /// <summary>Issues in the order of the form, those of no field last.</summary>
+    public static IReadOnlyList<FormIssue> InOrder(IReadOnlyList<FormField> fields, FormGroup group, IEnumerable<FormIssue> issues)
+    {
+        var places = Places(fields, group).Select((place, index) => (place, index)).ToDictionary(pair => pair.place, pair => pair.index, StringComparer.Ordinal);
+        return [.. issues.DistinctBy(issue => (issue.Place, issue.Message)).OrderBy(issue => issue.Place is { } place && places.TryGetValue(place, out var index) ? index : int.MaxValue)];
+    }
+
+    private static IEnumerable<string> Places(IReadOnlyList<FormField> fields, FormGroup group)
+    {
+        foreach (var field in fields)
+        {
+            yield return group.Place(field.Name);
+            foreach (var row in group.Rows(field.Name))
+            {
+                yield return row.Id;
+                foreach (var place in Places(field.Fields, row))
+                {
+                    yield return place;
+                }
+            }
+        }
+    }
+
     private static string NameOf(FormGroup row, int index)
     {
         var name = row.Text("code") is { Length: > 0 } code ? code : row.Text("test") is { Length: > 0 } test ? test : row.Text("name");
