@@ -69,7 +69,7 @@ public sealed class ProgrammePageTests
 
         SetUpPages.Save(form);
 
-        Assert.Equal(["f-feeds0-sharePercent", "f-feeds0-cycleMin"], form.FindAll("#form-problems button").Select(button => button.GetAttribute("data-focus")).Where(place => place != "f-feeds0-output"));
+        Assert.Equal(["f-feeds0-cycleMin", "f-feeds0-sharePercent"], form.FindAll("#form-problems button").Select(button => button.GetAttribute("data-focus")).Where(place => place != "f-feeds0-output"));
         Assert.Equal("120", form.Find("#f-feeds0-sharePercent").GetAttribute("value"));
     }
 

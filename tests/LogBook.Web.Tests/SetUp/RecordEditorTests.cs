@@ -58,7 +58,7 @@ public sealed class RecordEditorTests
 
         SetUpPages.Save(form);
 
-        Assert.Equal(["f-name", "f-visitEveryDays", "f-timeZone"], form.FindAll("#form-problems button").Select(button => button.GetAttribute("data-focus")));
+        Assert.Equal(["f-name", "f-timeZone", "f-visitEveryDays"], form.FindAll("#form-problems button").Select(button => button.GetAttribute("data-focus")));
         Assert.Contains("Visit every: “0” was found, expected is a number above 0.", form.Find("#form-problems").TextContent, StringComparison.Ordinal);
         Assert.Contains("Time zone: “Europe/Yaffleford” was found", form.Find("#f-timeZone-note").TextContent, StringComparison.Ordinal);
     }
