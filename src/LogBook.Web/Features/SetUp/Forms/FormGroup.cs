@@ -10,6 +10,7 @@ public sealed class FormGroup(FormGroup? parent, string id)
 {
     private readonly Dictionary<string, string> _texts = new(StringComparer.Ordinal);
     private readonly Dictionary<string, List<FormGroup>> _rows = new(StringComparer.Ordinal);
+    private bool _isOptional;
     private readonly Dictionary<string, int> _next = new(StringComparer.Ordinal);
 
     /// <summary>The group around it.</summary>
@@ -72,10 +73,20 @@ public sealed class FormGroup(FormGroup? parent, string id)
     }
 
     /// <summary>The one group of a group field.</summary>
-    public FormGroup Only(string name) => _rows.TryGetValue(name, out var rows) && rows.Count > 0 ? rows[0] : Add(name);
+    public FormGroup Only(string name) => _rows.TryGetValue(name, out var rows) && rows.Count > 0 ? rows[0] : AddOptional(name);
+
+    /// <summary>Whether it may be left empty as a whole and is.</summary>
+    public bool IsLeftOut => _isOptional && _texts.Values.All(string.IsNullOrWhiteSpace);
 
     /// <summary>Identifier of a field on the page.</summary>
     public string Place(string name) => $"{id}-{name}";
+
+    private FormGroup AddOptional(string name)
+    {
+        var group = Add(name);
+        group._isOptional = true;
+        return group;
+    }
 
     /// <summary>Whether something stands in a field.</summary>
     public bool Has(FormField field) => field.Kind switch

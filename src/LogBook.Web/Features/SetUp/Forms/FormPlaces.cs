@@ -100,7 +100,7 @@ public static partial class FormPlaces
         {
             message = FormTexts.Missing.In(language, label);
         }
-        else if (field is { Kind: FormKind.Number or FormKind.Whole or FormKind.Date or FormKind.Text or FormKind.Mail } && issue.Code is not ("unknown-code" or "code-taken" or "duplicate-code")
+        else if (field is { Kind: FormKind.Number or FormKind.Whole or FormKind.Date or FormKind.Text or FormKind.Mail or FormKind.Lookup } && issue.Code is not ("unknown-code" or "code-taken" or "duplicate-code")
             && Expectation(issue.Message, language) is { } expected && group.Text(field.Name).Length > 0)
         {
             message = FormTexts.Found.In(language, label, group.Text(field.Name), expected);
