@@ -1,10 +1,10 @@
 using System.Net;
 using System.Text.RegularExpressions;
+using LogBook.Application.Accounts;
 using LogBook.Application.Data;
 using LogBook.Domain.Languages;
 using LogBook.Domain.Sites;
 using LogBook.Web.Features.FirstRun;
-using LogBook.Web.Security;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.AspNetCore.Mvc.Testing;

@@ -14,7 +14,7 @@ public sealed class CustomerWallTests : IClassFixture<CustomerWallTests.Started>
     // Open to people who are not signed in; a new one is a decision, taken here.
     private static readonly string[] OpenToAll =
     [
-        "/account/sign-in", "/account/sign-out", "/account/not-here", "/account/fault", "/account/language", "/not-found", "/first-run",
+        "/account/sign-in", "/account/sign-out", "/account/not-here", "/account/fault", "/account/language", "/account/invited", "/not-found", "/first-run",
         "/help", "/help/{Screen}", "/health/live", "/health/ready", "/api/v1/openapi.json",
     ];
 
