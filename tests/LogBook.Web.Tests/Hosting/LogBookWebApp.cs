@@ -127,9 +127,9 @@ public sealed partial class LogBookWebApp : WebApplicationFactory<Program>
         }
     }
 
-    [GeneratedRegex("<form.*?</form>", RegexOptions.Singleline | RegexOptions.ExplicitCapture)]
+    [GeneratedRegex("<form.*?</form>", RegexOptions.Singleline | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
     private static partial Regex Forms();
 
-    [GeneratedRegex("<input type=\"hidden\" name=\"(?<name>[^\"]+)\" value=\"(?<value>[^\"]*)\"", RegexOptions.ExplicitCapture)]
+    [GeneratedRegex("<input type=\"hidden\" name=\"(?<name>[^\"]+)\" value=\"(?<value>[^\"]*)\"", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
     private static partial Regex HiddenFields();
 }
