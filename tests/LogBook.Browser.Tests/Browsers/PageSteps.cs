@@ -42,6 +42,26 @@ public static class PageSteps
         await Expect(box).ToHaveValueAsync(text);
     }
 
+    /// <summary>Types into fields one after the other; none may lose what it holds meanwhile.</summary>
+    public static async Task EnterAllAsync(this IPage page, IReadOnlyList<(string Key, string Text)> fields)
+    {
+        foreach (var (key, text) in fields)
+        {
+            await page.EnterAsync(key, text);
+        }
+
+        await page.HoldsAsync(fields);
+    }
+
+    /// <summary>Checks that fields hold what was typed.</summary>
+    public static async Task HoldsAsync(this IPage page, IReadOnlyList<(string Key, string Text)> fields)
+    {
+        foreach (var (key, text) in fields)
+        {
+            await Expect(page.Field(key)).ToHaveValueAsync(text);
+        }
+    }
+
     /// <summary>Goes to a step of the visit form by its name.</summary>
     public static async Task StepAsync(this IPage page, string name)
     {

@@ -70,10 +70,22 @@ public sealed class TestBrowser : IAsyncDisposable
         FullPage = true,
     });
 
+    /// <summary>Ends the browser as a dead battery does: without a word to any page.</summary>
+    public async Task KillAsync()
+    {
+        var gone = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
+        _browser.Disconnected += (_, _) => gone.TrySetResult();
+        var session = await _browser.NewBrowserCDPSessionAsync();
+
+        // The answer never comes: the process that would give it is gone.
+        _ = session.SendAsync("Browser.crash").ContinueWith(static call => call.Exception, TaskScheduler.Default);
+        await gone.Task.WaitAsync(TimeSpan.FromMilliseconds(Longest));
+    }
+
     /// <summary>Leaves pictures of what was last seen and the consoles' lines beside the others, then ends the browser.</summary>
     public async ValueTask DisposeAsync()
     {
-        foreach (var page in _browser.Contexts.SelectMany(context => context.Pages))
+        foreach (var page in _browser.IsConnected ? _browser.Contexts.SelectMany(context => context.Pages) : [])
         {
             await PictureAsync(page, "last");
         }

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using LogBook.Application.Data;
 using LogBook.Application.Imports;
+using LogBook.Domain.Languages;
 using LogBook.Domain.Sites;
 using LogBook.Testing;
 using LogBook.Testing.Mail;
@@ -47,6 +48,9 @@ public sealed class JobHost : IAsyncDisposable
     /// <summary>Where the host listens.</summary>
     public Uri Address { get; private set; } = null!;
 
+    /// <summary>The technician as the application sees them.</summary>
+    public Viewer TechnicianViewer { get; private set; } = null!;
+
     /// <summary>Starts both.</summary>
     public static async Task<JobHost> StartAsync()
     {
@@ -67,7 +71,7 @@ public sealed class JobHost : IAsyncDisposable
 
         await using var visits = new MemoryStream(Encoding.UTF8.GetBytes(EarlierVisits));
         Assert.DoesNotContain((await imports.ImportAsync(Viewer.System("test"), visits)).Issues, issue => issue.Blocks);
-        await app.AddUserAsync(Technician, PersonRole.Technician, person: "RYA");
+        host.TechnicianViewer = new Viewer(await app.AddUserAsync(Technician, PersonRole.Technician, person: "RYA"), Technician, "RYA", PersonRole.Technician, null, Language.English);
         await app.AddUserAsync(Supervisor, PersonRole.Supervisor, person: "IWE");
         return host;
     }

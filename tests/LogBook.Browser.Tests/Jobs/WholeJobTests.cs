@@ -72,21 +72,21 @@ public sealed class WholeJobTests
         await browser.PictureAsync(page, "arrive");
 
         await page.StepAsync(EntryTexts.Controller.En);
-        await TypeAllAsync(page, TypedVisit.Controller);
+        await page.EnterAllAsync(TypedVisit.Controller);
         await ButtonAsync(page, StepTexts.AllAutomaticFound);
         await browser.PictureAsync(page, "controller");
 
         await page.StepAsync(EntryTexts.Reference.En);
         await page.Field(TypedVisit.Of("probes", "C1", "instrument")).SelectOptionAsync("HM-1");
-        await TypeAllAsync(page, TypedVisit.Reference);
+        await page.EnterAllAsync(TypedVisit.Reference);
 
         await page.StepAsync(EntryTexts.Water.En);
-        await TypeAllAsync(page, TypedVisit.Water);
+        await page.EnterAllAsync(TypedVisit.Water);
         await Expect(page.Locator(".lb-mark.lb-outside")).ToContainTextAsync(EntryTexts.AboveRange.En);
         await browser.PictureAsync(page, "water");
 
         await page.StepAsync(EntryTexts.Stock.En);
-        await TypeAllAsync(page, TypedVisit.Stock);
+        await page.EnterAllAsync(TypedVisit.Stock);
         await browser.PictureAsync(page, "stock");
 
         await page.StepAsync(EntryTexts.Adjust.En);
@@ -231,19 +231,6 @@ public sealed class WholeJobTests
     }
 
     private static ILocator Finding(IPage page, string kind) => page.Locator("li.finding", new() { HasText = FindingTexts.NameOf(kind).En });
-
-    private static async Task TypeAllAsync(IPage page, IReadOnlyList<(string Key, string Text)> fields)
-    {
-        foreach (var (key, text) in fields)
-        {
-            await page.EnterAsync(key, text);
-        }
-
-        foreach (var (key, text) in fields)
-        {
-            await Expect(page.Field(key)).ToHaveValueAsync(text);
-        }
-    }
 
     private static async Task ChooseAsync(IPage page, string key, string words)
     {
