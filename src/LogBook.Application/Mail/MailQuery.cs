@@ -24,7 +24,7 @@ public sealed class MailQuery(LogBookStore store)
                 var total = await db.Outbox.CountAsync(row => !onlyOpen || row.AcceptedAt == null, cancellationToken);
                 var rows = await wanted.OrderByDescending(entry => entry.CreatedAt).ThenByDescending(entry => entry.Id)
                     .Skip((Math.Max(page, 1) - 1) * PageSize).Take(PageSize).ToListAsync(cancellationToken);
-                return new MailPageOf([.. rows.Select(EntryOf)], total);
+                return new MailPageOf([.. rows.Select(row => EntryOf(row, viewer.Language))], total);
             },
             cancellationToken);
 
@@ -34,7 +34,7 @@ public sealed class MailQuery(LogBookStore store)
         : store.ReadAsync<MailMessageView?>(
             viewer,
             async db => await Entries(db.Outbox.Where(row => row.Id == id), db).FirstOrDefaultAsync(cancellationToken) is { } found
-                ? new MailMessageView(EntryOf(found), found.MessageId, found.TextBody, found.HtmlBody, found.ServerSaid)
+                ? new MailMessageView(EntryOf(found, viewer.Language), found.MessageId, found.TextBody, found.HtmlBody, MailNotes.In(found.ServerSaid, viewer.Language))
                 : null,
             cancellationToken);
 
@@ -66,9 +66,9 @@ public sealed class MailQuery(LogBookStore store)
             ServerSaid = row.ServerSaid,
         };
 
-    private static MailEntry EntryOf(Joined row) => new(
+    private static MailEntry EntryOf(Joined row, Domain.Languages.Language language) => new(
         row.Id, row.VisitId, row.VisitVersion, row.SiteCode, row.SiteName, row.TimeZone, row.Recipient, row.RecipientName, row.Language,
-        row.CreatedAt, row.DueAt, row.Attempts, row.AcceptedAt, row.GivenUpAt, row.LastError, row.Subject);
+        row.CreatedAt, row.DueAt, row.Attempts, row.AcceptedAt, row.GivenUpAt, MailNotes.In(row.LastError, language), row.Subject);
 
     private sealed class Joined
     {

@@ -36,6 +36,7 @@ public sealed class OutboxWorker(
         await _oneAtATime.WaitAsync(cancellationToken);
         try
         {
+            await ReplaceOlderAsync(cancellationToken);
             var now = Utc.Now(clock);
             var due = await store.ReadAsync(
                 Self,
@@ -45,7 +46,7 @@ public sealed class OutboxWorker(
             var accepted = 0;
             foreach (var id in due)
             {
-                accepted += await SendAsync(id, cancellationToken) ? 1 : 0;
+                accepted += await TryAsync(id, cancellationToken) ? 1 : 0;
             }
 
             return accepted;
@@ -82,6 +83,54 @@ public sealed class OutboxWorker(
     /// <inheritdoc />
     public void Dispose() => _oneAtATime.Dispose();
 
+    // The customer gets the newest version only. What was tried before may have arrived all the same, with its own Message-ID.
+    private async Task ReplaceOlderAsync(CancellationToken cancellationToken)
+    {
+        var older = await store.ReadAsync(
+            Self,
+            db => db.Outbox.Where(row => row.AcceptedAt == null && row.GivenUpAt == null)
+                .Select(row => new
+                {
+                    row.Id,
+                    row.VisitVersion,
+                    Newest = db.Outbox.Where(other => other.VisitRowId == row.VisitRowId && other.Kind == row.Kind).Max(other => other.VisitVersion),
+                })
+                .Where(row => row.Newest > row.VisitVersion).ToListAsync(cancellationToken),
+            cancellationToken);
+        if (older.Count == 0)
+        {
+            return;
+        }
+
+        await store.WriteAsync(
+            Self,
+            async db =>
+            {
+                foreach (var replaced in older)
+                {
+                    var row = await db.Outbox.AsTracking().SingleAsync(r => r.Id == replaced.Id, cancellationToken);
+                    row.GivenUpAt = Utc.Now(clock);
+                    row.LastError = MailNotes.ReplacedBy(replaced.Newest);
+                }
+            },
+            cancellationToken);
+    }
+
+    private async Task<bool> TryAsync(int id, CancellationToken cancellationToken)
+    {
+        try
+        {
+            return await SendAsync(id, cancellationToken);
+        }
+        catch (Exception fault) when (!cancellationToken.IsCancellationRequested)
+        {
+            // Any fault of one message: those behind it must leave all the same. A database out of reach fails again in the note.
+            log.LogError(fault, "Message {Id} could not be made or sent", id);
+            await NoteAsync(id, new MailReceipt(false, true, MailNotes.FaultCode), cancellationToken);
+            return false;
+        }
+    }
+
     private async Task<bool> SendAsync(int id, CancellationToken cancellationToken)
     {
         if (await RenderedAsync(id, cancellationToken) is not { } row)
@@ -91,7 +140,7 @@ public sealed class OutboxWorker(
 
         if (row is not { Subject: { } subject, HtmlBody: { } html, TextBody: { } text } || MessageOf(row, subject, html, text) is not { } message)
         {
-            await NoteAsync(id, new MailReceipt(false, false, $"'{row.Recipient}' is not a mail address"), cancellationToken);
+            await NoteAsync(id, new MailReceipt(false, false, MailNotes.NotAnAddress(row.Recipient)), cancellationToken);
             return false;
         }
 
@@ -115,7 +164,7 @@ public sealed class OutboxWorker(
         var visitId = await store.ReadAsync(Self, db => db.Visits.Where(v => v.Id == row.VisitRowId).Select(v => v.VisitId).SingleAsync(cancellationToken), cancellationToken);
         if (await summaries.FindAsync(Self, visitId, row.Language, row.VisitVersion, cancellationToken) is not { } summary)
         {
-            await NoteAsync(id, new MailReceipt(false, false, "the visit is no longer there"), cancellationToken);
+            await NoteAsync(id, new MailReceipt(false, false, MailNotes.NoVisitCode), cancellationToken);
             return null;
         }
 
@@ -160,6 +209,7 @@ public sealed class OutboxWorker(
             if (receipt.Accepted)
             {
                 row.AcceptedAt = now;
+                row.GivenUpAt = null;
                 row.LastError = null;
                 return;
             }

@@ -1,3 +1,5 @@
+using System.Net.Sockets;
+using MailKit;
 using MailKit.Net.Smtp;
 using MailKit.Security;
 using Microsoft.Extensions.Options;
@@ -21,7 +23,7 @@ public sealed class SmtpTransport(IOptions<MailOptions> options) : IMailTranspor
             }
 
             var said = await client.SendAsync(message, cancellation);
-            await client.DisconnectAsync(true, CancellationToken.None);
+            await LeaveAsync(client);
             return new MailReceipt(true, false, said);
         }
         catch (SmtpCommandException refusal)
@@ -29,9 +31,24 @@ public sealed class SmtpTransport(IOptions<MailOptions> options) : IMailTranspor
             // 4xx is "not now" by RFC 5321, 5xx is "never".
             return new MailReceipt(false, (int)refusal.StatusCode < 500, $"{(int)refusal.StatusCode} {refusal.Message}");
         }
-        catch (Exception fault) when (fault is SmtpProtocolException or IOException or System.Net.Sockets.SocketException or TimeoutException or AuthenticationException or SslHandshakeException)
+        catch (Exception fault) when (IsOfTheConnection(fault) || fault is AuthenticationException or SslHandshakeException or ServiceNotAuthenticatedException or NotSupportedException)
         {
+            // NotSupportedException: a server without STARTTLS or without a way to sign in. A person puts that right meanwhile.
             return new MailReceipt(false, true, fault.Message);
         }
     }
+
+    private static async Task LeaveAsync(SmtpClient client)
+    {
+        try
+        {
+            await client.DisconnectAsync(true, CancellationToken.None);
+        }
+        catch (Exception fault) when (IsOfTheConnection(fault))
+        {
+            // The server has taken the message; that it does not say goodbye must not send it again.
+        }
+    }
+
+    private static bool IsOfTheConnection(Exception fault) => fault is SmtpProtocolException or IOException or SocketException or TimeoutException;
 }
