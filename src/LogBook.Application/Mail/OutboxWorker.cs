@@ -189,8 +189,8 @@ public sealed class OutboxWorker(
             return null;
         }
 
-        recipient.Name = row.RecipientName;
-        var message = new MimeMessage { MessageId = row.MessageId, Subject = subject, Date = new DateTimeOffset(row.CreatedAt, TimeSpan.Zero) };
+        recipient.Name = SummaryHeader.OneLine(row.RecipientName);
+        var message = new MimeMessage { MessageId = row.MessageId, Subject = SummaryHeader.OneLine(subject), Date = new DateTimeOffset(row.CreatedAt, TimeSpan.Zero) };
         message.From.Add(new MailboxAddress(options.Value.FromName, options.Value.From));
         message.To.Add(recipient);
         message.Headers.Add("Auto-Submitted", "auto-generated");

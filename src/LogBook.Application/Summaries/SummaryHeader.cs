@@ -1,8 +1,15 @@
+using System.Globalization;
+using System.Text;
+
 namespace LogBook.Application.Summaries;
 
 /// <summary>The lines above the sections, the same in every form of the summary.</summary>
 public static class SummaryHeader
 {
+    // Beyond this length no mail program shows a subject; the name may not push day and version out of it.
+    private const int MostOfLine = 250;
+    private const int MostOfName = 150;
+
     public static IEnumerable<(string Name, string Value)> Of(VisitSummary summary)
     {
         var language = summary.Language;
@@ -26,6 +33,36 @@ public static class SummaryHeader
         }
     }
 
-    public static string Subject(VisitSummary summary) => (summary.Version > 1 ? SummaryTexts.SubjectReissued : SummaryTexts.Subject)
-        .In(summary.Language, summary.SiteName, summary.Day, summary.Version);
+    public static string Subject(VisitSummary summary) => OneLine((summary.Version > 1 ? SummaryTexts.SubjectReissued : SummaryTexts.Subject)
+        .In(summary.Language, OneLine(summary.SiteName, MostOfName), summary.Day, summary.Version));
+
+    /// <summary>A text as one short line for a mail header or a console.</summary>
+    /// <param name="text">Any text.</param>
+    /// <param name="most">Characters that are kept, at most.</param>
+    /// <returns>Without control characters, line breaks and marks that change the direction of what follows.</returns>
+    public static string OneLine(string text, int most = MostOfLine)
+    {
+        var line = new StringBuilder();
+        foreach (var rune in text.EnumerateRunes())
+        {
+            if (line.Length + rune.Utf16SequenceLength > most)
+            {
+                return line.Append('…').ToString();
+            }
+
+            switch (Rune.GetUnicodeCategory(rune))
+            {
+                case UnicodeCategory.Control or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator:
+                    line.Append(' ');
+                    break;
+                case UnicodeCategory.Format:
+                    break;
+                default:
+                    line.Append(rune.ToString());
+                    break;
+            }
+        }
+
+        return line.ToString();
+    }
 }

@@ -9,7 +9,8 @@ public static class SummaryPlainText
     {
         var text = new StringBuilder();
         var language = summary.Language;
-        void Line(string line = "") => text.Append(line).Append('\n');
+        // A line break inside an entry is indented: no entry can look like a heading.
+        void Line(string line = "") => text.Append(line.ReplaceLineEndings("\n    ")).Append('\n');
         void Heading(string heading)
         {
             Line();
