@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
 using System.Globalization;
 using System.Text.Json;
 using LogBook.Application.Audit;
@@ -31,7 +32,7 @@ internal static class Commands
     public static IEnumerable<Command> All() => [Import(), Export(), Findings(), Assess(), Demo(), Summary(), Verify(), Users.Command(), Backup(), Restore()];
 
     /// <summary>A verb that works on an open database.</summary>
-    internal static Command Verb(string name, string description, IEnumerable<Symbol> symbols, Func<Session, ParseResult, CancellationToken, Task<int>> act, bool prepare = true)
+    internal static Command Verb(string name, string description, IEnumerable<Symbol> symbols, Func<Session, ParseResult, CancellationToken, Task<int>> act, Func<ParseResult, bool>? prepare = null)
     {
         var command = new Command(name, description) { Database };
         foreach (var symbol in symbols)
@@ -48,7 +49,7 @@ internal static class Commands
 
         command.SetAction(async (parsed, cancellationToken) =>
         {
-            await using var session = await Session.OpenAsync(parsed.GetRequiredValue(Database), prepare, cancellationToken);
+            await using var session = await Session.OpenAsync(parsed.GetRequiredValue(Database), prepare?.Invoke(parsed) ?? true, cancellationToken);
             return await act(session, parsed, cancellationToken);
         });
         return command;
@@ -64,7 +65,7 @@ internal static class Commands
             await using var json = parsed.GetRequiredValue(file).OpenRead();
             var outcome = await session.Get<ExchangeImport>().ImportAsync(
                 Session.Self, json, parsed.GetValue(partial), parsed.GetValue(update), cancellationToken: cancellationToken);
-            if (outcome.Written)
+            if (outcome.Written || outcome.Issues.Count == 0)
             {
                 Console.WriteLine($"{outcome.SetUpRecords} set-up records, {outcome.Visits} visits written, {outcome.AlreadyKnown} visits known before.");
             }
@@ -75,8 +76,8 @@ internal static class Commands
 
     private static Command Export()
     {
-        var from = DayOption("--from", "First day of the visits.");
-        var to = DayOption("--to", "Last day of the visits.");
+        var from = DayOption("--from", "First day of the visits (YYYY-MM-DD, UTC).");
+        var to = DayOption("--to", "Last day of the visits (YYYY-MM-DD, UTC).");
         return Verb("export", "Write set-up, visits and findings as a canonical document.", [Site, from, to, AsOf], async (session, parsed, cancellationToken) =>
         {
             var document = await session.Get<ExchangeExport>().ExportAsync(
@@ -100,7 +101,7 @@ internal static class Commands
 
     private static Command Findings()
     {
-        var format = new Option<string>("--format") { Description = "json or text.", DefaultValueFactory = _ => "text" };
+        var format = new Option<string>("--format") { Description = "A document of the exchange format, or a line for each finding.", DefaultValueFactory = _ => "text" };
         format.AcceptOnlyFromAmong("json", "text");
         var language = LanguageOption();
         return Verb("findings", "List what the evidence shows.", [format, Site, AsOf, language], async (session, parsed, cancellationToken) =>
@@ -147,6 +148,8 @@ internal static class Commands
         var systems = new Option<int?>("--systems") { Description = "A larger firm with so many systems, without stories." };
         var years = new Option<double>("--years") { Description = "Years of visits of the larger firm.", DefaultValueFactory = _ => 1.5 };
         var output = new Option<FileInfo?>("--out") { Description = "Write the document to this file instead of the database." };
+        systems.Validators.Add(result => Require(result, result.GetValueOrDefault<int?>() is null or >= 1, "--systems: at least 1 is expected."));
+        years.Validators.Add(result => Require(result, result.GetValueOrDefault<double>() is > 0 and <= 50, "--years: more than 0 and at most 50 is expected."));
         return Verb("demo", "Write the invented firm into an empty database.", [seed, systems, years, output], async (session, parsed, cancellationToken) =>
         {
             var document = parsed.GetValue(systems) is { } count
@@ -167,7 +170,7 @@ internal static class Commands
 
             Console.WriteLine($"{outcome.SetUpRecords} set-up records, {outcome.Visits} visits written.");
             return 0;
-        });
+        }, prepare: parsed => parsed.GetValue(output) is null);
     }
 
     private static Command Summary()
@@ -232,12 +235,13 @@ internal static class Commands
                 Console.Error.WriteLine(damaged.Message);
                 return Session.Refused;
             }
-        }, prepare: false);
+        }, prepare: _ => false);
     }
 
     private static Option<Language?> LanguageOption() => new("--language")
     {
-        Description = "en, es or pt.",
+        Description = "Language of the text; English when absent.",
+        HelpName = "en|es|pt",
         CustomParser = result =>
         {
             switch (result.Tokens.Single().Value)
@@ -255,6 +259,7 @@ internal static class Commands
     private static Option<DateOnly?> DayOption(string name, string description) => new(name)
     {
         Description = description,
+        HelpName = "day",
         CustomParser = result =>
         {
             if (DateOnly.TryParseExact(result.Tokens.Single().Value, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day))
@@ -266,6 +271,14 @@ internal static class Commands
             return null;
         },
     };
+
+    private static void Require(SymbolResult result, bool holds, string message)
+    {
+        if (!holds)
+        {
+            result.AddError(message);
+        }
+    }
 
     private static DateTime? EndOf(DateOnly? day) => day?.AddDays(1).ToDateTime(TimeOnly.MinValue, DateTimeKind.Utc).AddMilliseconds(-1);
 }

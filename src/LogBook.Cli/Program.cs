@@ -1,4 +1,6 @@
 using System.CommandLine;
+using System.Data.Common;
+using LogBook.Application.Data;
 using LogBook.Cli;
 
 var root = new RootCommand("LogBook: service visits, what they mean, and what is due.");
@@ -18,4 +20,13 @@ if (parsed.Errors.Count > 0)
     return Session.WrongUse;
 }
 
-return await parsed.InvokeAsync(new InvocationConfiguration { EnableDefaultExceptionHandler = false });
+try
+{
+    return await parsed.InvokeAsync(new InvocationConfiguration { EnableDefaultExceptionHandler = false });
+}
+catch (Exception fault) when (fault is NewerSchemaException or DbException or IOException or UnauthorizedAccessException)
+{
+    // What is outside this program: a file out of reach, a database of a newer version. Everything else is a bug and says where.
+    Console.Error.WriteLine($"database: {fault.Message}");
+    return Session.Refused;
+}

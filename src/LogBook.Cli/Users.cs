@@ -22,10 +22,10 @@ internal static class Users
 
     private static Command Add()
     {
-        var role = new Option<string>("--role") { Description = "technician, supervisor, administrator or customer.", Required = true };
+        var role = new Option<string>("--role") { Description = "What the account may do.", Required = true };
         role.AcceptOnlyFromAmong([.. RoleNames.All.Values]);
         var person = new Option<string?>("--person") { Description = "Code of the person in the set-up." };
-        var customer = new Option<string?>("--customer") { Description = "For a customer's account: code of the customer." };
+        var customer = new Option<string?>("--customer") { Description = "For an account of a customer or of their staff: code of the customer." };
         return Commands.Verb("add", "Add an account.", [Email, role, person, customer], async (session, parsed, cancellationToken) =>
         {
             var chosen = RoleNames.Parse(parsed.GetRequiredValue(role))!.Value;
@@ -44,7 +44,9 @@ internal static class Users
                     Session.Self, db => db.Customers.Where(row => row.CodeKey == CodeKeys.Of(code)).Select(row => (int?)row.Id).SingleOrDefaultAsync(cancellationToken), cancellationToken);
                 if (user.CustomerId is null)
                 {
-                    Console.Error.WriteLine($"--customer: there is no customer '{code}'; an account of a customer belongs to one.");
+                    Console.Error.WriteLine(code.Length == 0
+                        ? "--customer: an account of a customer or of their staff needs the code of the customer."
+                        : $"--customer: there is no customer '{code}'.");
                     return Session.Refused;
                 }
             }
@@ -64,17 +66,17 @@ internal static class Users
                 made = await users.AddToRoleAsync(user, RoleNames.Of(chosen));
             }
 
-            return await DoneAsync(session, made, user.Email, "account-added", cancellationToken);
+            return await DoneAsync(session, made, user.Email, "account-added", "account added", cancellationToken);
         });
     }
 
-    private static Command Disable() => Change("disable", "Shut an account out; open pages end within a minute.", "account-disabled", (users, user, clock) =>
+    private static Command Disable() => Change("disable", "Shut an account out; open pages end within a minute.", "account-disabled", "account disabled", (users, user, clock) =>
     {
         user.DisabledAt = clock.GetUtcNow().UtcDateTime;
         return users.UpdateSecurityStampAsync(user);
     });
 
-    private static Command Reset() => Change("reset", "Give an account a new password and let it in again.", "account-reset", async (users, user, _) =>
+    private static Command Reset() => Change("reset", "Give an account a new password and let it in again.", "account-reset", "password set", async (users, user, _) =>
     {
         user.DisabledAt = null;
         var password = ReadPassword();
@@ -92,7 +94,7 @@ internal static class Users
         return await users.UpdateSecurityStampAsync(user);
     });
 
-    private static Command Change(string name, string description, string act, Func<UserManager<LogBookUser>, LogBookUser, TimeProvider, Task<IdentityResult>> change) =>
+    private static Command Change(string name, string description, string act, string said, Func<UserManager<LogBookUser>, LogBookUser, TimeProvider, Task<IdentityResult>> change) =>
         Commands.Verb(name, description, [Email], async (session, parsed, cancellationToken) =>
         {
             await using var scope = session.Scope();
@@ -104,16 +106,16 @@ internal static class Users
                 return Session.Refused;
             }
 
-            return await DoneAsync(session, await change(users, user, session.Get<TimeProvider>()), email, act, cancellationToken);
+            return await DoneAsync(session, await change(users, user, session.Get<TimeProvider>()), email, act, said, cancellationToken);
         });
 
-    private static async Task<int> DoneAsync(Session session, IdentityResult result, string email, string act, CancellationToken cancellationToken)
+    private static async Task<int> DoneAsync(Session session, IdentityResult result, string email, string act, string said, CancellationToken cancellationToken)
     {
         if (!result.Succeeded)
         {
             foreach (var error in result.Errors)
             {
-                Console.Error.WriteLine($"password: {error.Description}");
+                Console.Error.WriteLine($"{(error.Code.StartsWith("Password", StringComparison.Ordinal) ? "password" : "email")}: {error.Description}");
             }
 
             return Session.Refused;
@@ -124,7 +126,7 @@ internal static class Users
             db.Audit(new AuditEntry(act, nameof(LogBookUser), email));
             return Task.CompletedTask;
         }, cancellationToken);
-        Console.WriteLine($"{email}: {act}.");
+        Console.WriteLine($"{email}: {said}.");
         return 0;
     }
 
