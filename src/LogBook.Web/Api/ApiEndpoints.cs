@@ -45,6 +45,12 @@ public static class ApiEndpoints
         api.MapGet("/export", GetExportAsync).RequireAuthorization(ApiPolicies.FirmRead)
             .WithSummary("Set-up, visits and, if asked for, findings as one exchange document.")
             .Produces<string>(StatusCodes.Status200OK, "application/json").ProducesProblem(StatusCodes.Status404NotFound);
+        api.MapPost("/photos/{id:guid}", PostPhotoAsync).RequireAuthorization(ApiPolicies.Visits)
+            .WithSummary("Hands in the picture of a photo that a visit names: JPEG or PNG, at most 10 MiB and 24 million pixels. What is kept is made anew, without location.")
+            .Accepts<byte[]>("image/jpeg", "image/png")
+            .Produces(StatusCodes.Status201Created).Produces(StatusCodes.Status200OK)
+            .ProducesProblem(StatusCodes.Status404NotFound).ProducesProblem(StatusCodes.Status413PayloadTooLarge)
+            .ProducesProblem(StatusCodes.Status415UnsupportedMediaType).ProducesProblem(StatusCodes.Status422UnprocessableEntity);
         routes.MapOpenApi(Base + "/openapi.json").AllowAnonymous();
     }
 
@@ -131,6 +137,26 @@ public static class ApiEndpoints
 
         var list = await findings.ListAsync(viewer, site, moment, cancellationToken: cancellationToken);
         return Document(ExchangeWriter.Write(new ExchangeDocument { Format = "logbook-exchange", Version = 1, Findings = list }));
+    }
+
+    private static async Task<IResult> PostPhotoAsync(Guid id, HttpRequest request, ViewerReader viewers, PhotoStore photos, CancellationToken cancellationToken)
+    {
+        if (await viewers.FindAsync(request.HttpContext.User, cancellationToken) is not { } viewer)
+        {
+            return SignedOut();
+        }
+
+        return await photos.KeepAsync(viewer, id, request.Body, cancellationToken) switch
+        {
+            PhotoOutcome.Stored => Results.StatusCode(StatusCodes.Status201Created),
+            PhotoOutcome.AlreadyKnown => Results.StatusCode(StatusCodes.Status200OK),
+            PhotoOutcome.TooLarge => Problems.Of(StatusCodes.Status413PayloadTooLarge, "too-large", "The picture is too large.", "10 MiB at most."),
+            PhotoOutcome.NotAPicture => Problems.Of(StatusCodes.Status415UnsupportedMediaType, "not-a-picture", "This is not a picture that can be read.", "JPEG or PNG is expected, told by the content."),
+            PhotoOutcome.TooManyPixels => Problems.Of(StatusCodes.Status422UnprocessableEntity, "too-many-pixels", "The picture has too many pixels.", "24 million at most."),
+            PhotoOutcome.OtherHash => Problems.Of(StatusCodes.Status422UnprocessableEntity, "other-hash", "This is not the picture that the visit names.", "Its SHA-256 differs from the one in the visit."),
+            PhotoOutcome.Forbidden => Problems.Of(StatusCodes.Status422UnprocessableEntity, "photos-forbidden", "The site forbids photos."),
+            _ => Problems.NotFound(),
+        };
     }
 
     private static async Task<IResult> PostImportAsync(

@@ -57,7 +57,7 @@ public static class WebServices
         AddMail(services, builder.Configuration, settings);
         AddPages(services);
         AddSignIn(services, settings);
-        AddApi(services);
+        AddApi(services, settings);
         services.AddLimits();
         services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(20));
         services.Configure<ForwardedHeadersOptions>(options => options.ForwardedHeaders = ForwardedHeaders.XForwardedFor | ForwardedHeaders.XForwardedProto);
@@ -109,9 +109,11 @@ public static class WebServices
         services.AddCascadingAuthenticationState();
     }
 
-    private static void AddApi(IServiceCollection services)
+    private static void AddApi(IServiceCollection services, HostSettings settings)
     {
         services.AddSingleton<TokenStore>();
+        services.AddSingleton(new PhotoFolder(settings.PhotoFolder));
+        services.AddSingleton<PhotoStore>();
         services.AddSingleton<RoundQuery>();
         services.AddProblemDetails();
         services.AddOpenApi("v1", openApi => openApi.AddDocumentTransformer((document, _, _) =>
