@@ -1,0 +1,182 @@
+using LogBook.Application.Data;
+using LogBook.Domain.Exchange;
+using Microsoft.Data.Sqlite;
+
+namespace LogBook.Application.Tests.Command;
+
+public sealed class CommandTests : IDisposable
+{
+    private const string VisitId = "01955b40-5e60-7c77-9a57-0a6f8a0d2a11";
+
+    private readonly LogbookCommand _command = new();
+
+    [Fact]
+    public async Task Summary_KnownVisit_WritesBothFormsInTheLanguage()
+    {
+        await ImportExamplesAsync();
+
+        var subject = await _command.MustAsync("summary", VisitId, "--language", "es", "--out", "out");
+        var unknown = await _command.RunAsync("summary", "01955b40-5e60-7c77-9a57-0a6f8a0d2aff", "--out", "out");
+
+        Assert.StartsWith("Resumen de la visita: Yaffleford College", subject, StringComparison.Ordinal);
+        Assert.Contains("<html lang=\"es\">", await File.ReadAllTextAsync(_command.At($"out/{VisitId}.html")), StringComparison.Ordinal);
+        Assert.Contains("Lo que encontramos", await File.ReadAllTextAsync(_command.At($"out/{VisitId}.txt")), StringComparison.Ordinal);
+        Assert.Equal(1, unknown.ExitCode);
+        Assert.StartsWith("visit: there is no visit ", unknown.Errors, StringComparison.Ordinal);
+        Assert.Equal(2, Directory.GetFiles(_command.At("out")).Length);
+    }
+
+    [Fact]
+    [Trait("goal", "S5")]
+    public async Task Verify_AfterATampering_SaysWhatAndExitsWithOne()
+    {
+        await ImportExamplesAsync();
+        await _command.MustAsync("verify");
+        await SqlAsync("UPDATE Readings SET Value = 59 WHERE Test = 'inhibitor'");
+
+        var found = await _command.RunAsync("verify");
+
+        Assert.Equal(1, found.ExitCode);
+        Assert.Equal($"visit {VisitId}: the stored readings are not what the document says\n", found.Errors);
+        Assert.EndsWith("; 1 faults.\n", found.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task User_AddDisableReset_TakesPasswordsFromTheInputAndRefusesShortOnes()
+    {
+        const string Email = "r.yaffle@quernwath.example";
+        string[] add = ["user", "add", Email, "--role", "supervisor", "--person", "RYA"];
+        await ImportExamplesAsync();
+
+        var tooShort = await _command.RunWithInputAsync("short", add);
+        var none = await _command.RunAsync(add);
+        var added = await _command.RunWithInputAsync("heron-over-the-weir", add);
+        var twice = await _command.RunWithInputAsync("heron-over-the-weir", add);
+        var stranger = await _command.RunWithInputAsync("heron-over-the-weir", "user", "add", "x@quernwath.example", "--role", "technician", "--person", "NOBODY");
+        var ofNobody = await _command.RunWithInputAsync("heron-over-the-weir", "user", "add", "x@quernwath.example", "--role", "customer");
+
+        Assert.Equal(1, tooShort.ExitCode);
+        Assert.StartsWith("password: Passwords must be at least 12 characters.", tooShort.Errors, StringComparison.Ordinal);
+        Assert.Equal(1, none.ExitCode);
+        Assert.Equal((0, "r.yaffle@quernwath.example: account added.\n", ""), (added.ExitCode, added.Output, added.Errors));
+        Assert.Equal(1, twice.ExitCode);
+        Assert.All(twice.ErrorLines, line => Assert.StartsWith("email: ", line, StringComparison.Ordinal));
+        Assert.Equal((1, "--person: there is no person 'NOBODY'.\n"), (stranger.ExitCode, stranger.Errors));
+        Assert.Equal((1, "--customer: an account of a customer or of their staff needs the code of the customer.\n"), (ofNobody.ExitCode, ofNobody.Errors));
+        Assert.Equal(1, await AskAsync("SELECT count(*) FROM AspNetUsers"));
+
+        Assert.Equal(1, (await _command.RunAsync("user", "disable", "nobody@quernwath.example")).ExitCode);
+        Assert.Equal("r.yaffle@quernwath.example: account disabled.\n", await _command.MustAsync("user", "disable", Email));
+        Assert.Equal(1, await AskAsync("SELECT count(*) FROM AspNetUsers WHERE DisabledAt IS NOT NULL"));
+        Assert.Equal(1, (await _command.RunWithInputAsync("short", "user", "reset", Email)).ExitCode);
+        Assert.Equal(1, await AskAsync("SELECT count(*) FROM AspNetUsers WHERE DisabledAt IS NOT NULL"));
+        Assert.Equal(0, (await _command.RunWithInputAsync("egret-under-the-bridge", "user", "reset", Email)).ExitCode);
+        Assert.Equal(0, await AskAsync("SELECT count(*) FROM AspNetUsers WHERE DisabledAt IS NOT NULL"));
+        Assert.Equal(3, await AskAsync("SELECT count(*) FROM AuditTrail WHERE What LIKE 'account-%'"));
+    }
+
+    [Fact]
+    public async Task Restore_OfABackup_BringsTheRecordsBackAndKeepsWhatWasThere()
+    {
+        await ImportExamplesAsync();
+        var before = await _command.MustAsync("export");
+        var backup = (await _command.MustAsync("backup", "backups")).Trim();
+        await _command.MustAsync("demo", "--systems", "1", "--years", "0.1", "--out", "more.json");
+        await _command.MustAsync("import", "more.json", "--update");
+        Assert.NotEqual(before, await _command.MustAsync("export"));
+
+        var said = await _command.MustAsync("restore", backup);
+
+        Assert.Matches("^Restored; what was there is kept as logbook\\.db\\.before-\\S+Z\\.$", said.Trim());
+        Assert.Equal(before, await _command.MustAsync("export"));
+        Assert.EndsWith(" 0 faults.\n", await _command.MustAsync("verify"), StringComparison.Ordinal);
+        await File.WriteAllTextAsync(_command.At("damaged.db"), "no database");
+        var damaged = await _command.RunAsync("restore", "damaged.db");
+        Assert.Equal((1, 1), (damaged.ExitCode, damaged.ErrorLines.Length));
+        Assert.Equal(before, await _command.MustAsync("export"));
+    }
+
+    [Fact]
+    public async Task Demo_WithOut_WritesTheSameBytesEachTimeAndTouchesNoDatabase()
+    {
+        await _command.MustAsync("demo", "--systems", "4", "--years", "0.5", "--out", "first.json");
+        await _command.MustAsync("demo", "--systems", "4", "--years", "0.5", "--out", "second.json");
+        await _command.MustAsync("demo", "--systems", "4", "--years", "0.5", "--seed", "7", "--out", "third.json");
+
+        var first = await File.ReadAllTextAsync(_command.At("first.json"));
+        Assert.Equal(first, await File.ReadAllTextAsync(_command.At("second.json")));
+        Assert.NotEqual(first, await File.ReadAllTextAsync(_command.At("third.json")));
+        var document = ExchangeReader.ReadAndCheck(first, Domain.History.FirmSetUp.Empty).Document!;
+        Assert.Equal(4, document.Systems.Count);
+        Assert.InRange(document.Visits.Count, 20, 200);
+        Assert.Empty(Directory.GetFiles(_command.Folder, "*.db"));
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("inport x.json")]
+    [InlineData("import")]
+    [InlineData("import missing.json")]
+    [InlineData("import --nonsense x.json")]
+    [InlineData("findings --format xml")]
+    [InlineData("findings --as-of 3/3/2025")]
+    [InlineData("findings --language fr")]
+    [InlineData("summary not-an-id --out out")]
+    [InlineData("summary 01955b40-5e60-7c77-9a57-0a6f8a0d2a11")]
+    [InlineData("user add x@quernwath.example --role king")]
+    [InlineData("demo --systems 0")]
+    [InlineData("demo --systems 2 --years 0")]
+    [InlineData("restore missing.db")]
+    public async Task WrongUse_ExitsWithTwoAndTouchesNothing(string arguments)
+    {
+        var wrong = await _command.RunAsync(arguments.Split(' ', StringSplitOptions.RemoveEmptyEntries));
+
+        Assert.Equal(2, wrong.ExitCode);
+        Assert.Equal("", wrong.Output);
+        Assert.InRange(wrong.ErrorLines.Length, 1, 8);
+        Assert.DoesNotContain("   at ", wrong.Errors, StringComparison.Ordinal);
+        Assert.Empty(Directory.GetFileSystemEntries(_command.Folder));
+    }
+
+    [Fact]
+    public async Task Database_OutOfReachOrOfANewerVersion_IsSaidInOneLine()
+    {
+        await ImportExamplesAsync();
+        await SqlAsync("INSERT INTO __EFMigrationsHistory (MigrationId, ProductVersion) VALUES ('29990101000000_Later', '99.0.0')");
+
+        var newer = await _command.RunAsync("findings");
+        var away = await _command.RunAsync("findings", "--database", "no/such/folder/logbook.db");
+
+        Assert.Equal((1, 1), (newer.ExitCode, newer.ErrorLines.Length));
+        Assert.Equal((1, 1), (away.ExitCode, away.ErrorLines.Length));
+    }
+
+    public void Dispose() => _command.Dispose();
+
+    private async Task ImportExamplesAsync()
+    {
+        await _command.MustAsync("import", LogbookCommand.Example("set-up"));
+        await _command.MustAsync("import", LogbookCommand.Example("visit"));
+    }
+
+    // Past all guards, as an intruder would.
+    private Task SqlAsync(string sql) => OpenAsync(async command =>
+    {
+        command.CommandText = sql;
+        return await command.ExecuteNonQueryAsync();
+    });
+
+    private Task<long> AskAsync(string sql) => OpenAsync(async command =>
+    {
+        command.CommandText = sql;
+        return (long)(await command.ExecuteScalarAsync())!;
+    });
+
+    private async Task<T> OpenAsync<T>(Func<SqliteCommand, Task<T>> act)
+    {
+        await using var connection = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = _command.At("logbook.db"), Pooling = false }.ToString());
+        await connection.OpenAsync();
+        await using var command = connection.CreateCommand();
+        return await act(command);
+    }
+}

@@ -1,0 +1,74 @@
+using System.Diagnostics;
+using System.Globalization;
+
+namespace LogBook.Application.Tests.Command;
+
+/// <summary>The built command as a process of its own, in a folder of its own.</summary>
+internal sealed class LogbookCommand : IDisposable
+{
+    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("logbook-command-");
+
+    /// <summary>Folder that is deleted afterwards; the current one of the process.</summary>
+    public string Folder => _folder.FullName;
+
+    /// <summary>Path of an example of the exchange format.</summary>
+    public static string Example(string name) => Path.Combine(AppContext.BaseDirectory, "examples", name + ".json");
+
+    public string At(string name) => Path.Combine(Folder, name);
+
+    public Task<CommandResult> RunAsync(params string[] arguments) => RunWithInputAsync(null, arguments);
+
+    public async Task<CommandResult> RunWithInputAsync(string? input, params string[] arguments)
+    {
+        var start = new ProcessStartInfo(Environment.ProcessPath is { } path && Path.GetFileNameWithoutExtension(path) == "dotnet" ? path : "dotnet")
+        {
+            RedirectStandardInput = true,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            WorkingDirectory = Folder,
+        };
+        start.ArgumentList.Add(Path.Combine(AppContext.BaseDirectory, "logbook.dll"));
+        foreach (var argument in arguments)
+        {
+            start.ArgumentList.Add(argument);
+        }
+
+        var before = ChildrenSeconds();
+        var clock = Stopwatch.StartNew();
+        using var process = Process.Start(start)!;
+        if (input is not null)
+        {
+            await process.StandardInput.WriteLineAsync(input);
+        }
+
+        process.StandardInput.Close();
+        var output = process.StandardOutput.ReadToEndAsync();
+        var errors = process.StandardError.ReadToEndAsync();
+        await process.WaitForExitAsync();
+        return new CommandResult(process.ExitCode, await output, await errors, clock.Elapsed.TotalSeconds, ChildrenSeconds() - before);
+    }
+
+    /// <summary>Runs what must succeed without a word on the error stream.</summary>
+    public async Task<string> MustAsync(params string[] arguments)
+    {
+        var result = await RunAsync(arguments);
+        Assert.Equal("", result.Errors);
+        Assert.Equal(0, result.ExitCode);
+        return result.Output;
+    }
+
+    public void Dispose() => _folder.Delete(recursive: true);
+
+    // Processor seconds of the children that have ended, where the system tells (Linux counts them in hundredths).
+    private static double? ChildrenSeconds()
+    {
+        if (!OperatingSystem.IsLinux())
+        {
+            return null;
+        }
+
+        var stat = File.ReadAllText("/proc/self/stat");
+        var fields = stat[(stat.LastIndexOf(')') + 2)..].Split(' ');
+        return (double.Parse(fields[13], CultureInfo.InvariantCulture) + double.Parse(fields[14], CultureInfo.InvariantCulture)) / 100;
+    }
+}
