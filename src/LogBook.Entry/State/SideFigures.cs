@@ -24,7 +24,7 @@ public static class SideFigures
         var cycles = tower is { } t && makeUp is { } m ? CyclesOfConcentration.FromConductivity(t, m) : null;
         if (cycles is { HasValue: true, Value: var estimate })
         {
-            figures.Add((EntryTexts.CyclesByConductivity, Shown.Computed(estimate.Value, state.Language)));
+            figures.Add((EntryTexts.ConductivityRatio, Shown.Computed(estimate.Value, state.Language)));
         }
 
         foreach (var probe in system?.Probes ?? [])

@@ -98,7 +98,8 @@ public static class EntryTexts
     public static readonly Text SaveAmendment = new("Save the amendment", "Guardar la enmienda", "Salvar a emenda");
     public static readonly Text CloseFirst = new("Before closing: settle what is open, or say why it stays open.", "Antes de cerrar: resuelva lo pendiente o diga por qué queda pendiente.", "Antes de fechar: resolva o pendente ou diga por que fica pendente.");
     public static readonly Text AtTheSide = new("Figures", "Cifras", "Números");
-    public static readonly Text CyclesByConductivity = new("Cycles by conductivity", "Ciclos por conductividad", "Ciclos por condutividade");
+    // Not the cycles: conductivity reads low at high cycles, and the figure of the visit is corrected for it.
+    public static readonly Text ConductivityRatio = new("Conductivity, tower over make-up", "Conductividad, torre entre reposición", "Condutividade, torre sobre reposição");
     public static readonly Text ProbeErrorFigure = new("Probe as found against reference", "Sonda como se encontró frente a la referencia", "Sonda como encontrada frente à referência");
     public static readonly Text NoFigures = new("No figures yet.", "Aún no hay cifras.", "Ainda não há números.");
 }
