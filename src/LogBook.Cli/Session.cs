@@ -32,7 +32,9 @@ internal sealed class Session : IAsyncDisposable
     {
         var services = new ServiceCollection();
         services.AddLogging(log => log.SetMinimumLevel(LogLevel.Warning).AddSimpleConsole(console => console.SingleLine = true)
-            .AddFilter("Microsoft.EntityFrameworkCore", LogLevel.Error));
+
+            // What EF would log as an error reaches the person as the one line of the exception.
+            .AddFilter("Microsoft.EntityFrameworkCore", LogLevel.None));
         services.Configure<Microsoft.Extensions.Logging.Console.ConsoleLoggerOptions>(console => console.LogToStandardErrorThreshold = LogLevel.Trace);
         services.AddLogBook(new LogBookOptions { Database = database });
         services.AddLogBookMail(mail => mail.Folder = "mail", runs: false);

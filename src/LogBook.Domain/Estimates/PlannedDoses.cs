@@ -1,4 +1,5 @@
 using System.Globalization;
+using LogBook.Domain.DosePlans;
 using LogBook.Domain.Programmes;
 
 namespace LogBook.Domain.Estimates;
@@ -15,16 +16,12 @@ public static class PlannedDoses
     /// <returns>Starts, UTC, in order; a wall time that a clock change skips starts when the clocks have moved, one that comes twice starts once.</returns>
     public static IReadOnlyList<DateTime> Starts(Programme programme, Feed feed, TimeZoneInfo zone, DateTime fromUtc, DateTime toUtc)
     {
-        var weeks = programme.PlanWeeks ?? 4;
-        var weekOne = programme.WeekOneFrom ?? programme.From.AddDays(-(((int)programme.From.DayOfWeek + 6) % 7));
         var first = DateOnly.FromDateTime(TimeZoneInfo.ConvertTimeFromUtc(fromUtc, zone)).AddDays(-1);
         var last = DateOnly.FromDateTime(TimeZoneInfo.ConvertTimeFromUtc(toUtc, zone));
         var starts = new List<DateTime>();
         for (var day = first; day <= last; day = day.AddDays(1))
         {
-            var week = (int)Math.Floor((day.DayNumber - weekOne.DayNumber) / 7.0) % weeks;
-            week = (week < 0 ? week + weeks : week) + 1;
-            if (!feed.Weeks.Contains(week) || !feed.Days.Contains((Weekday)(((int)day.DayOfWeek + 6) % 7)))
+            if (!feed.Weeks.Contains(PlanCalendar.Week(programme, day)) || !feed.Days.Contains((Weekday)(((int)day.DayOfWeek + 6) % 7)))
             {
                 continue;
             }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using LogBook.Domain.DosePlans;
 using LogBook.Domain.Estimates;
 using LogBook.Domain.Languages;
 using LogBook.Domain.Programmes;
@@ -91,10 +92,7 @@ public sealed class ControllerClock : IFindingRule
             return null;
         }
 
-        var weeks = programme.PlanWeeks ?? 4;
-        var weekOne = programme.WeekOneFrom ?? programme.From.AddDays(-(((int)programme.From.DayOfWeek + 6) % 7));
-        var week = (int)Math.Floor((visit.Day.DayNumber - weekOne.DayNumber) / 7.0) % weeks;
-        return (week < 0 ? week + weeks : week) + 1;
+        return PlanCalendar.Week(programme, visit.Day);
     }
 
     // True start = wall time on the programme minus what the controller is ahead.
