@@ -1,4 +1,6 @@
 using LogBook.Domain.Assessments;
+using LogBook.Domain.Clocks;
+using LogBook.Domain.Findings;
 using LogBook.Domain.History;
 using LogBook.Domain.Intervals;
 using LogBook.Domain.Outcomes;
@@ -25,6 +27,7 @@ public sealed class VisitFacts
     private WaterFacts? _water;
     private CyclesFacts? _cycles;
     private BalanceFacts? _balance;
+    private (List<Rule> Rules, IReadOnlyList<Duty> Duties)? _duties;
     private double? _fadingDays;
     private (bool Known, Reason? Reason) _unsettled;
 
@@ -111,6 +114,21 @@ public sealed class VisitFacts
 
     /// <summary>What was found and done.</summary>
     internal VisitedSystem Record => Visit.Record;
+
+    /// <summary>Clocks that run on a day on or after this visit.</summary>
+    /// <param name="day">Day in the site's zone.</param>
+    /// <returns>The duties by the rules in force on that day.</returns>
+    public IReadOnlyList<Duty> DutiesOn(DateOnly day)
+    {
+        // Asked for every day: what a duty runs from changes only with the rules in force.
+        var rules = RulesInForce.Of(History, day).ToList();
+        if (_duties is not { } kept || !kept.Rules.SequenceEqual(rules))
+        {
+            _duties = kept = (rules, Clocks.Duties.Of(History, [.. Back().Select(visit => visit.Visit)], rules));
+        }
+
+        return kept.Duties;
+    }
 
     /// <summary>This visit and those before it, latest first.</summary>
     /// <returns>The visits.</returns>

@@ -9,14 +9,12 @@ namespace LogBook.Domain.Findings;
 
 /// <summary>A visit or a test that a rule asks for is overdue.</summary>
 /// <remarks>
-/// Visits: late when more than 25 % and at least two days over the interval have passed within the operating season. Tests of a
-/// rule: the last fifth of the interval is "watch", overdue is "plan", overdue under an authority's rule "act". A sample whose
-/// result is still to come counts as taken. Events, tasks and retests are not looked at here.
+/// Visits: late when more than 25 % and at least two days over the interval have passed within the operating season. Tests,
+/// tasks, duties after an event and retests of a rule: the last fifth of the time is "watch", overdue is "plan", overdue under
+/// an authority's rule "act". What runs, and from when, is worked out by <see cref="Clocks.Duties"/>.
 /// </remarks>
 public sealed class ClockDue : IDailyRule
 {
-    private const int LongestLookBack = 60;
-
     private static readonly Text VisitLate = new(
         "The last visit was {0} days ago; the interval is {1} days (late from {2} days on, {3}).",
         "La última visita fue hace {0} días; el intervalo es de {1} días (tarde desde {2} días, {3}).",
@@ -31,6 +29,36 @@ public sealed class ClockDue : IDailyRule
         "{0}: {1} is due in {2} days; every {3} days is asked for.",
         "{0}: {1} vence en {2} días; se pide cada {3} días.",
         "{0}: {1} vence em {2} dias; pede-se a cada {3} dias.");
+
+    private static readonly Text EventOverdue = new(
+        "{0}: {1} on {2}; {3} days are allowed for what follows, {4} have passed.",
+        "{0}: {1} el {2}; se permiten {3} días para lo que sigue y han pasado {4}.",
+        "{0}: {1} em {2}; são permitidos {3} dias para o que segue e passaram {4}.");
+
+    private static readonly Text EventDueSoon = new(
+        "{0}: {1} on {2}; of {3} days allowed for what follows, {4} are left.",
+        "{0}: {1} el {2}; de {3} días permitidos para lo que sigue quedan {4}.",
+        "{0}: {1} em {2}; de {3} dias permitidos para o que segue restam {4}.");
+
+    private static readonly Text RetestOverdue = new(
+        "{0}: {1} was to be tested again from {2} to {3}; no such sample is on record.",
+        "{0}: {1} debía repetirse del {2} al {3}; no consta esa muestra.",
+        "{0}: {1} devia ser repetido de {2} a {3}; essa amostra não consta.");
+
+    private static readonly Text RetestEarly = new(
+        "{0}: {1} was sampled again on {2}, before the time asked for ({3} to {4}).",
+        "{0}: {1} se volvió a muestrear el {2}, antes del plazo pedido ({3} a {4}).",
+        "{0}: {1} foi amostrado de novo em {2}, antes do prazo pedido ({3} a {4}).");
+
+    private static readonly Text RetestDueSoon = new(
+        "{0}: {1} is to be tested again from {2} to {3}.",
+        "{0}: {1} debe repetirse del {2} al {3}.",
+        "{0}: {1} deve ser repetido de {2} a {3}.");
+
+    private static readonly Said[] TaskNext =
+    [
+        Looks.Say("Do the task, or record that it was done.", "Haga la tarea o registre que se hizo.", "Faça a tarefa ou registre que foi feita."),
+    ];
 
     private static readonly Text Passed = new("days since the last one", "días desde el último", "dias desde o último");
 
@@ -53,7 +81,7 @@ public sealed class ClockDue : IDailyRule
             yield return Verdict.Clear();
         }
 
-        foreach (var verdict in Tests(visit, visit.Day, thresholds))
+        foreach (var verdict in Duties(visit, visit.Day, thresholds))
         {
             yield return verdict;
         }
@@ -72,7 +100,7 @@ public sealed class ClockDue : IDailyRule
             yield return late;
         }
 
-        foreach (var verdict in Tests(latest, day, thresholds).Where(verdict => verdict.Indication is not null))
+        foreach (var verdict in Duties(latest, day, thresholds).Where(verdict => verdict.Indication is not null))
         {
             yield return verdict;
         }
@@ -100,59 +128,44 @@ public sealed class ClockDue : IDailyRule
             });
     }
 
-    private static IEnumerable<Verdict> Tests(VisitFacts latest, DateOnly day, FindingThresholds thresholds)
+    private static IEnumerable<Verdict> Duties(VisitFacts latest, DateOnly day, FindingThresholds thresholds)
     {
-        var history = latest.History;
-        foreach (var rule in RulesInForce.Of(history, day).Where(rule => rule.Test is not null && rule.EveryDays is > 0))
+        foreach (var duty in latest.DutiesOn(day))
         {
-            var about = new About { Rule = rule.Code };
-            var from = LastSampled(latest, rule.Test!) ?? First(latest, rule);
-            var passed = rule.OperatingDaysOnly == true ? OperatingDays.Between(history.System.Operation, from, day) : day.DayNumber - from.DayNumber;
-            var every = rule.EveryDays!.Value;
-            var limit = every + (rule.GraceDays ?? 0);
-            if (passed > limit)
-            {
-                yield return Verdict.Found(about, new Indication(
-                    rule.Jurisdiction is null ? Severity.Plan : Severity.Act,
-                    new Said(TestOverdue, rule.Name, TestTexts.NameOf(rule.Test!), (double)passed, every))
-                {
-                    Evidence = [new EvidenceFigure(Passed, passed, "d", LimitHigh: limit)],
-                    LookAtNext = TestNext,
-                });
-            }
-            else if (passed > every * (1 - (thresholds.DueSoonPercent.Value / 100)))
-            {
-                yield return Verdict.Found(about, new Indication(Severity.Watch, new Said(TestDueSoon, rule.Name, TestTexts.NameOf(rule.Test!), limit - passed, every))
-                {
-                    Evidence = [new EvidenceFigure(Passed, passed, "d", LimitHigh: limit)],
-                    LookAtNext = [TestNext[0]],
-                });
-            }
-            else
-            {
-                yield return Verdict.Clear(about);
-            }
+            var about = new About { Rule = duty.Rule.Code, Test = duty.Kind == DutyKind.Retest ? duty.Rule.Test : null };
+            yield return Shown(duty, day, thresholds) is { } shown ? Verdict.Found(about, shown) : Verdict.Clear(about);
         }
     }
 
-    // A result visit may come after later samples: the newest of the last three visits with a sample is the last one.
-    private static DateOnly? LastSampled(VisitFacts latest, string test)
+    private static Indication? Shown(Duty duty, DateOnly day, FindingThresholds thresholds)
     {
-        var taken = latest.Back().Take(LongestLookBack)
-            .Select(visit => visit.Record.Readings
-                .Where(r => r.Test.Equals(test, StringComparison.OrdinalIgnoreCase) && (r.NotTaken is null || r.NotTaken == History.SystemVisit.ResultPending))
-                .Select(r => (DateTime?)(r.TakenAt ?? visit.Visit.Visit.Arrived).Utc)
-                .Max())
-            .Where(moment => moment is not null)
-            .Take(3)
-            .Max();
-        return taken is { } moment ? latest.History.DayOf(moment) : null;
+        var passed = duty.PassedOn(day);
+        var isOverdue = duty.IsOverdueOn(day);
+        if (duty.IsMet || (!isOverdue && passed <= duty.Days * (1 - (thresholds.DueSoonPercent.Value / 100))))
+        {
+            return null;
+        }
+
+        var what = What(duty.Rule);
+        var left = duty.Days - passed;
+        var says = duty.Kind switch
+        {
+            DutyKind.Interval when isOverdue => new Said(TestOverdue, duty.Rule.Name, what, (double)passed, duty.Rule.EveryDays!.Value),
+            DutyKind.Interval => new Said(TestDueSoon, duty.Rule.Name, what, left, duty.Rule.EveryDays!.Value),
+            DutyKind.AfterEvent when isOverdue => new Said(EventOverdue, duty.Rule.Name, VisitTexts.NameOf(duty.Event!.Value), duty.Since, duty.Days, (double)passed),
+            DutyKind.AfterEvent => new Said(EventDueSoon, duty.Rule.Name, VisitTexts.NameOf(duty.Event!.Value), duty.Since, duty.Days, left),
+            _ when isOverdue && duty.TooEarlyOn is { } early => new Said(RetestEarly, duty.Rule.Name, what, early, duty.NotBefore!.Value, duty.Since.AddDays((int)duty.Days)),
+            _ when isOverdue => new Said(RetestOverdue, duty.Rule.Name, what, duty.NotBefore!.Value, duty.Since.AddDays((int)duty.Days)),
+            _ => new Said(RetestDueSoon, duty.Rule.Name, what, duty.NotBefore!.Value, duty.Since.AddDays((int)duty.Days)),
+        };
+        // A retest that came too early was still made: said, but nobody is sent for it at once.
+        var severity = !isOverdue || duty.TooEarlyOn is not null ? Severity.Watch : duty.Rule.Jurisdiction is null ? Severity.Plan : Severity.Act;
+        return new Indication(severity, says)
+        {
+            Evidence = [new EvidenceFigure(Passed, passed, "d", LimitHigh: duty.Days)],
+            LookAtNext = duty.Rule.Task is not null ? TaskNext : isOverdue ? TestNext : [TestNext[0]],
+        };
     }
 
-    private static DateOnly First(VisitFacts latest, Rule rule)
-    {
-        var first = latest.Back().Last().Day;
-        var since = latest.History.Firm.Rules.Where(r => r.Code.Equals(rule.Code, StringComparison.OrdinalIgnoreCase)).Min(r => r.From);
-        return since > first ? since : first;
-    }
+    private static object What(Rule rule) => rule.Test is { } test ? TestTexts.NameOf(test) : rule.Task ?? rule.Name;
 }

@@ -1,12 +1,23 @@
-using LogBook.Domain.Exchange.Shapes;
+using System.Diagnostics.CodeAnalysis;
+using System.Reflection;
+using System.Text.Json.Serialization;
 
 namespace LogBook.Domain.Visits;
 
 /// <summary>Event types as the document writes them.</summary>
 internal static class EventNames
 {
-    private static readonly IReadOnlyList<string> All = ExchangeShapes.VisitEvent.Find("type")!.Choices;
+    private static readonly Dictionary<string, EventType> ByName = Enum.GetValues<EventType>().ToDictionary(
+        type => typeof(EventType).GetField(type.ToString())!.GetCustomAttribute<JsonStringEnumMemberNameAttribute>()!.Name,
+        StringComparer.Ordinal);
 
     /// <summary>Whether a text is an event type.</summary>
-    public static bool Contains(string name) => All.Contains(name, StringComparer.Ordinal);
+    public static bool Contains(string name) => ByName.ContainsKey(name);
+
+    /// <summary>The event type that a text names.</summary>
+    public static bool TryParse([NotNullWhen(true)] string? name, out EventType type)
+    {
+        type = default;
+        return name is not null && ByName.TryGetValue(name, out type);
+    }
 }

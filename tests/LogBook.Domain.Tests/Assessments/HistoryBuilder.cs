@@ -174,7 +174,7 @@ internal sealed class HistoryBuilder
                 Kind = SystemKind.OpenRecirculating,
                 VolumeL = 10_000,
                 BleedValveLPerH = 1_000,
-                Rules = [.. Rules.Select(rule => rule.Code)],
+                Rules = [.. Rules.Select(rule => rule.Code).Distinct()],
                 Probes = [new Probe { Code = "C1", Of = ProbeKind.Conductivity }],
                 Outputs = [new Output { Code = "bleed", Drives = OutputDrives.Bleed }, new Output { Code = "inhibitor", Drives = OutputDrives.Feed }],
                 Meters = [new Meter { Code = "MU", Measures = MeterMeasures.MakeUp, Unit = "L", Digits = 7, LitresPerPulse = 10, MaxLPerH = 4_000 }],
