@@ -35,7 +35,7 @@ public sealed class ReferenceCoverageTests
         ["07-tank-volume.csv"] = (29, []),
         ["08-meters.csv"] = (25, []),
         ["09-corrosion-coupons.csv"] = (19, [.. Ids("09", 12, 19)]),
-        ["10-microbiology.csv"] = (39, [.. Ids("10", 1, 35)]),
+        ["10-microbiology.csv"] = (39, [.. Ids("10", 3, 5), "10-008", .. Ids("10", 14, 15), "10-017", .. Ids("10", 19, 35)]),
         ["11-units.csv"] = (39, []),
         ["12-biocide-schedule.csv"] = (21, []),
     };
