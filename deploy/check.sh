@@ -9,7 +9,9 @@ trap '[ -z "$pid" ] || kill "$pid" 2>/dev/null || true; rm -rf "$work"' EXIT
 
 deploy/publish.sh "$work/out" >"$work/publish.log" 2>&1 || { tail -20 "$work/publish.log" >&2; exit 1; }
 mkdir "$work/state"
-dotnet "$work/out/command/logbook.dll" demo --database "$work/state/logbook.db" >/dev/null
+# An ordinary firm, not the demo: the web application opens a demo only with --demo.
+dotnet "$work/out/command/logbook.dll" demo --systems 2 --years 0.2 --out "$work/firm.json"
+dotnet "$work/out/command/logbook.dll" import "$work/firm.json" --database "$work/state/logbook.db"
 port=$((20000 + RANDOM % 20000))
 (cd "$work/state" && ASPNETCORE_ENVIRONMENT=Production exec dotnet "$work/out/web/LogBook.Web.dll" --database "$work/state/logbook.db" --urls "http://127.0.0.1:$port") >"$work/web.log" 2>&1 &
 pid=$!
