@@ -24,6 +24,12 @@ try
 {
     return await parsed.InvokeAsync(new InvocationConfiguration { EnableDefaultExceptionHandler = false });
 }
+catch (OperationCanceledException)
+{
+    // Ctrl+C: what was not committed is undone by the database.
+    Console.Error.WriteLine("Interrupted; nothing half done was kept.");
+    return Session.Interrupted;
+}
 catch (Exception fault) when (fault is NewerSchemaException or DbException or IOException or UnauthorizedAccessException)
 {
     // What is outside this program: a file out of reach, a database of a newer version. Everything else is a bug and says where.

@@ -17,6 +17,9 @@ internal sealed class Session : IAsyncDisposable
     /// <summary>Wrong use of the command.</summary>
     public const int WrongUse = 2;
 
+    /// <summary>Stopped by Ctrl+C or a request to end: 128 + SIGINT, as shells have it.</summary>
+    public const int Interrupted = 130;
+
     private readonly ServiceProvider _services;
 
     private Session(ServiceProvider services) => _services = services;

@@ -131,13 +131,6 @@ internal static class Users
     }
 
     // Not an argument: arguments stand in process lists and shell histories.
-    private static string ReadPassword()
-    {
-        if (!Console.IsInputRedirected)
-        {
-            Console.Error.Write("Password (at least 12 characters): ");
-        }
-
-        return Console.ReadLine() ?? "";
-    }
+    private static string ReadPassword() =>
+        Console.IsInputRedirected ? Console.ReadLine() ?? "" : HiddenPrompt.Ask("Password (at least 12 characters, not shown): ", Console.Error, () => Console.ReadKey(intercept: true));
 }

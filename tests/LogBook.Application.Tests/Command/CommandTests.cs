@@ -151,6 +151,20 @@ public sealed class CommandTests : IDisposable
         Assert.Equal((1, 1), (away.ExitCode, away.ErrorLines.Length));
     }
 
+    [Fact]
+    public async Task Demo_Interrupted_SaysSoInOneLineAndKeepsNothing()
+    {
+        var stopped = await _command.InterruptAsync("logbook.db", "demo");
+
+        // Refused by the command itself or cut off by its host when it does not end within two seconds.
+        Assert.Equal(130, stopped.ExitCode);
+        Assert.DoesNotContain("   at ", stopped.Errors, StringComparison.Ordinal);
+        Assert.DoesNotContain("Exception", stopped.Errors, StringComparison.Ordinal);
+        Assert.True(stopped.ErrorLines.Length <= 1, stopped.Errors);
+
+        Assert.Equal(0, await AskAsync("SELECT count(*) FROM sqlite_master WHERE type = 'table' AND name = 'Visits'") is 0 ? 0 : await AskAsync("SELECT count(*) FROM Visits"));
+    }
+
     public void Dispose() => _command.Dispose();
 
     private async Task ImportExamplesAsync()

@@ -18,7 +18,37 @@ internal sealed class LogbookCommand : IDisposable
 
     public Task<CommandResult> RunAsync(params string[] arguments) => RunWithInputAsync(null, arguments);
 
-    public async Task<CommandResult> RunWithInputAsync(string? input, params string[] arguments)
+    /// <summary>Runs, and presses Ctrl+C (SIGINT) as soon as a file appears in the folder.</summary>
+    public async Task<CommandResult> InterruptAsync(string onceThereIs, params string[] arguments)
+    {
+        using var watcher = new FileSystemWatcher(Folder);
+        var appeared = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
+        void Look(string? name)
+        {
+            if (name == onceThereIs)
+            {
+                appeared.TrySetResult();
+            }
+        }
+
+        watcher.Created += (_, made) => Look(made.Name);
+        watcher.EnableRaisingEvents = true;
+        return await RunAsync(
+            null,
+            async process =>
+            {
+                if (await Task.WhenAny(appeared.Task, process.WaitForExitAsync()) == appeared.Task)
+                {
+                    using var kill = Process.Start("kill", ["-INT", process.Id.ToString(CultureInfo.InvariantCulture)])!;
+                    await kill.WaitForExitAsync();
+                }
+            },
+            arguments);
+    }
+
+    public Task<CommandResult> RunWithInputAsync(string? input, params string[] arguments) => RunAsync(input, _ => Task.CompletedTask, arguments);
+
+    private async Task<CommandResult> RunAsync(string? input, Func<Process, Task> meanwhile, string[] arguments)
     {
         var start = new ProcessStartInfo(Environment.ProcessPath is { } path && Path.GetFileNameWithoutExtension(path) == "dotnet" ? path : "dotnet")
         {
@@ -44,6 +74,7 @@ internal sealed class LogbookCommand : IDisposable
         process.StandardInput.Close();
         var output = process.StandardOutput.ReadToEndAsync();
         var errors = process.StandardError.ReadToEndAsync();
+        await meanwhile(process);
         await process.WaitForExitAsync();
         return new CommandResult(process.ExitCode, await output, await errors, clock.Elapsed.TotalSeconds, ChildrenSeconds() - before);
     }
