@@ -6,4 +6,4 @@ namespace LogBook.Application.Visits;
 /// <param name="Where">What it is, in words.</param>
 /// <param name="Before">As it was; null where there was nothing.</param>
 /// <param name="After">As it is; null where there is nothing any more.</param>
-public sealed record VisitDifference(Text Where, string? Before, string? After);
+public sealed record VisitDifference(Text Where, Text? Before, Text? After);

@@ -8,120 +8,96 @@ using LogBook.Domain.Visits;
 namespace LogBook.Application.Visits;
 
 /// <summary>
-/// What an amendment changed, place by place. Works on the documents, so that nothing which is stored can differ unseen; records in lists
-/// are told apart by what identifies them, so that an added reading is one difference and not a shift of all that follow.
+/// What differs between two texts of a visit, place by place. Works on the documents, so that nothing which is stored can differ unseen;
+/// records in lists are told apart by what identifies them, so that an added reading is one record and not a shift of all that follow.
 /// </summary>
 public static class VisitDifferences
 {
     private static readonly string[] Identities = ["id", "system", "meter", "drum", "output", "pump", "probe", "name", "product", "bottle", "by"];
     private static readonly HashSet<string> OfTheAmendment = ["version", "amends", "amendedBy", "amendedAt"];
 
-    private static readonly Dictionary<string, Text> Words = new(StringComparer.Ordinal)
-    {
-        ["readings"] = new("reading", "lectura", "leitura"),
-        ["probes"] = new("probe", "sonda", "sonda"),
-        ["meters"] = new("water meter", "contador de agua", "hidrômetro"),
-        ["drums"] = new("drum", "bidón", "bombona"),
-        ["hoursRun"] = new("hours run", "horas de marcha", "horas de funcionamento"),
-        ["pumps"] = new("pump", "bomba", "bomba"),
-        ["drawdowns"] = new("drawdown", "medición de caudal", "medição de vazão"),
-        ["switches"] = new("switch", "selector", "chave"),
-        ["settings"] = new("setting", "ajuste", "ajuste"),
-        ["additions"] = new("addition", "adición", "adição"),
-        ["events"] = new("event", "suceso", "evento"),
-        ["alarms"] = new("alarm", "alarma", "alarme"),
-        ["observations"] = new("observation", "observación", "observação"),
-        ["actions"] = new("action", "acción", "ação"),
-        ["photos"] = new("photo", "foto", "foto"),
-        ["recommendations"] = new("recommendation", "recomendación", "recomendação"),
-        ["signatures"] = new("signature", "firma", "assinatura"),
-        ["samples"] = new("sample", "muestra", "amostra"),
-        ["value"] = new("value", "valor", "valor"),
-        ["unit"] = new("unit", "unidad", "unidade"),
-        ["level"] = new("level", "nivel", "nível"),
-        ["dial"] = new("dial", "esfera", "mostrador"),
-        ["total"] = new("total", "total", "total"),
-        ["hours"] = new("hours", "horas", "horas"),
-        ["found"] = new("found", "encontrado", "encontrado"),
-        ["left"] = new("left", "dejado", "deixado"),
-        ["asFound"] = new("as found", "como se encontró", "como encontrado"),
-        ["asLeft"] = new("as left", "como se dejó", "como deixado"),
-        ["afterCleaning"] = new("after cleaning", "tras limpiar", "após limpar"),
-        ["reference"] = new("reference", "referencia", "referência"),
-        ["addedL"] = new("added, L", "añadido, L", "adicionado, L"),
-        ["lot"] = new("lot", "lote", "lote"),
-        ["resultAt"] = new("result came in", "llegada del resultado", "chegada do resultado"),
-        ["arrived"] = new("arrived", "llegada", "chegada"),
-        ["kind"] = new("kind", "tipo", "tipo"),
-        ["technician"] = new("technician", "técnico", "técnico"),
-        ["site"] = new("site", "sitio", "local"),
-        ["reason"] = new("reason", "motivo", "motivo"),
-        ["notes"] = new("notes", "notas", "notas"),
-        ["text"] = new("text", "texto", "texto"),
-        ["state"] = new("state", "estado", "estado"),
-        ["due"] = new("due", "vence", "vence"),
-        ["owner"] = new("owner", "responsable", "responsável"),
-        ["qualifier"] = new("qualifier", "calificador", "qualificador"),
-        ["takenAt"] = new("taken at", "tomada a las", "coletada às"),
-        ["running"] = new("running", "en marcha", "em marcha"),
-        ["inUse"] = new("in use", "en uso", "em uso"),
-    };
-
     /// <summary>All differences, in the order of the newer document.</summary>
-    public static IReadOnlyList<VisitDifference> Between(Visit older, Visit newer)
+    /// <param name="older">One text.</param>
+    /// <param name="newer">The other.</param>
+    /// <param name="zone">Zone of the site, for moments.</param>
+    public static IReadOnlyList<VisitDifference> Between(Visit older, Visit newer, TimeZoneInfo zone)
     {
-        var before = Flat(older);
-        var after = Flat(newer);
+        var before = Flat(older, zone);
+        var after = Flat(newer, zone);
         return
         [
-            .. after.Where(place => !before.TryGetValue(place.Key, out var was) || was.Value != place.Value.Value)
-                .Select(place => new VisitDifference(place.Value.Where, before.TryGetValue(place.Key, out var was) ? was.Value : null, place.Value.Value)),
-            .. before.Where(place => !after.ContainsKey(place.Key)).Select(place => new VisitDifference(place.Value.Where, place.Value.Value, null)),
+            .. after.Where(place => !before.TryGetValue(place.Key, out var was) || was.Raw != place.Value.Raw)
+                .Select(place => new VisitDifference(place.Value.Where, before.TryGetValue(place.Key, out var was) ? was.Shown : null, place.Value.Shown)),
+            .. before.Where(place => !after.ContainsKey(place.Key)).Select(place => new VisitDifference(place.Value.Where, place.Value.Shown, null)),
         ];
     }
 
-    private static Dictionary<string, (Text Where, string Value)> Flat(Visit visit)
+    private static Dictionary<string, Place> Flat(Visit visit, TimeZoneInfo zone)
     {
-        var places = new Dictionary<string, (Text, string)>(StringComparer.Ordinal);
-        Walk(JsonSerializer.SerializeToNode(visit, ExchangeJson.Default.Visit)!, "", [], places, top: true);
+        var places = new Dictionary<string, Place>(StringComparer.Ordinal);
+        WalkRecord((JsonObject)JsonSerializer.SerializeToNode(visit, ExchangeJson.Default.Visit)!, OfTheAmendment, "", [], places, zone);
         return places;
     }
 
-    private static void Walk(JsonNode node, string path, IReadOnlyList<Text> where, Dictionary<string, (Text, string)> places, bool top = false)
+    private static void WalkRecord(
+        JsonObject record, IReadOnlySet<string> said, string path, IReadOnlyList<Text> where, Dictionary<string, Place> places, TimeZoneInfo zone)
     {
-        switch (node)
+        foreach (var (name, value) in record)
         {
-            case JsonObject record:
-                foreach (var (name, value) in record.Where(field => field.Value is not null && !(top && OfTheAmendment.Contains(field.Key))))
-                {
-                    Walk(value!, $"{path}/{name}", name == "systems" ? where : [.. where, Word(name)], places);
-                }
+            if (value is null || said.Contains(name) || (name == "unit" && VisitDifferenceValues.CarriesUnit(record)))
+            {
+                continue;
+            }
 
-                break;
-            case JsonArray list:
-                var seen = new Dictionary<string, int>(StringComparer.Ordinal);
-                foreach (var item in list.OfType<JsonNode>())
-                {
-                    var (id, name) = item is JsonObject record ? IdentityOf(record) : (item.ToJsonString(), Same(item.ToString()));
-                    var count = seen[id] = seen.GetValueOrDefault(id) + 1;
-                    Walk(item, $"{path}/{id}#{count}", [.. where, name], places);
-                }
-
-                break;
-            default:
-                places[path] = (Joined(where), node.ToString());
-                break;
+            var here = $"{path}/{name}";
+            IReadOnlyList<Text> named = name == "systems" ? where : [.. where, VisitDifferenceWords.NameOf(name)];
+            switch (value)
+            {
+                case JsonObject inner:
+                    WalkRecord(inner, new HashSet<string>(), here, named, places, zone);
+                    break;
+                case JsonArray list:
+                    WalkList(list, here, named, places, zone);
+                    break;
+                default:
+                    places[here] = new Place(VisitDifferenceWords.Joined(named), VisitDifferenceValues.Raw(record, name), VisitDifferenceValues.Of(record, name, zone));
+                    break;
+            }
         }
     }
 
-    private static (string Id, Text Name) IdentityOf(JsonObject record)
+    private static void WalkList(JsonArray list, string path, IReadOnlyList<Text> where, Dictionary<string, Place> places, TimeZoneInfo zone)
+    {
+        var seen = new Dictionary<string, int>(StringComparer.Ordinal);
+        foreach (var item in list.OfType<JsonNode>())
+        {
+            var (id, name, said) = item is JsonObject known ? IdentityOf(known) : (item.ToJsonString(), Same(item.ToString()), []);
+            var count = seen[id] = seen.GetValueOrDefault(id) + 1;
+            var here = $"{path}/{id}#{count}";
+            IReadOnlyList<Text> named = [.. where, name];
+            if (item is JsonObject record)
+            {
+                // A record of which nothing is left to say stands as itself.
+                var before = places.Count;
+                WalkRecord(record, said, here, named, places, zone);
+                if (places.Count == before)
+                {
+                    places[here] = new Place(VisitDifferenceWords.Joined(where), id, name);
+                }
+            }
+            else
+            {
+                places[here] = new Place(VisitDifferenceWords.Joined(where), item.ToJsonString(), Same(item.ToString()));
+            }
+        }
+    }
+
+    // What tells a record from its neighbours, its name for people, and the fields that the name has said already.
+    private static (string Id, Text Name, HashSet<string> Said) IdentityOf(JsonObject record)
     {
         if (record["test"] is { } test && record["at"] is { } at)
         {
-            var source = record["source"]?.ToString() ?? "kit";
-            var name = TestTexts.NameOf(test.ToString());
-            var point = TestTexts.NameOfPoint(at.ToString());
-            return ($"{at}|{test}|{source}|{record["phase"]}", new Text($"{name.En} ({point.En})", $"{name.Es} ({point.Es})", $"{name.Pt} ({point.Pt})"));
+            return ($"{at}|{test}|{record["source"]?.ToString() ?? "kit"}|{record["phase"]}", VisitDifferenceWords.NameOfReading(record), ["at", "test"]);
         }
 
         foreach (var field in Identities)
@@ -129,25 +105,20 @@ public static class VisitDifferences
             if (record[field] is JsonValue value)
             {
                 var text = value.ToString();
-                return (text, field switch
+                return field switch
                 {
-                    "id" => record["text"] is { } words ? Same(words.ToString()) : Same(text),
-                    "name" => VisitTexts.NameOfSetting(text),
-                    _ => Same(text),
-                });
+                    "id" => (text, Same((record["text"] ?? record["of"])?.ToString() ?? text), ["id"]),
+                    "name" => (text, VisitTexts.NameOfSetting(text), ["name"]),
+                    _ => (text, VisitDifferenceValues.Of(record, field, TimeZoneInfo.Utc), [field]),
+                };
             }
         }
 
-        var about = (record["about"] ?? record["type"] ?? record["text"])?.ToString() ?? "";
-        return (about, Same(about));
+        var naming = new[] { "about", "type", "text" }.FirstOrDefault(field => record[field] is not null);
+        return naming is null ? ("", Same(""), []) : (record[naming]!.ToString(), VisitDifferenceValues.Of(record, naming, TimeZoneInfo.Utc), [naming]);
     }
 
-    private static Text Word(string name) => Words.TryGetValue(name, out var word) ? word : Same(name);
-
-    private static Text Joined(IReadOnlyList<Text> parts) => new(
-        string.Join(" · ", parts.Select(part => part.En)),
-        string.Join(" · ", parts.Select(part => part.Es)),
-        string.Join(" · ", parts.Select(part => part.Pt)));
-
     private static Text Same(string text) => new(text, text, text);
+
+    private sealed record Place(Text Where, string Raw, Text Shown);
 }

@@ -92,7 +92,7 @@ public sealed class VisitQuery(LogBookStore store)
                 row.Reason,
                 row.Sha256,
                 visit,
-                before is null ? [] : VisitDifferences.Between(before, visit)));
+                before is null ? [] : VisitDifferences.Between(before, visit, zone)));
             before = visit;
         }
 

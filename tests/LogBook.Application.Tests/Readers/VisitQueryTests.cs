@@ -24,8 +24,8 @@ public sealed class VisitQueryTests
         var view = await new VisitQuery(firm.Store).OfAsync(ReadingFirm.Supervisor, first.Id);
 
         Assert.Equal([2, 1], view!.Versions.Select(version => version.Version));
-        var differences = view.Versions[0].Differences.Select(d => (d.Where.In(Language.Spanish), d.Before, d.After)).ToList();
-        Assert.Contains(("CT-1 · lectura · Conductividad (agua de la torre) · valor", "1350", "1360"), differences);
+        var differences = view.Versions[0].Differences.Select(d => (d.Where.In(Language.Spanish), d.Before?.Es, d.After?.Es)).ToList();
+        Assert.Contains(("CT-1 · lectura · Conductividad (agua de la torre, medidor portátil) · valor", "1350 µS/cm", "1360 µS/cm"), differences);
         Assert.Equal(2, differences.Count);
     }
 
@@ -38,10 +38,67 @@ public sealed class VisitQueryTests
             Systems = [older.Systems[0] with { Readings = [new Reading { At = "tower", Test = "pH", Value = 8.1, Unit = "[pH]" }, .. older.Systems[0].Readings] }],
         };
 
-        var differences = VisitDifferences.Between(older, newer);
+        var differences = VisitDifferences.Between(older, newer, TimeZoneInfo.Utc);
 
-        Assert.All(differences, difference => Assert.Null(difference.Before));
+        // Test and point name the reading and need no lines of their own.
+        var added = Assert.Single(differences);
+        Assert.Null(added.Before);
+        Assert.Equal("pH 8,1", added.After!.Es);
         Assert.All(differences, difference => Assert.Contains("pH (tower water)", difference.Where.En, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Between_LaterResult_ReadsInUnitsAndSiteTimeOfTheLanguage()
+    {
+        var older = ReadingFirm.VisitOf("YAF-1", ReadingFirm.Start, 1350);
+        var newer = older with
+        {
+            Systems =
+            [
+                older.Systems[0] with
+                {
+                    Readings =
+                    [
+                        .. older.Systems[0].Readings,
+                        new Reading
+                        {
+                            At = "tower", Test = "dip-slide", Value = 10000, Unit = "[CFU]/mL", Qualifier = "<",
+                            ResultAt = Moment.OfUtc(new DateTime(2025, 7, 5, 8, 0, 0, DateTimeKind.Utc)), Source = ReadingSource.SiteStaff,
+                        },
+                    ],
+                    Running = false,
+                },
+            ],
+        };
+
+        var differences = VisitDifferences.Between(older, newer, TimeZoneInfo.FindSystemTimeZoneById("Europe/London"));
+
+        var shown = differences.ToDictionary(d => d.Where.Es.Split(" · ")[^1], d => d.After!.Es);
+        Assert.Equal("10\u00a0000 UFC/mL", shown["valor"]);
+        Assert.Equal("05/07/2025 09:00", shown["llegada del resultado"]);
+        Assert.Equal("no", shown["en marcha"]);
+        Assert.All(differences.Where(d => d.Where.Es.Contains("lectura", StringComparison.Ordinal)), d => Assert.Contains("personal del sitio", d.Where.Es, StringComparison.Ordinal));
+        Assert.DoesNotContain("unidad", shown.Keys);
+    }
+
+    [Fact]
+    public void Between_UnitAloneDiffers_IsSeen()
+    {
+        var older = ReadingFirm.VisitOf("YAF-1", ReadingFirm.Start, 1350);
+        var reading = older.Systems[0].Readings.Single(r => r.Test == "conductivity");
+        var newer = older with { Systems = [older.Systems[0] with { Readings = [.. older.Systems[0].Readings.Select(r => r == reading ? r with { Unit = "mS/cm" } : r)] }] };
+
+        var difference = Assert.Single(VisitDifferences.Between(older, newer, TimeZoneInfo.Utc));
+
+        Assert.Equal(("1350 µS/cm", "1350 mS/cm"), (difference.Before!.En, difference.After!.En));
+    }
+
+    [Fact]
+    public void Names_EveryFieldOfAVisit_HasOne()
+    {
+        var without = FieldsOf(typeof(Visit), []).Where(field => !VisitDifferenceWords.Knows(field)).Order(StringComparer.Ordinal);
+
+        Assert.Empty(without);
     }
 
     [Fact]
@@ -119,5 +176,26 @@ public sealed class VisitQueryTests
 
         Assert.Empty(await new SearchQuery(firm.Store).FindAsync(ReadingFirm.Supervisor, "%%"));
         Assert.Empty(await new SearchQuery(firm.Store).FindAsync(ReadingFirm.Supervisor, "Y_F"));
+    }
+
+    private static IEnumerable<string> FieldsOf(Type type, HashSet<Type> seen)
+    {
+        if (!seen.Add(type))
+        {
+            yield break;
+        }
+
+        foreach (var property in ExchangeJson.Default.Options.GetTypeInfo(type).Properties)
+        {
+            yield return property.Name;
+            var item = property.PropertyType.IsGenericType ? property.PropertyType.GetGenericArguments()[0] : property.PropertyType;
+            if (item.Namespace == typeof(Visit).Namespace && item.IsClass && item != typeof(SettingValue))
+            {
+                foreach (var field in FieldsOf(item, seen))
+                {
+                    yield return field;
+                }
+            }
+        }
     }
 }
