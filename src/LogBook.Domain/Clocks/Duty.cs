@@ -7,6 +7,9 @@ namespace LogBook.Domain.Clocks;
 /// <summary>One running clock: something that a rule in force wants done within some days.</summary>
 public sealed record Duty
 {
+    // A plant that does not run for so long has no last day worth a name; longer than any interval of a rule.
+    private const int FarthestDays = 3650;
+
     private readonly Operation? _operation;
 
     internal Duty(DutyKind kind, Rule rule, DateOnly since, double days, Operation? operation = null)
@@ -48,6 +51,27 @@ public sealed record Duty
     public int PassedOn(DateOnly day) => _operation is null
         ? Math.Max(0, day.DayNumber - Since.DayNumber)
         : OperatingDays.Between(_operation, Since, day);
+
+    /// <summary>Last day that is still in time, in the site's zone; days of a stop are passed over where the rule does so.</summary>
+    public DateOnly LastDay
+    {
+        get
+        {
+            if (_operation is null)
+            {
+                return Since.AddDays((int)Days);
+            }
+
+            var day = Since;
+            for (var left = (int)Days; left > 0 && day < Since.AddDays(FarthestDays);)
+            {
+                day = day.AddDays(1);
+                left -= OperatingDays.Runs(_operation, day) ? 1 : 0;
+            }
+
+            return day;
+        }
+    }
 
     /// <summary>Whether the days allowed are over.</summary>
     /// <param name="day">Day in the site's zone.</param>

@@ -15,6 +15,9 @@ namespace LogBook.Domain.Findings;
 /// </remarks>
 public sealed class ClockDue : IDailyRule
 {
+    // Laboratories answer within two weeks or so; at daily visits that is fifteen of them.
+    private const int VisitsWithLateResults = 15;
+
     private static readonly Text VisitLate = new(
         "The last visit was {0} days ago; the interval is {1} days (late from {2} days on, {3}).",
         "La última visita fue hace {0} días; el intervalo es de {1} días (tarde desde {2} días, {3}).",
@@ -26,9 +29,9 @@ public sealed class ClockDue : IDailyRule
         "{0}: {1} foi amostrado pela última vez há {2} dias; pede-se a cada {3} dias.");
 
     private static readonly Text TestDueSoon = new(
-        "{0}: {1} is due in {2} days; every {3} days is asked for.",
-        "{0}: {1} vence en {2} días; se pide cada {3} días.",
-        "{0}: {1} vence em {2} dias; pede-se a cada {3} dias.");
+        "{0}: {1} is due by {2}; every {3} days is asked for.",
+        "{0}: {1} vence el {2}; se pide cada {3} días.",
+        "{0}: {1} vence em {2}; pede-se a cada {3} dias.");
 
     private static readonly Text EventOverdue = new(
         "{0}: {1} on {2}; {3} days are allowed for what follows, {4} have passed.",
@@ -36,9 +39,9 @@ public sealed class ClockDue : IDailyRule
         "{0}: {1} em {2}; são permitidos {3} dias para o que segue e passaram {4}.");
 
     private static readonly Text EventDueSoon = new(
-        "{0}: {1} on {2}; of {3} days allowed for what follows, {4} are left.",
-        "{0}: {1} el {2}; de {3} días permitidos para lo que sigue quedan {4}.",
-        "{0}: {1} em {2}; de {3} dias permitidos para o que segue restam {4}.");
+        "{0}: {1} on {2}; {3} days are allowed for what follows, up to {4}.",
+        "{0}: {1} el {2}; se permiten {3} días para lo que sigue, hasta el {4}.",
+        "{0}: {1} em {2}; são permitidos {3} dias para o que segue, até {4}.");
 
     private static readonly Text RetestOverdue = new(
         "{0}: {1} was to be tested again from {2} to {3}; no such sample is on record.",
@@ -81,7 +84,7 @@ public sealed class ClockDue : IDailyRule
             yield return Verdict.Clear();
         }
 
-        foreach (var verdict in Duties(visit, visit.Day, thresholds))
+        foreach (var verdict in Duties(visit, DayKnown(visit), thresholds))
         {
             yield return verdict;
         }
@@ -104,6 +107,17 @@ public sealed class ClockDue : IDailyRule
         {
             yield return verdict;
         }
+    }
+
+    // A result that comes in days after its visit is judged with the clock of that later day: judged by the day of the visit, it
+    // would close what has fallen due since, and the next day would open it again.
+    private static DateOnly DayKnown(VisitFacts visit)
+    {
+        var known = visit.Back().Take(VisitsWithLateResults)
+            .SelectMany(one => one.Visit.Record.Readings.Select(reading => reading.ResultAt?.Utc).OfType<DateTime>().Append(one.Visit.KnownFrom))
+            .Max();
+        var day = visit.History.DayOf(known);
+        return day > visit.Day ? day : visit.Day;
     }
 
     private static bool IsOnSite(VisitFacts visit) => visit.Visit.Visit.Kind is not (VisitKind.Result or VisitKind.Delivery);
@@ -147,13 +161,12 @@ public sealed class ClockDue : IDailyRule
         }
 
         var what = What(duty.Rule);
-        var left = duty.Days - passed;
         var says = duty.Kind switch
         {
             DutyKind.Interval when isOverdue => new Said(TestOverdue, duty.Rule.Name, what, (double)passed, duty.Rule.EveryDays!.Value),
-            DutyKind.Interval => new Said(TestDueSoon, duty.Rule.Name, what, left, duty.Rule.EveryDays!.Value),
+            DutyKind.Interval => new Said(TestDueSoon, duty.Rule.Name, what, duty.LastDay, duty.Rule.EveryDays!.Value),
             DutyKind.AfterEvent when isOverdue => new Said(EventOverdue, duty.Rule.Name, VisitTexts.NameOf(duty.Event!.Value), duty.Since, duty.Days, (double)passed),
-            DutyKind.AfterEvent => new Said(EventDueSoon, duty.Rule.Name, VisitTexts.NameOf(duty.Event!.Value), duty.Since, duty.Days, left),
+            DutyKind.AfterEvent => new Said(EventDueSoon, duty.Rule.Name, VisitTexts.NameOf(duty.Event!.Value), duty.Since, duty.Days, duty.LastDay),
             _ when isOverdue && duty.TooEarlyOn is { } early => new Said(RetestEarly, duty.Rule.Name, what, early, duty.NotBefore!.Value, duty.Since.AddDays((int)duty.Days)),
             _ when isOverdue => new Said(RetestOverdue, duty.Rule.Name, what, duty.NotBefore!.Value, duty.Since.AddDays((int)duty.Days)),
             _ => new Said(RetestDueSoon, duty.Rule.Name, what, duty.NotBefore!.Value, duty.Since.AddDays((int)duty.Days)),

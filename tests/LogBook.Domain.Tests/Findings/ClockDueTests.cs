@@ -77,6 +77,52 @@ public class ClockDueTests
     }
 
     [Fact]
+    public void Test_LateResultOfAnotherTest_DoesNotCloseAndReopenWhatIsDue()
+    {
+        var builder = new HistoryBuilder { Rules = [Monthly], VisitEveryDays = null };
+        builder.Visit(0, record => record with { Readings = [HistoryBuilder.Tower(TestCodes.DipSlide, 100, "[CFU]/mL")] });
+
+        // Known before the clock begins to run out, but for one number that comes in when it is overdue.
+        builder.Visit(22, record => record with
+        {
+            Readings = [HistoryBuilder.Tower(TestCodes.ColonyCount, 100, "[CFU]/mL") with { ResultAt = Moment.OfUtc(HistoryBuilder.Start.AddDays(33)) }],
+        });
+
+        var finding = Assert.Single(builder.Assess(HistoryBuilder.Start.AddDays(34)).All(FindingKinds.ClockDue));
+        Assert.Equal((FindingState.Open, Severity.Plan, Day(25)), (finding.State, finding.Severity, finding.FirstSeen));
+    }
+
+    [Fact]
+    public void Test_DueSoon_NamesTheDayAndIsOneFindingUntilItIsMet()
+    {
+        var builder = new HistoryBuilder { Rules = [Monthly], VisitEveryDays = null };
+        builder.Visit(0, record => record with { Readings = [HistoryBuilder.Tower(TestCodes.DipSlide, 100, "[CFU]/mL")] });
+
+        var first = builder.Assess(HistoryBuilder.Start.AddDays(25)).Open(FindingKinds.ClockDue)!;
+        var last = builder.Assess(HistoryBuilder.Start.AddDays(30)).Open(FindingKinds.ClockDue)!;
+        Assert.Equal(first.Text, last.Text);
+        Assert.Contains("5 Feb 2025", first.Text, StringComparison.Ordinal);
+
+        builder.Visit(29, record => record with { Readings = [HistoryBuilder.Tower(TestCodes.DipSlide, 100, "[CFU]/mL")] });
+        var met = Assert.Single(builder.Assess(HistoryBuilder.Start.AddDays(40)).All(FindingKinds.ClockDue));
+        Assert.Equal((FindingState.Closed, Day(29)), (met.State, met.ClosedOn));
+    }
+
+    [Fact]
+    public void Test_DueSoonAcrossAStop_NamesTheDayAfterIt()
+    {
+        var builder = new HistoryBuilder
+        {
+            Rules = [Monthly with { OperatingDaysOnly = true }],
+            VisitEveryDays = null,
+            System = system => system with { Operation = new Operation { Stops = [new Stop { From = Day(27), To = Day(36) }] } },
+        };
+        builder.Visit(0, record => record with { Readings = [HistoryBuilder.Tower(TestCodes.DipSlide, 100, "[CFU]/mL")] });
+
+        Assert.Contains("15 Feb 2025", builder.Assess(HistoryBuilder.Start.AddDays(26)).Open(FindingKinds.ClockDue)!.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Test_OperatingDaysOnly_SkipsAStop()
     {
         var builder = new HistoryBuilder
@@ -91,4 +137,6 @@ public class ClockDueTests
         Assert.Equal(Severity.Watch, builder.Assess(HistoryBuilder.Start.AddDays(50)).Open(FindingKinds.ClockDue)!.Severity);
         Assert.Equal(Severity.Plan, builder.Assess(HistoryBuilder.Start.AddDays(51)).Open(FindingKinds.ClockDue)!.Severity);
     }
+
+    private static DateOnly Day(int after) => DateOnly.FromDateTime(HistoryBuilder.Start.AddDays(after));
 }
