@@ -168,7 +168,7 @@ public sealed class SummaryBuilder
         .Where(shown => shown.Place >= 0)
         .OrderBy(shown => shown.Place).ThenBy(shown => shown.figure.About, StringComparer.Ordinal)
         .Select(shown => new SummaryFigure(
-            FigureTexts.NameOf(shown.figure.Code).In(_language) + (shown.figure.About.Length == 0 ? string.Empty : ", " + AboutName(system, shown.figure.About)),
+            FigureTexts.NameOf(shown.figure.Code).In(_language) + (FigureTexts.SubjectOf(shown.figure.Code, shown.figure.About) is { Length: > 0 } subject ? ", " + AboutName(system, subject) : string.Empty),
             Shown.Estimated(shown.figure.Estimate!, _language)));
 
     private IEnumerable<string> DoneOn(VisitedSystem record, WaterSystem? system)
@@ -256,9 +256,16 @@ public sealed class SummaryBuilder
         yield return SummaryTexts.DeferCaution.In(_language);
     }
 
-    private string SignatureLine(Signature signature) => signature.Name is { } name
-        ? SummaryTexts.Signed.In(_language) + ": " + name + (signature.Role is { } role ? " (" + role + ")" : string.Empty)
-        : SummaryTexts.NotSigned.In(_language, signature.AbsentReason ?? string.Empty);
+    private string SignatureLine(Signature signature)
+    {
+        var whose = (signature.By == SignedBy.Technician ? SummaryTexts.Technician : SummaryTexts.OfCustomer).In(_language);
+        return (signature.Name, signature.AbsentReason) switch
+        {
+            ({ } name, _) => SummaryTexts.Signed.In(_language, whose, name + (signature.Role is { } role ? " (" + role + ")" : string.Empty)),
+            (null, { } reason) => SummaryTexts.NotSigned.In(_language, whose, reason),
+            _ => SummaryTexts.NotSignedNoReason.In(_language, whose),
+        };
+    }
 
     private string WithReason(string text, string? reason) => string.IsNullOrWhiteSpace(reason) ? text : SummaryTexts.ReasonGiven.In(_language, text, reason);
 

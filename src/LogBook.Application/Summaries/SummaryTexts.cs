@@ -102,8 +102,11 @@ public static class SummaryTexts
         "Os resultados pendentes virão depois; então este resumo é enviado de novo como uma nova versão.");
 
     public static readonly Text Seen = new("Seen: {0}", "Observado: {0}", "Observado: {0}");
-    public static readonly Text Signed = new("Signed", "Firmado", "Assinado");
-    public static readonly Text NotSigned = new("not signed: {0}", "sin firma: {0}", "sem assinatura: {0}");
+    public static readonly Text Technician = new("Technician", "Técnico", "Técnico");
+    public static readonly Text OfCustomer = new("For the customer", "Por el cliente", "Pelo cliente");
+    public static readonly Text Signed = new("{0}, signed: {1}", "{0}, firma: {1}", "{0}, assinatura: {1}");
+    public static readonly Text NotSigned = new("{0}, not signed: {1}", "{0}, sin firma: {1}", "{0}, sem assinatura: {1}");
+    public static readonly Text NotSignedNoReason = new("{0}, not signed", "{0}, sin firma", "{0}, sem assinatura");
     public static readonly Text BeforeLeaving = new("act", "actuar", "agir");
     public static readonly Text ByNextVisit = new("plan", "planificar", "planejar");
     public static readonly Text KeepEye = new("watch", "vigilar", "vigiar");

@@ -216,6 +216,12 @@ public static class FigureTexts
     /// <returns>Its name; the code itself where this version does not know it.</returns>
     public static Text NameOf(string code) => All.TryGetValue(code, out var known) ? known.Name : Same(code);
 
+    /// <summary>What a figure's name leaves open: the drum, probe or output it speaks of.</summary>
+    /// <param name="code">A code of <see cref="FigureCodes"/>.</param>
+    /// <param name="about">Code of what it concerns; empty when it concerns the system.</param>
+    /// <returns><paramref name="about"/>; empty for figures of the bleed, whose name says it already.</returns>
+    public static string SubjectOf(string code, string about) => code is FigureCodes.Bleed or FigureCodes.BleedHours ? string.Empty : about;
+
     /// <summary>How a figure is worked out.</summary>
     /// <param name="code">A code of <see cref="FigureCodes"/>.</param>
     /// <returns>Formula and source, or null where this version does not know the code.</returns>

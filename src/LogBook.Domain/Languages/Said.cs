@@ -21,15 +21,10 @@ public sealed record Said(Text Wording, params IReadOnlyList<object?> Values)
     {
         Said said => said.In(language),
         Estimate estimate => Shown.Estimated(estimate, language),
-        Amount amount when Shown.Unit(amount.Unit, language) is { Length: > 0 } unit => $"{Number(amount.Value, language)} {unit}",
-        Amount amount => Number(amount.Value, language),
+        Amount amount => Shown.PlainWithUnit(amount.Value, amount.Unit, language),
         Count count => Shown.Entered(count.Value, language),
-        double number => Number(number, language),
+        double number => Shown.Plain(number, language),
         DateOnly day => Shown.Day(day, language),
         _ => value,
     };
-
-    // A whole number, such as an interval of 30 days or a limit of 4 %, was set or counted: zeros behind it would claim a measurement.
-    private static string Number(double number, Language language) =>
-        number == Math.Round(number) ? Shown.Entered(number, language) : Shown.Computed(number, language);
 }

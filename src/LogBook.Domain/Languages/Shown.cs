@@ -50,6 +50,10 @@ public static class Shown
         ["1"] = Same(string.Empty),
     };
 
+    private static readonly Text FromTo = new("{0} to {1}", "{0} a {1}", "{0} a {1}");
+    private static readonly Text AtLeast = new("at least {0}", "al menos {0}", "no mínimo {0}");
+    private static readonly Text AtMost = new("at most {0}", "como máximo {0}", "no máximo {0}");
+
     /// <summary>A unit for people.</summary>
     /// <param name="unit">UCUM code; an unknown one is shown as it is.</param>
     /// <param name="language">Language asked for.</param>
@@ -72,6 +76,45 @@ public static class Shown
     /// <param name="digits">Significant digits, 1 to 15.</param>
     /// <returns>The rounded number.</returns>
     public static string Computed(double value, Language language, int digits = 3) => WithDecimals(value, DecimalsFor(value, digits), language);
+
+    /// <summary>A computed number, rounded to three significant digits, without zeros behind what is known.</summary>
+    /// <param name="value">Finite. A whole one, such as 84 days or a limit of 4 %, was counted or set and keeps all its digits.</param>
+    /// <param name="language">Language asked for.</param>
+    /// <returns>As in "0.75", "12.3", "84".</returns>
+    public static string Plain(double value, Language language)
+    {
+        if (value == Math.Round(value))
+        {
+            return Entered(value, language);
+        }
+
+        var text = Computed(value, language);
+        var point = Cultures.Of(language).NumberFormat.NumberDecimalSeparator;
+        return text.Contains(point, StringComparison.Ordinal) ? text.TrimEnd('0').TrimEnd(point[0]) : text;
+    }
+
+    /// <summary>A range between two numbers of one unit, either end open.</summary>
+    /// <param name="low">Lower end, or null.</param>
+    /// <param name="high">Upper end, or null.</param>
+    /// <param name="unit">UCUM code.</param>
+    /// <param name="language">Language asked for.</param>
+    /// <returns>As in "-4 to 4 %"; empty where both ends are open.</returns>
+    public static string Range(double? low, double? high, string unit, Language language) => (low, high) switch
+    {
+        // pH stands before its number, and once is enough.
+        ({ } from, { } to) when unit == "[pH]" => FromTo.In(language, PlainWithUnit(from, unit, language), Plain(to, language)),
+        ({ } from, { } to) => FromTo.In(language, Plain(from, language), PlainWithUnit(to, unit, language)),
+        ({ } from, null) => AtLeast.In(language, PlainWithUnit(from, unit, language)),
+        (null, { } to) => AtMost.In(language, PlainWithUnit(to, unit, language)),
+        _ => string.Empty,
+    };
+
+    /// <summary>A number as <see cref="Plain"/> shows it, with its unit.</summary>
+    /// <param name="value">Finite.</param>
+    /// <param name="unit">UCUM code.</param>
+    /// <param name="language">Language asked for.</param>
+    /// <returns>As in "12.3 µS/cm"; pH stands before its number.</returns>
+    public static string PlainWithUnit(double value, string unit, Language language) => Join(Plain(value, language), unit, language);
 
     /// <summary>A number with its unit.</summary>
     /// <param name="value">Finite, as entered.</param>

@@ -6,9 +6,6 @@ namespace LogBook.Web.Features;
 /// <summary>Figures of a finding as people read them.</summary>
 public static class EvidenceWords
 {
-    private static readonly Text Between = new("{0} to {1}", "{0} a {1}", "{0} a {1}");
-    private static readonly Text AtLeast = new("at least {0}", "al menos {0}", "no mínimo {0}");
-    private static readonly Text AtMost = new("at most {0}", "como máximo {0}", "no máximo {0}");
     private static readonly Text Glance = new("{0}: {1} ({2}); limit {3}", "{0}: {1} ({2}); límite {3}", "{0}: {1} ({2}); limite {3}");
     private static readonly Text OnlyLimit = new("limit {0}", "límite {0}", "limite {0}");
 
@@ -31,17 +28,8 @@ public static class EvidenceWords
             : $"{evidence.What}: {Value(evidence, language)}" + (hasInterval ? $" ({Interval(evidence, language)})" : "") + (hasLimit ? $"; {OnlyLimit.In(language, Limit(evidence, language))}" : "");
     }
 
-    private static string Range(double? low, double? high, string unit, Language language) => (low, high) switch
-    {
-        ({ } from, { } to) => Between.In(language, Shown.Computed(from, language), Number(to, unit, language)),
-        ({ } from, null) => AtLeast.In(language, Number(from, unit, language)),
-        (null, { } to) => AtMost.In(language, Number(to, unit, language)),
-        _ => "–",
-    };
+    private static string Range(double? low, double? high, string unit, Language language) =>
+        Shown.Range(low, high, unit, language) is { Length: > 0 } range ? range : "–";
 
-    private static string Number(double value, string unit, Language language)
-    {
-        var shown = Shown.Unit(unit, language);
-        return shown.Length == 0 || unit == "[pH]" ? Shown.Computed(value, language) : $"{Shown.Computed(value, language)} {shown}";
-    }
+    private static string Number(double value, string unit, Language language) => Shown.PlainWithUnit(value, unit, language);
 }

@@ -4,7 +4,7 @@ namespace LogBook.Application.Tests.Summaries;
 internal static class GoldenFile
 {
     /// <summary>Set to 1, this variable of the environment writes the files instead; the change is then read as a diff.</summary>
-    private const string UpdateVariable = "LOGBOOK_UPDATE_GOLDEN";
+    private const string UpdateVariable = "LOGBOOK_UPDATE";
 
     public static void Equal(string name, string actual)
     {

@@ -24,6 +24,31 @@ public class ShownTests
     public void Entered_KeepsTheDigitsEntered(double value, string unit, Language language, string expected) =>
         Assert.Equal(expected, Shown.Entered(value, unit, language));
 
+    [Theory]
+    [InlineData(84.0, "d", Language.English, "84 d")]
+    [InlineData(0.75, "1", Language.Spanish, "0,75")]
+    [InlineData(0.2419, "1", Language.Portuguese, "0,242")]
+    [InlineData(100.4, "%", Language.English, "100 %")]
+    [InlineData(12.04, "L", Language.Spanish, "12 L")]
+    [InlineData(7.504, "[pH]", Language.Spanish, "pH 7,5")]
+    public void PlainWithUnit_ClaimsNoMoreThanIsKnown(double value, string unit, Language language, string expected) =>
+        Assert.Equal(expected, Shown.PlainWithUnit(value, unit, language));
+
+    [Theory]
+    [InlineData(-15.0, 15.0, "%", Language.Spanish, "-15 a 15 %")]
+    [InlineData(7.5, 9.0, "[pH]", Language.Portuguese, "pH 7,5 a 9")]
+    [InlineData(null, 90.0, "d", Language.Spanish, "como máximo 90 d")]
+    [InlineData(0.75, null, "1", Language.Portuguese, "no mínimo 0,75")]
+    [InlineData(1350.0, 12345.0, "uS/cm", Language.Portuguese, "1350 a 12.345 µS/cm")]
+    [InlineData(null, null, "d", Language.English, "")]
+    public void Range_ReadsInTheLanguage(double? low, double? high, string unit, Language language, string expected) =>
+        Assert.Equal(expected, Shown.Range(low, high, unit, language));
+
+    [Fact]
+    public void Said_NumbersAndAmounts_ReadAsPlain() => Assert.Equal(
+        "84 de 90,5 d, pH 7,5",
+        new Said(new Text("{0} of {1}, {2}", "{0} de {1}, {2}", "{0} de {1}, {2}"), 84.0, new Amount(90.5, "d"), new Amount(7.5, "[pH]")).In(Language.Spanish));
+
     [Fact]
     public void Computed_HalfGoesAwayFromZero()
     {
