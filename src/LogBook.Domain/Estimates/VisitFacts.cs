@@ -28,6 +28,8 @@ public sealed class VisitFacts
     private CyclesFacts? _cycles;
     private BalanceFacts? _balance;
     private (List<Rule> Rules, IReadOnlyList<Duty> Duties)? _duties;
+    private Computed<BleedInterval>? _bleed;
+    private BleedNormal? _bleedNormal;
     private double? _fadingDays;
     private (bool Known, Reason? Reason) _unsettled;
 
@@ -82,6 +84,12 @@ public sealed class VisitFacts
 
     /// <summary>Water balance of the interval.</summary>
     public BalanceFacts Balance => _balance ??= BalanceFacts.Of(this);
+
+    /// <summary>Bleed and liquid loss over the stretch of about a week or more that ends with the visit.</summary>
+    public Computed<BleedInterval> Bleed => _bleed ??= BleedInterval.Of(this);
+
+    /// <summary>What was known before this visit of the system's usual loss for the hours its bleed is open.</summary>
+    public BleedNormal BleedNormal => _bleedNormal ??= Previous is null ? BleedNormal.None : Previous.BleedNormal.After(Previous);
 
     /// <summary>Product used against expected.</summary>
     public IReadOnlyList<ProductUse> ProductUse => _productUse ??= Estimates.ProductUse.Of(this);

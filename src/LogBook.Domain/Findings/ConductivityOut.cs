@@ -64,7 +64,7 @@ public sealed class ConductivityOut : IFindingRule
     private static bool IsOut(Estimate value, (double? Low, double? High, bool OfProgramme) limits) =>
         value.Low > limits.High || value.High < limits.Low;
 
-    private static Estimate? TrueConductivity(VisitFacts visit, FindingThresholds thresholds)
+    internal static Estimate? TrueConductivity(VisitFacts visit, FindingThresholds thresholds)
     {
         if (visit.TowerReading(TestCodes.Conductivity) is { } reference)
         {

@@ -75,6 +75,21 @@ public sealed record FindingThresholds
     /// <summary>Ratio of conductivity to chloride cycles before a baseline, at most.</summary>
     public Threshold RoutesHigh { get; init; } = new(1.10, Conductivities);
 
+    /// <summary>Loss beyond the system's own usual for the bleed's hours, % of the normal bleed, in two stretches.</summary>
+    public Threshold WaterLossPercent { get; init; } = new(25, MassBalance);
+
+    /// <summary>Such a loss that decides in one stretch, % of the normal bleed.</summary>
+    public Threshold WaterLossOncePercent { get; init; } = new(50, MassBalance);
+
+    /// <summary>Hours of the bleed over what the water lost needs.</summary>
+    public Threshold BleedHoursTimes { get; init; } = new(1.5, MassBalance);
+
+    /// <summary>Differentials below the set point at which a bleed should long be shut.</summary>
+    public Threshold BleedShutDifferentials { get; init; } = new(3, MassBalance);
+
+    /// <summary>Loss over the bleed valve's full flow that tells of a valve that does not close, %.</summary>
+    public Threshold BleedShutPercent { get; init; } = new(70, MassBalance);
+
     /// <summary>Advance of a register over what is expected below which it counts as stopped, %.</summary>
     public Threshold MeterAdvancePercent { get; init; } = new(5, MassBalance);
 

@@ -1,0 +1,133 @@
+using LogBook.Domain.Cycles;
+using LogBook.Domain.Intervals;
+using LogBook.Domain.Outcomes;
+using LogBook.Domain.Sites;
+using LogBook.Domain.Visits;
+
+namespace LogBook.Domain.Estimates;
+
+/// <summary>How much the bleed was open, and how much liquid left, over the stretch of about a week or more that ends with a visit.</summary>
+/// <param name="From">Visit at which the stretch begins.</param>
+/// <param name="Days">Its length, d.</param>
+/// <param name="OpenPerDay">Hours the bleed was open a day, h/d; litres by the bleed's own meter a day where <paramref name="IsMetered"/>.</param>
+/// <param name="IsMetered">Whether the bleed has a meter of its own.</param>
+/// <param name="MakeUpPerDay">Make-up a day without what refilled drains, L.</param>
+/// <param name="LossPerDay">All liquid lost a day, make-up over cycles, without filter backwash, L.</param>
+public sealed record BleedInterval(VisitFacts From, double Days, double OpenPerDay, bool IsMetered, Estimate MakeUpPerDay, Estimate LossPerDay)
+{
+    // Shorter stretches carry the error of a single test of cycles and of where in a bleed they began.
+    private const double WantedDays = 6.5;
+    private const double ShortestDays = 2.5;
+
+    // Two ends share the mean of the make-up: their cycles do not average out better than this.
+    private const double LeastCyclesShare = 0.035;
+
+    /// <summary>Works out the stretch that ends with a visit.</summary>
+    /// <param name="visit">The visit.</param>
+    /// <returns>The stretch; none where the water was unsettled at either end, the set point changed on the way or a counter is missing.</returns>
+    public static Computed<BleedInterval> Of(VisitFacts visit)
+    {
+        if (visit.Unsettled is { } unsettled)
+        {
+            return Computed<BleedInterval>.None(unsettled);
+        }
+
+        Estimate? makeUp = null;
+        var (open, days, backwash) = (0.0, 0.0, 0.0);
+        var metered = IsMeteredAt(visit);
+        var at = visit;
+        while (days < WantedDays)
+        {
+            var step = StepOf(at, metered);
+            if (!step.HasValue)
+            {
+                if (days >= ShortestDays)
+                {
+                    break;
+                }
+
+                return Computed<BleedInterval>.None(step.Reasons);
+            }
+
+            var water = at.Water;
+            makeUp = makeUp is null ? step.Value.MakeUp : makeUp.Plus(step.Value.MakeUp);
+            open += step.Value.Open;
+            backwash += BackwashOf(at);
+            days += (at.Visit.At - water.Since!.Visit.At).TotalDays;
+            at = water.Since;
+        }
+
+        return days < ShortestDays
+            ? Computed<BleedInterval>.None(VisitReasons.Unsettled)
+            : MeanCycles(visit, at).Map(cycles =>
+            {
+                var concentrated = makeUp!.Scaled(1 / days);
+                var loss = concentrated.Over(cycles, "L").Minus(Estimate.Exact(backwash / days, "L"));
+                return new BleedInterval(at, days, open / days, metered, concentrated, loss);
+            });
+    }
+
+    private static bool IsMeteredAt(VisitFacts visit) =>
+        visit.Water.CyclesByVolume.HasValue && visit.History.System.Meters.Any(meter => meter.Measures == MeterMeasures.Bleed);
+
+    private static Computed<(Estimate MakeUp, double Open)> StepOf(VisitFacts at, bool metered)
+    {
+        var water = at.Water;
+        if (!water.MakeUp.HasValue)
+        {
+            return Computed<(Estimate, double)>.None(water.MakeUp.Reasons);
+        }
+
+        if (water.Since is not { } since)
+        {
+            return Computed<(Estimate, double)>.None(IntervalReasons.NoEarlierReading);
+        }
+
+        if (since.Unsettled is { } unsettled)
+        {
+            return Computed<(Estimate, double)>.None(unsettled);
+        }
+
+        if (at.Programme?.SetPointUsPerCm != since.Programme?.SetPointUsPerCm || SetPointMoved(at) || SetPointMoved(since))
+        {
+            return Computed<(Estimate, double)>.None(VisitReasons.Unsettled);
+        }
+
+        var open = metered ? water.Bleed : water.BleedHours;
+        if (!open.HasValue || (!metered && at.HoursSince(at.BleedOutput ?? "") != since))
+        {
+            return Computed<(Estimate, double)>.None(open.HasValue ? [IntervalReasons.NotRead] : open.Reasons);
+        }
+
+        // What refilled a drain was not concentrated; a register that shows less than it was fed another way.
+        var concentrated = water.MakeUp.Value.Minus(at.Balance.Drains);
+        return concentrated.Value > 0
+            ? Computed<(Estimate, double)>.Of((concentrated, open.Value.Value))
+            : Computed<(Estimate, double)>.None(VisitReasons.RegisterContradictsBleed);
+    }
+
+    private static bool SetPointMoved(VisitFacts visit) =>
+        visit.Record.Settings.Any(setting => setting.Name == "setPointUsPerCm" && setting.Found?.Number is { } found && setting.Left?.Number is { } left && found != left);
+
+    private static double BackwashOf(VisitFacts visit) => visit.Meters
+        .Where(meter => meter.Meter.Measures == MeterMeasures.Backwash && meter.Since == visit.Water.Since && meter.Litres.HasValue)
+        .Sum(meter => meter.Litres.Value.Value);
+
+    // A visit whose routes contradict each other tells nobody which of them is right: it does not count where others do.
+    private static Computed<Estimate> MeanCycles(VisitFacts visit, VisitFacts from)
+    {
+        var all = visit.Back().TakeWhile(v => v != from).Append(from)
+            .Where(v => v.Unsettled is null && v.Cycles.Best is { HasValue: true, Value.Value: > 0 })
+            .ToList();
+        var agreeing = all.Where(v => !v.Cycles.RoutesContradict).ToList();
+        var used = (agreeing.Count > 0 ? agreeing : all).Select(v => v.Cycles.Best.Value).ToList();
+        if (used.Count == 0)
+        {
+            return Computed<Estimate>.None(VisitReasons.NotMeasured);
+        }
+
+        var mean = used.Average(cycles => cycles.Value);
+        var share = used.Average(cycles => cycles.StandardUncertainty / cycles.Value) / Math.Sqrt(Math.Min(2, used.Count));
+        return Computed<Estimate>.Of(new Estimate(mean, "1", Math.Max(share, LeastCyclesShare) * mean));
+    }
+}
