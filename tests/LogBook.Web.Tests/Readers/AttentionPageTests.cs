@@ -74,6 +74,7 @@ public sealed class AttentionPageTests
 
         Assert.Equal(["-7.40 %", "-11.5 to -3.30 %", "-5.00 to 5.00 %"], page.FindAll("td.figure").Select(cell => cell.TextContent));
         Assert.Contains(page.FindAll(".links a"), link => link.GetAttribute("href") == "/sites/YAF-1/systems/CT-1?from=2026-01-31&to=2026-05-01");
+        Assert.Contains("% of the reference", page.Find("details dd").TextContent, StringComparison.Ordinal);
     }
 
     [Fact]

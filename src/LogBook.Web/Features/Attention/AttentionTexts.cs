@@ -24,6 +24,7 @@ public static class AttentionTexts
     public static readonly Text Earlier = new("The same trouble was closed before; it was first seen then on {0}.", "El mismo problema se cerró antes; entonces se vio primero el {0}.", "O mesmo problema foi encerrado antes; naquela vez foi visto primeiro em {0}.");
     public static readonly Text Until = new("asleep until {0}", "aplazado hasta {0}", "adiada até {0}");
     public static readonly Text Because = new("Reason: {0}", "Motivo: {0}", "Motivo: {0}");
+    public static readonly Text Method = new("What is compared", "Qué se compara", "O que se compara");
     public static readonly Text NotAVerdict = new(
         "A finding says what the records suggest and how sure they are. A person decides what it means.",
         "Un hallazgo dice lo que sugieren los registros y con qué certeza. Una persona decide qué significa.",
