@@ -228,7 +228,7 @@ internal sealed class SetUpCheck(FirmSetUp firm, IssueList issues)
 
     private void CheckFeed(Feed feed, Programme programme, WaterSystem system, string path)
     {
-        if (Drum(system, feed.Drum, path + ".drum") && feed.Output is null && feed.Mode != FeedMode.ByHand)
+        if (Drum(system, feed.Drum, path + ".drum") && feed.Output is null && feed.Mode is not (FeedMode.ByHand or FeedMode.Feeder))
         {
             // A renewed pump stands twice under one code: it is one pump.
             var pumps = system.Pumps.Where(p => Same(p.Drum, feed.Drum)).Select(p => p.Code).Distinct(StringComparer.OrdinalIgnoreCase).Count();

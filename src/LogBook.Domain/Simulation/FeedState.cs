@@ -63,6 +63,9 @@ internal sealed class OutputState
     public Ramp PumpShare { get; set; } = Ramp.Constant(1);
 
     public double PumpBias { get; set; } = 1;
+
+    /// <summary>A feeder of solid product has no pump; what it gives off, L/h.</summary>
+    public double FeederLPerH { get; set; }
 }
 
 /// <summary>Position of a switch.</summary>
@@ -78,7 +81,13 @@ internal sealed class DrumState
 {
     public required Drum Drum { get; init; }
 
+    public required double StartL { get; init; }
+
     public required double Litres { get; set; }
+
+    public double AddedL { get; set; }
+
+    public double DrawnL { get; set; }
 
     public required string Product { get; set; }
 

@@ -29,4 +29,13 @@ public sealed record PlantBalance
 
     /// <summary>In the water now, by substance.</summary>
     public required IReadOnlyList<double> Now { get; init; }
+
+    /// <summary>Part of <see cref="In"/> that came from products, pumped or poured, by substance.</summary>
+    public required IReadOnlyList<double> Fed { get; init; }
+
+    /// <summary>Pumped while no water circulated, by substance: it lies in the line and treats nothing.</summary>
+    public required IReadOnlyList<double> Stranded { get; init; }
+
+    /// <summary>The drums, in the order of the set-up.</summary>
+    public required IReadOnlyList<DrumBalance> Drums { get; init; }
 }

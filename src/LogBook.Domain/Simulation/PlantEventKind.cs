@@ -30,6 +30,9 @@ public enum PlantEventKind
     /// <summary>The display passed the high alarm.</summary>
     HighAlarm,
 
+    /// <summary>The display fell below the low alarm while water circulated.</summary>
+    LowAlarm,
+
     /// <summary>The bleed stayed open longer than allowed.</summary>
     LongBleed,
 

@@ -52,6 +52,9 @@ public sealed record PlantModel
     /// <summary>Share of the excess that deposits in an hour.</summary>
     public double DepositPerHour { get; init; }
 
+    /// <summary>What a feeder of solid product gives off while water circulates, kg/h; 0 where there is none.</summary>
+    public double FeederKgPerH { get; init; }
+
     /// <summary>Products known to the plant.</summary>
     public IReadOnlyList<PlantProduct> Products { get; init; } = [];
 

@@ -11,6 +11,7 @@ public sealed partial class PlantSimulation
     private const double Hair = 1e-6;
     private const double TimeHair = 1e-9;
     private const double OrpHair = 1e-3;
+    private const double PhHair = 1e-6;
 
     private readonly List<FeedState> _feeds = [];
     private readonly List<FeedState> _waiting = [];
@@ -115,6 +116,7 @@ public sealed partial class PlantSimulation
             var target = feed.Output is { } code
                 ? _outputs.GetValueOrDefault(code)
                 : _outputOrder.Find(o => o.Drum is { } d && Same(d.Drum.Code, feed.Drum));
+            target ??= feed.Mode == FeedMode.Feeder ? FeederOf(feed) : null;
             if (target is not null)
             {
                 _feeds.Add(new FeedState { Feed = feed, Target = target, NextAtL = CountedL + (feed.EveryL ?? 0) });
@@ -122,6 +124,24 @@ public sealed partial class PlantSimulation
         }
 
         PlanStarts();
+    }
+
+    /// <summary>A feeder of solid product: no output of the controller, no pump.</summary>
+    private OutputState? FeederOf(Feed feed)
+    {
+        if (!_drums.TryGetValue(feed.Drum, out var drum))
+        {
+            return null;
+        }
+
+        if (!_outputs.TryGetValue(feed.Drum, out var state))
+        {
+            state = new OutputState { Code = feed.Drum, Drum = drum, FeederLPerH = _model.FeederKgPerH / (drum.Known?.DensityKgPerL ?? 1) };
+            _outputs[feed.Drum] = state;
+            _outputOrder.Add(state);
+        }
+
+        return state;
     }
 
     private void PlanStarts()
@@ -236,6 +256,11 @@ public sealed partial class PlantSimulation
         if (_settings.HighAlarmUsPerCm is > 0 and var high && DisplayUsPerCm > high && _alarms.Add("high conductivity"))
         {
             Note(PlantEventKind.HighAlarm, _bleed?.Code ?? "");
+        }
+
+        if (_running && _settings.LowAlarmUsPerCm is > 0 and var low && DisplayUsPerCm < low && _alarms.Add("low conductivity"))
+        {
+            Note(PlantEventKind.LowAlarm, _bleed?.Code ?? "");
         }
     }
 
@@ -398,7 +423,9 @@ public sealed partial class PlantSimulation
                 wants = ReferenceEquals(_dose, state) && _phase == DosePhase.Feeding;
                 break;
             case FeedMode.ByOrp:
-                DecideOrp(state);
+            case FeedMode.ByPh:
+            case FeedMode.ByResidual:
+                DecideMeasured(state);
                 wants = state.Calls && state.RunH < ((feed.LongestFeedMin ?? double.PositiveInfinity) / 60) - TimeHair;
                 if (state.Calls && !wants && _alarms.Add("long feed " + state.Output))
                 {
@@ -406,10 +433,10 @@ public sealed partial class PlantSimulation
                 }
 
                 break;
-            case FeedMode.ByPh:
-            case FeedMode.ByResidual:
-            case FeedMode.ByHand:
             case FeedMode.Feeder:
+                wants = _running;
+                break;
+            case FeedMode.ByHand:
             default:
                 break;
         }
@@ -417,17 +444,57 @@ public sealed partial class PlantSimulation
         state.Wants = wants && flow && !held && !Blocked(state);
     }
 
-    private void DecideOrp(FeedState state)
+    private static bool IsMeasured(FeedMode mode) => mode is FeedMode.ByOrp or FeedMode.ByPh or FeedMode.ByResidual;
+
+    private static bool Lowers(Feed feed) => (feed.Direction ?? (feed.Mode == FeedMode.ByPh ? FeedDirection.Down : FeedDirection.Up)) == FeedDirection.Down;
+
+    /// <summary>A measured feed begins a differential away from its set point and ends at it.</summary>
+    private void DecideMeasured(FeedState state)
     {
+        var (reading, hair) = state.Feed.Mode switch
+        {
+            FeedMode.ByOrp => (OrpDisplayMv, OrpHair),
+            FeedMode.ByPh => (Ph, PhHair),
+            _ => (state.Target.Drum?.Known is { } product ? _c[(int)product.Becomes] : 0, Hair),
+        };
         var setPoint = state.Feed.SetPoint ?? 0;
-        if (!state.Calls && OrpDisplayMv <= setPoint - (state.Feed.Differential ?? 0) + OrpHair)
+        var beyond = Lowers(state.Feed) ? reading - setPoint : setPoint - reading;
+        if (!state.Calls && beyond >= (state.Feed.Differential ?? 0) - hair && beyond > hair)
         {
             state.Calls = true;
             state.RunH = 0;
         }
-        else if (state.Calls && OrpDisplayMv >= setPoint - OrpHair)
+        else if (state.Calls && beyond <= hair)
         {
             state.Calls = false;
+        }
+    }
+
+    /// <summary>The first moment up to <paramref name="end"/> at which a measured feed's reading reaches the limit it waits for.</summary>
+    private double CrossingOfReading(FeedState state, double end)
+    {
+        var away = state.Calls ? 0 : state.Feed.Differential ?? 0;
+        var limit = (state.Feed.SetPoint ?? 0) + (Lowers(state.Feed) ? away : -away);
+        var flow = FlowNow();
+        switch (state.Feed.Mode)
+        {
+            case FeedMode.ByPh:
+                var acid = FeedOf(Substance.Acid);
+                var alkalinity = AlkalinityAt(limit);
+                return Root(end, dt => After(Substance.AlkalinityKept, dt, flow, 0) - After(Substance.CalciumKept, dt, flow, 0)
+                    + After(Substance.Calcium, dt, flow, 0) - After(Substance.Acid, dt, flow, acid) - alkalinity);
+            case FeedMode.ByOrp:
+                var halogen = HalogenAt(limit - _orpError.At(_t));
+                var rate = FeedOf(Substance.Halogen);
+                return Root(end, dt => After(Substance.Halogen, dt, flow, rate) - halogen);
+            default:
+                if (state.Target.Drum?.Known is not { } product)
+                {
+                    return end;
+                }
+
+                var feed = FeedOf(product.Becomes);
+                return Root(end, dt => After(product.Becomes, dt, flow, feed) - limit);
         }
     }
 
@@ -488,7 +555,7 @@ public sealed partial class PlantSimulation
             At(_phaseEnd);
         }
 
-        var makeUp = _evaporation + _leak + (_running ? _model.DriftLPerH : 0) + (_bleed is { On: true } ? _model.BleedLPerH : 0);
+        var makeUp = FlowNow().MakeUp;
         foreach (var feed in _feeds)
         {
             At(feed.NextStart);
@@ -498,7 +565,7 @@ public sealed partial class PlantSimulation
                 case FeedMode.ByMakeUpVolume when _pulses && makeUp > 0:
                     At(_t + ((feed.NextAtL - CountedL) / makeUp));
                     break;
-                case FeedMode.AlongsideBleed or FeedMode.ByOrp when running && feed.Feed.LongestFeedMin is > 0 and var longest:
+                case FeedMode.AlongsideBleed or FeedMode.ByOrp or FeedMode.ByPh or FeedMode.ByResidual when running && feed.Feed.LongestFeedMin is > 0 and var longest:
                     At(_t + (longest / 60) - feed.RunH);
                     break;
                 case FeedMode.FixedShare when Turn(feed.Feed, out var since):
@@ -554,16 +621,10 @@ public sealed partial class PlantSimulation
 
         foreach (var feed in _feeds)
         {
-            if (feed.Feed.Mode != FeedMode.ByOrp)
+            if (IsMeasured(feed.Feed.Mode))
             {
-                continue;
+                end = CrossingOfReading(feed, end);
             }
-
-            var orp = (feed.Feed.SetPoint ?? 0) - (feed.Calls ? 0 : feed.Feed.Differential ?? 0) - _orpError.At(_t);
-            var halogen = HalogenAt(orp);
-            var flow = FlowNow();
-            var rate = HalogenFeed();
-            end = Root(end, dt => After(Substance.Halogen, dt, flow, rate) - halogen);
         }
 
         return end;
@@ -573,7 +634,7 @@ public sealed partial class PlantSimulation
     {
         var flow = FlowNow();
         var factor = ProbeFactor;
-        var inhibitor = InhibitorFeed();
+        var inhibitor = FeedOf(Substance.Inhibitor);
         return Root(end, dt => (factor * Conductivity(
             After(Substance.Conductance, dt, flow, 0), After(Substance.Cycles, dt, flow, 0), After(Substance.Inhibitor, dt, flow, inhibitor))) - threshold);
     }
@@ -620,13 +681,9 @@ public sealed partial class PlantSimulation
 
     private (double MakeUp, double Liquid) FlowNow()
     {
-        var liquid = (_bleed is { On: true } ? _model.BleedLPerH : 0) + _leak + (_running ? _model.DriftLPerH : 0);
+        var liquid = BleedFlow() + _leak + (_running ? _model.DriftLPerH : 0);
         return (_evaporation + liquid, liquid);
     }
-
-    private double InhibitorFeed() => FeedOf(Substance.Inhibitor);
-
-    private double HalogenFeed() => FeedOf(Substance.Halogen);
 
     private double FeedOf(Substance substance)
     {
@@ -645,8 +702,10 @@ public sealed partial class PlantSimulation
     private double After(Substance substance, double dt, (double MakeUp, double Liquid) flow, double feed)
     {
         var i = (int)substance;
-        var a = (flow.Liquid / _model.VolumeL) + _decay[i];
-        var slope = (((flow.MakeUp * _makeUp[i]) + feed) / _model.VolumeL) - (a * _c[i]);
+        var deposit = substance == Substance.Calcium && _c[i] > _model.DepositAboveMgPerL ? _model.DepositPerHour : 0;
+        var a = (flow.Liquid / _model.VolumeL) + _decay[i] + deposit;
+        var source = (((flow.MakeUp * _makeUp[i]) + feed) / _model.VolumeL) + (deposit > 0 ? deposit * _model.DepositAboveMgPerL : 0);
+        var slope = source - (a * _c[i]);
         var x = a * dt;
         return _c[i] + (slope * dt * (1 - (x * PortableMath.WashoutIntegral(x))));
     }

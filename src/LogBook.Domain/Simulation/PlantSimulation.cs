@@ -13,6 +13,9 @@ namespace LogBook.Domain.Simulation;
 /// </remarks>
 public sealed partial class PlantSimulation
 {
+    private const double LeastAlkalinity = 20;
+    private const double Ln10 = 2.302585092994046;
+
     private static readonly int Count = Enum.GetValues<Substance>().Length;
 
     private readonly PlantModel _model;
@@ -25,6 +28,7 @@ public sealed partial class PlantSimulation
     private readonly Dictionary<string, PlantProduct> _products;
     private readonly Dictionary<string, OutputState> _outputs = new(StringComparer.OrdinalIgnoreCase);
     private readonly List<OutputState> _outputOrder = [];
+    private readonly List<DrumState> _drumOrder = [];
     private readonly Dictionary<string, DrumState> _drums = new(StringComparer.OrdinalIgnoreCase);
     private readonly List<ScenarioEntry> _story = [];
     private readonly List<(DateTime Utc, string Product, double Litres)> _poured = [];
@@ -37,6 +41,8 @@ public sealed partial class PlantSimulation
     private readonly double[] _in;
     private readonly double[] _out;
     private readonly double[] _gone;
+    private readonly double[] _fed;
+    private readonly double[] _stranded;
     private readonly double[] _startMass;
 
     private double _t;
@@ -58,6 +64,8 @@ public sealed partial class PlantSimulation
     private bool _pulses = true;
     private bool _dialCounts = true;
     private bool _flowBridged;
+    private double _bleedShare = 1;
+    private double _bleedPassesLPerH;
     private double _controlIndex;
     private double _makeUpL;
     private double _evaporatedL;
@@ -88,13 +96,16 @@ public sealed partial class PlantSimulation
         _products = model.Products.ToDictionary(p => p.Code, StringComparer.OrdinalIgnoreCase);
         foreach (var drum in system.Drums)
         {
-            _drums[drum.Code] = new DrumState
+            var state = new DrumState
             {
                 Drum = drum,
+                StartL = 0.8 * (drum.CapacityL ?? 0),
                 Litres = 0.8 * (drum.CapacityL ?? 0),
                 Product = drum.Product,
                 Known = _products.GetValueOrDefault(drum.Product),
             };
+            _drums[drum.Code] = state;
+            _drumOrder.Add(state);
         }
 
         foreach (var output in system.Outputs)
@@ -133,6 +144,8 @@ public sealed partial class PlantSimulation
         _in = new double[Count];
         _out = new double[Count];
         _gone = new double[Count];
+        _fed = new double[Count];
+        _stranded = new double[Count];
         _startMass = [.. _c.Select(c => c * model.VolumeL)];
         _settings = settings;
         EnterHour();
@@ -184,6 +197,9 @@ public sealed partial class PlantSimulation
         Out = [.. _out],
         Gone = [.. _gone],
         Now = [.. _c.Select(c => c * _model.VolumeL)],
+        Fed = [.. _fed],
+        Stranded = [.. _stranded],
+        Drums = [.. _drumOrder.Select(d => new DrumBalance { Drum = d.Drum.Code, StartL = d.StartL, AddedL = d.AddedL, DrawnL = d.DrawnL, NowL = d.Litres })],
     };
 
     /// <summary>Concentration in the circulating water.</summary>
@@ -191,9 +207,20 @@ public sealed partial class PlantSimulation
     /// <returns>mg/L in the basis of <see cref="Substance"/>.</returns>
     public double Of(Substance substance) => _c[(int)substance];
 
-    /// <summary>Alkalinity of the circulating water: what deposited as calcium carbonate is missing.</summary>
-    public double AlkalinityMgPerL =>
-        Math.Max(20, _c[(int)Substance.AlkalinityKept] - (_c[(int)Substance.CalciumKept] - _c[(int)Substance.Calcium]));
+    /// <summary>Alkalinity of the circulating water: what deposited as calcium carbonate and what acid took is missing.</summary>
+    public double AlkalinityMgPerL => Math.Max(
+        LeastAlkalinity, _c[(int)Substance.AlkalinityKept] - (_c[(int)Substance.CalciumKept] - _c[(int)Substance.Calcium]) - _c[(int)Substance.Acid]);
+
+    /// <summary>pH of the circulating water, from its alkalinity.</summary>
+    /// <remarks>
+    /// A common rule for waters in contact with air: pH rises with the logarithm of alkalinity, 4.4 + 1.6 log10 (from memory; demo data only).
+    /// </remarks>
+    public double Ph => PhOf(AlkalinityMgPerL);
+
+    /// <summary>pH of a water in contact with air.</summary>
+    /// <param name="alkalinity">Alkalinity, mg/L as CaCO3; below 20 counts as 20.</param>
+    /// <returns>pH.</returns>
+    public static double PhOf(double alkalinity) => 4.4 + (1.6 * PortableMath.Log(Math.Max(alkalinity, LeastAlkalinity)) / Ln10);
 
     /// <summary>Concentration in the make-up now.</summary>
     /// <param name="substance">Which.</param>
@@ -226,7 +253,7 @@ public sealed partial class PlantSimulation
     public double PumpLPerH(string output) => PumpFlow(_outputs[output]);
 
     /// <summary>True flow of the open bleed valve, L/h.</summary>
-    public double BleedValveLPerH => _model.BleedLPerH;
+    public double BleedValveLPerH => _model.BleedLPerH * _bleedShare;
 
     /// <summary>Density of a product as the plant knows it.</summary>
     /// <param name="product">Its code.</param>
@@ -252,7 +279,13 @@ public sealed partial class PlantSimulation
     /// <summary>Puts litres into a drum, or takes them out when negative.</summary>
     /// <param name="drum">Its code.</param>
     /// <param name="litres">Litres.</param>
-    public void AddToDrum(string drum, double litres) => _drums[drum].Litres = Math.Max(0, _drums[drum].Litres + litres);
+    public void AddToDrum(string drum, double litres)
+    {
+        var state = _drums[drum];
+        var added = Math.Max(-state.Litres, litres);
+        state.Litres += added;
+        state.AddedL += added;
+    }
 
     /// <summary>Exchanges what a drum holds.</summary>
     /// <param name="drum">Its code.</param>
@@ -261,7 +294,7 @@ public sealed partial class PlantSimulation
     public void SwapDrum(string drum, string product, double litres)
     {
         Hold(_drums[drum], product);
-        _drums[drum].Litres = litres;
+        AddToDrum(drum, litres - _drums[drum].Litres);
     }
 
     /// <summary>Cleans the conductivity probe: the fouling is gone, a calibration made while dirty stays.</summary>
@@ -334,6 +367,8 @@ public sealed partial class PlantSimulation
     private static double OrpOf(double halogen) => 650 + (52.115 * PortableMath.Log(Math.Max(halogen, 0.005) / 0.5));
 
     private static double HalogenAt(double orp) => 0.5 * PortableMath.Exp((orp - 650) / 52.115);
+
+    private static double AlkalinityAt(double ph) => PortableMath.Exp((ph - 4.4) / 1.6 * Ln10);
 
     private double HoursOf(DateTime utc) => (utc - _start).Ticks / (double)TimeSpan.TicksPerHour;
 
@@ -432,6 +467,8 @@ public sealed partial class PlantSimulation
             case ScenarioAct.ClockOff: ClockOffMin = entry.Value; break;
             case ScenarioAct.WeekOff: WeekOff = (int)entry.Value; break;
             case ScenarioAct.FlowBridged: _flowBridged = entry.Value > 0; break;
+            case ScenarioAct.BleedValve: _bleedShare = entry.Value; break;
+            case ScenarioAct.BleedPasses: _bleedPassesLPerH = entry.Value; break;
             case ScenarioAct.Poured:
                 Pour(entry.Text!, entry.Value);
                 _poured.Add((Utc, entry.Text!, entry.Value));
@@ -452,6 +489,7 @@ public sealed partial class PlantSimulation
         var mg = litres * known.DensityKgPerL * 1e6 * known.Share;
         _c[(int)known.Becomes] += mg / _model.VolumeL;
         _in[(int)known.Becomes] += mg;
+        _fed[(int)known.Becomes] += mg;
     }
 
     private void Hold(DrumState drum, string product)
@@ -461,7 +499,10 @@ public sealed partial class PlantSimulation
     }
 
     private double PumpFlow(OutputState output) =>
-        output.Pump?.RatedLPerH is { } rated ? rated * output.PumpBias * output.PumpShare.At(_nextHour - 1) : 0;
+        output.Pump?.RatedLPerH is { } rated ? rated * output.PumpBias * output.PumpShare.At(_nextHour - 1) : output.FeederLPerH;
+
+    /// <summary>Flow through the bleed valve, L/h: open, or passing while shut.</summary>
+    private double BleedFlow() => _bleed is { On: true } ? _model.BleedLPerH * _bleedShare : _running ? _bleedPassesLPerH : 0;
 
     /// <summary>Advances every balance by <paramref name="dt"/> hours in which nothing switches.</summary>
     private void Step(double dt)
@@ -471,7 +512,7 @@ public sealed partial class PlantSimulation
             return;
         }
 
-        var bleed = _bleed is { On: true } ? _model.BleedLPerH : 0;
+        var bleed = BleedFlow();
         var lost = (_running ? _model.DriftLPerH : 0) + _leak;
         var liquid = bleed + lost;
         var makeUp = _evaporation + liquid;
@@ -505,6 +546,7 @@ public sealed partial class PlantSimulation
             var integral = (_c[i] * dt) + (slope * dt * dt * phi2);
             _c[i] += slope * dt * (1 - (x * phi2));
             _in[i] += ((makeUp * _makeUp[i]) + _feed[i]) * dt;
+            _fed[i] += _feed[i] * dt;
             _out[i] += liquid * integral;
             _gone[i] += v * ((sink * integral) - (deposit > 0 ? deposit * _model.DepositAboveMgPerL * dt : 0));
         }
@@ -531,16 +573,22 @@ public sealed partial class PlantSimulation
                 continue;
             }
 
-            var litresPerHour = PumpFlow(output);
-            drum.Litres -= Math.Min(drum.UsableL, litresPerHour * dt);
-
-            // Fed into still water it lies in the line and treats nothing.
-            if (drum.Known is not { } product || !_running)
+            var drawn = Math.Min(drum.UsableL, PumpFlow(output) * dt);
+            drum.Litres -= drawn;
+            drum.DrawnL += drawn;
+            if (drum.Known is not { } product)
             {
                 continue;
             }
 
-            var mgPerHour = litresPerHour * product.DensityKgPerL * 1e6 * product.Share;
+            var mg = drawn * product.DensityKgPerL * 1e6 * product.Share;
+            if (!_running)
+            {
+                _stranded[(int)product.Becomes] += mg;
+                continue;
+            }
+
+            var mgPerHour = mg / dt;
             _feed[(int)product.Becomes] += mgPerHour;
             _feed[(int)Substance.Chloride] += mgPerHour * product.ChloridePerMg;
         }

@@ -66,6 +66,14 @@ public enum ScenarioAct
     [JsonStringEnumMemberName("flow-bridged")]
     FlowBridged,
 
+    /// <summary>The open bleed valve lets this share of its flow through; 0 means blocked.</summary>
+    [JsonStringEnumMemberName("bleed-valve")]
+    BleedValve,
+
+    /// <summary>The shut bleed valve lets so many L/h through.</summary>
+    [JsonStringEnumMemberName("bleed-passes")]
+    BleedPasses,
+
     /// <summary>Product poured in by site staff, L; the text names it.</summary>
     [JsonStringEnumMemberName("poured")]
     Poured,

@@ -35,4 +35,7 @@ public enum Substance
 
     /// <summary>Free halogen as Cl2.</summary>
     Halogen,
+
+    /// <summary>Alkalinity taken by acid, as CaCO3; leaves with the water like an ion.</summary>
+    Acid,
 }

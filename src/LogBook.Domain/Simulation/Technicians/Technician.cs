@@ -5,7 +5,7 @@ using LogBook.Domain.Visits;
 
 namespace LogBook.Domain.Simulation.Technicians;
 
-/// <summary>An honest technician at one site: reads what instruments show, keeps rules, forgets what the story makes him forget.</summary>
+/// <summary>The technicians of one site: who comes reads what instruments show, keeps rules, forgets what the story makes him forget.</summary>
 /// <remarks>
 /// Reading errors are a demo choice near the engine's usual uncertainties: hand meter 1 % beside its common error, temperature compensation 1 %,
 /// drops 5 % in whole drops, inhibitor 8 % in steps of 5 mg/L, pH 0.1, dip slide 0.5 decades in decades, drum level 1 % of its height in 0.5 cm,
@@ -24,6 +24,8 @@ public sealed partial class Technician
     private readonly TimeZoneInfo _zone;
     private readonly SplitMix _error;
     private readonly SplitMix _ids;
+    private readonly Slips _slips;
+    private readonly SplitMix _haste;
     private readonly PlantSimulation _plant;
     private readonly Dictionary<string, double> _hoursAtStart = new(StringComparer.OrdinalIgnoreCase);
     private readonly Dictionary<string, double> _lastDrumL = new(StringComparer.OrdinalIgnoreCase);
@@ -39,6 +41,7 @@ public sealed partial class Technician
     private int _visits;
     private int _pouredSeen;
     private int _sample;
+    private VisitedSystem? _lastRecord;
 
     /// <summary>A technician who takes a site over.</summary>
     /// <param name="system">Set-up and programmes of record.</param>
@@ -54,6 +57,8 @@ public sealed partial class Technician
         _zone = zone;
         _error = SplitMix.For(seed, "readings");
         _ids = SplitMix.For(seed, "identities");
+        _slips = new Slips(SplitMix.For(seed, "slips"));
+        _haste = SplitMix.For(seed, "haste");
         _meter = system.Meters.Where(m => m.Measures == MeterMeasures.MakeUp).OrderBy(m => m.From ?? DateOnly.MinValue).FirstOrDefault();
         _dialStart = 1000 * (5 + _error.NextBelow(40));
         _totalStart = _dialStart;
@@ -73,14 +78,20 @@ public sealed partial class Technician
         var local = order.ArrivedUtc + _zone.GetUtcOffset(order.ArrivedUtc);
         var day = DateOnly.FromDateTime(local);
         var programme = _system.Programmes.Where(p => p.From <= day).MaxBy(p => p.From) ?? _system.Programmes[0];
+        if (order.Works == TechnicianKind.Inventing)
+        {
+            return Invented(order, day, programme);
+        }
+
+        var hurried = order.Works == TechnicianKind.Hurried;
         var first = _visits == 0;
         var found = SettingsList.Of(_plant.Settings);
         var ofRecord = SettingsList.Of(programme);
         var changed = !found.SequenceEqual(ofRecord);
-        var walk = first || day.DayNumber - _lastFullWalk >= FullWalkDays || changed || order.Kind != VisitKind.Routine;
+        var walk = !hurried && (first || day.DayNumber - _lastFullWalk >= FullWalkDays || changed || order.Kind != VisitKind.Routine);
         var work = new Work(order, day, walk, Moment.Of(new DateTimeOffset(order.ArrivedUtc).ToOffset(_zone.GetUtcOffset(order.ArrivedUtc))));
 
-        ReadWater(work);
+        ReadWater(work, programme);
         ReadProbes(work, programme);
         ReadMeter(work);
         ReadHours(work);
@@ -90,8 +101,14 @@ public sealed partial class Technician
         ReadPumps(work);
         Sample(work, first);
         DoTheRest(work, programme);
+        if (hurried)
+        {
+            LeaveOut(work);
+        }
 
-        var minutes = 42 + (walk ? 28 : 0) + _error.NextBelow(18) + (_system.Outputs.Count * 2);
+        var minutes = hurried
+            ? 15 + _haste.NextBelow(8)
+            : 42 + (walk ? 28 : 0) + _error.NextBelow(18) + (_system.Outputs.Count * 2);
         var left = order.ArrivedUtc.AddMinutes(minutes);
         _plant.AdvanceTo(left);
         Leave(work);
@@ -102,16 +119,21 @@ public sealed partial class Technician
             _lastFullWalk = day.DayNumber;
         }
 
-        return new Visit
+        _slips.Apply(work.Readings, work.Meters, work.Drums, work.Hours, hurried ? 3 * Slips.Share : Slips.Share);
+        return Written(order, work.Arrived, left, _lastRecord = work.ToRecord(_system.Code, _plant));
+    }
+
+    private Visit Written(VisitOrder order, Moment arrived, DateTime left, VisitedSystem record) =>
+        new()
         {
             Id = VisitIds.Of(order.ArrivedUtc, _ids),
             Site = _system.Site,
             Technician = order.Technician,
             Kind = order.Kind,
-            Arrived = work.Arrived,
+            Arrived = arrived,
             Left = At(left),
             EnteredAt = At(left.AddMinutes(-4)),
-            Systems = [work.ToRecord(_system.Code, _plant)],
+            Systems = [record],
             Signatures =
             [
                 new Signature { By = SignedBy.Technician, Name = order.TechnicianName },
@@ -120,7 +142,6 @@ public sealed partial class Technician
                     : new Signature { By = SignedBy.Customer, AbsentReason = "office closed" },
             ],
         };
-    }
 
     private Moment At(DateTime utc) => Moment.Of(new DateTimeOffset(DateTime.SpecifyKind(utc, DateTimeKind.Utc)).ToOffset(_zone.GetUtcOffset(utc)));
 
@@ -128,7 +149,7 @@ public sealed partial class Technician
 
     private static double Step(double value, double step) => Math.Max(0, Math.Round(value / step, MidpointRounding.AwayFromZero) * step);
 
-    private void ReadWater(Work work)
+    private void ReadWater(Work work, Programme programme)
     {
         var order = work.Order;
         var display = Step(_plant.DisplayUsPerCm, 1);
@@ -140,8 +161,8 @@ public sealed partial class Technician
         work.Add(SamplePoints.MakeUp, TestCodes.Conductivity, ReadingSource.Reference, Step(_plant.MakeUpOf(Substance.Conductance) * (1 + order.HandMeterError) * Off(0.01), 1), "uS/cm", order.HandMeter);
         work.Add(SamplePoints.Tower, TestCodes.Temperature, ReadingSource.Reference, Step(25 + (2 * _error.NextNormal()), 0.5), "Cel", order.HandMeter);
         var alkalinity = _plant.AlkalinityMgPerL;
-        work.Add(SamplePoints.Tower, TestCodes.Ph, ReadingSource.Kit, Step(PhOf(alkalinity) + (0.07 * _error.NextNormal()), 0.1), "[pH]");
-        work.Add(SamplePoints.MakeUp, TestCodes.Ph, ReadingSource.Kit, Step(PhOf(_plant.MakeUpOf(Substance.AlkalinityKept)) + (0.07 * _error.NextNormal()), 0.1), "[pH]");
+        work.Add(SamplePoints.Tower, TestCodes.Ph, ReadingSource.Kit, Step(_plant.Ph + (0.07 * _error.NextNormal()), 0.1), "[pH]");
+        work.Add(SamplePoints.MakeUp, TestCodes.Ph, ReadingSource.Kit, Step(PlantSimulation.PhOf(_plant.MakeUpOf(Substance.AlkalinityKept)) + (0.07 * _error.NextNormal()), 0.1), "[pH]");
         Drops(work, SamplePoints.Tower, TestCodes.Chloride, _plant.Of(Substance.Chloride), _plant.Of(Substance.Chloride) < 60 ? 2 : 5);
         Drops(work, SamplePoints.MakeUp, TestCodes.Chloride, _plant.MakeUpOf(Substance.Chloride), 1);
         Drops(work, SamplePoints.Tower, TestCodes.Calcium, _plant.Of(Substance.Calcium), _plant.Of(Substance.Calcium) < 200 ? 5 : 10);
@@ -157,17 +178,23 @@ public sealed partial class Technician
             work.Add(SamplePoints.MakeUp, TestCodes.Silica, ReadingSource.Kit, Step(_plant.MakeUpOf(Substance.Silica) * Off(0.06), 1), "mg/L");
         }
 
+        if (_system.Probes.Any(p => p.Of == ProbeKind.Ph))
+        {
+            work.Add(SamplePoints.Tower, TestCodes.Ph, ReadingSource.Controller, Step(_plant.Ph, 0.01), "[pH]");
+        }
+
         if (HasOrp)
         {
             work.Add(SamplePoints.Tower, TestCodes.Orp, ReadingSource.Controller, Step(_plant.OrpDisplayMv, 1), "mV");
+        }
+
+        if (HasOrp || programme.Ranges.Any(r => r.Test == TestCodes.FreeHalogen))
+        {
             work.Add(SamplePoints.Tower, TestCodes.FreeHalogen, ReadingSource.Kit, Math.Round(Step(_plant.Of(Substance.Halogen) * Off(0.08), 0.05), 2), "mg/L");
         }
     }
 
     private bool HasOrp => _system.Probes.Any(p => p.Of == ProbeKind.Orp);
-
-    // A common rule for waters in contact with air: pH rises with the logarithm of alkalinity (Kunz's form, from memory; demo data only).
-    private static double PhOf(double alkalinity) => 4.4 + (1.6 * PortableMath.Log(Math.Max(alkalinity, 20)) / 2.302585092994046);
 
     private void Drops(Work work, string at, string test, double truth, double perDrop)
     {
@@ -186,7 +213,8 @@ public sealed partial class Technician
 
         var error = (work.Display / Math.Max(1, work.Reference)) - 1;
         var due = work.Day.DayNumber - _lastProbeClean >= ProbeCleanDays;
-        var leaves = work.Has(TechnicianActKind.LeaveProbe) && !work.Has(TechnicianActKind.CalibrateDirty) && !work.Has(TechnicianActKind.CleanProbe);
+        var hurried = work.Order.Works == TechnicianKind.Hurried;
+        var leaves = (hurried || work.Has(TechnicianActKind.LeaveProbe)) && !work.Has(TechnicianActKind.CalibrateDirty) && !work.Has(TechnicianActKind.CleanProbe);
         var dirty = work.Has(TechnicianActKind.CalibrateDirty);
         var cleans = !leaves && !dirty && (due || Math.Abs(error) > ProbeTolerance || work.Has(TechnicianActKind.CleanProbe));
         double? afterCleaning = null;
@@ -218,7 +246,7 @@ public sealed partial class Technician
         {
             Probe = probe.Code,
             Of = ProbeKind.Conductivity,
-            SettledMin = 9 + _error.NextBelow(5),
+            SettledMin = hurried ? 2 + _haste.NextBelow(3) : 9 + _error.NextBelow(5),
             AsFound = work.Display,
             Reference = work.Reference,
             Instrument = work.Order.HandMeter,
@@ -362,6 +390,12 @@ public sealed partial class Technician
     {
         foreach (var drum in _system.Drums)
         {
+            if (drum.Shape == DrumShape.ByWeight)
+            {
+                work.Drums.Add(Weigh(work, drum));
+                continue;
+            }
+
             var litres = _plant.DrumL(drum.Code);
             var capacity = drum.CapacityL ?? 1;
             var height = drum.HeightCm ?? 100;
@@ -397,6 +431,23 @@ public sealed partial class Technician
             _lastDrumL[drum.Code] = _plant.DrumL(drum.Code);
             work.Drums.Add(reading);
         }
+    }
+
+    /// <summary>A feeder of solid product is weighed and topped up by the bag.</summary>
+    private DrumReading Weigh(Work work, Drum drum)
+    {
+        const double BagKg = 1;
+        var density = _plant.DensityOf(drum.Product);
+        var kg = _plant.DrumL(drum.Code) * density;
+        var reading = new DrumReading { Drum = drum.Code, Level = Step((drum.TareKg ?? 0) + kg + (0.02 * _error.NextNormal()), 0.1), Unit = "kg", ProductFound = drum.Product };
+        var bags = Math.Floor((((drum.CapacityL ?? 0) * density) - kg) / BagKg);
+        if (kg < 0.5 * (drum.CapacityL ?? 0) * density && bags > 0)
+        {
+            _plant.AddToDrum(drum.Code, bags * BagKg / density);
+            reading = reading with { AddedL = Math.Round(bags * BagKg / density, 3), Lot = $"{drum.Product}-{work.Day.Year % 100:00}{work.Day.Month:00}" };
+        }
+
+        return reading;
     }
 
     private void ReadPumps(Work work)

@@ -81,4 +81,12 @@ public enum TechnicianActKind
     /// <summary>Another technician (the text) comes instead.</summary>
     [JsonStringEnumMemberName("stand-in")]
     StandIn,
+
+    /// <summary>Is short of time on this visit.</summary>
+    [JsonStringEnumMemberName("hurry")]
+    Hurry,
+
+    /// <summary>Does not look at the plant and makes the visit up; the value is what he adds to the meter each time.</summary>
+    [JsonStringEnumMemberName("invent")]
+    Invent,
 }

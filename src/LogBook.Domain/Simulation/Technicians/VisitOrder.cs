@@ -30,6 +30,9 @@ public sealed record VisitOrder
     /// <summary>Why somebody comes.</summary>
     public VisitKind Kind { get; init; } = VisitKind.Routine;
 
+    /// <summary>How he works on this visit.</summary>
+    public TechnicianKind Works { get; init; } = TechnicianKind.Honest;
+
     /// <summary>What the story asks for.</summary>
     public IReadOnlyList<TechnicianAct> Acts { get; init; } = [];
 
