@@ -21,8 +21,14 @@ public sealed record DemoAnswer
     /// <summary>Day by which a finding must be there.</summary>
     public required DateOnly Latest { get; init; }
 
-    /// <summary>Kinds that must not be a headline ("plan" or "act") between onset and latest.</summary>
-    public required IReadOnlyList<string> Forbidden { get; init; }
+    /// <summary>Wrong diagnoses, with the days on which they would be wrong.</summary>
+    public required IReadOnlyList<DemoForbidden> Forbidden { get; init; }
+
+    /// <summary>Day on which the trouble is over, where it ends; what is flagged at the site until then is not called a false alarm.</summary>
+    public DateOnly? Over { get; init; }
+
+    /// <summary>Sites concerned, for an answer about an instrument or a lot.</summary>
+    public IReadOnlyList<string> Sites { get; init; } = [];
 
     /// <summary>Where nothing is wrong: how many findings "plan" or "act" are bearable in the whole time.</summary>
     public int? MostPlanOrAct { get; init; }

@@ -73,7 +73,11 @@ internal sealed record AnswerLine
 
     public required DateOnly Latest { get; init; }
 
-    public IReadOnlyList<string> Forbidden { get; init; } = [];
+    public IReadOnlyList<DemoForbidden> Forbidden { get; init; } = [];
+
+    public DateOnly? Over { get; init; }
+
+    public IReadOnlyList<string> Sites { get; init; } = [];
 
     public int? MostPlanOrAct { get; init; }
 
@@ -88,6 +92,8 @@ internal sealed record AnswerLine
         Onset = Onset,
         Latest = Latest,
         Forbidden = Forbidden,
+        Over = Over,
+        Sites = Sites,
         MostPlanOrAct = MostPlanOrAct,
         Note = Note,
     };

@@ -49,12 +49,27 @@ internal static class DemoSiteBuilder
             new() { Code = "biocide-1", Drives = OutputDrives.Feed },
         };
         var probes = new List<Probe> { new() { Code = "C1", Of = ProbeKind.Conductivity } };
-        if (file.Halogen is { } halogen)
+        if (file.Halogen is { Mode: FeedMode.Feeder } solid)
+        {
+            drums.Add(new Drum { Code = "D-HAL", Product = solid.Product, Shape = DrumShape.ByWeight, CapacityL = solid.DrumL, TareKg = 6, DeliveryDays = 7 });
+        }
+        else if (file.Halogen is { } halogen)
         {
             drums.Add(DrumOf("D-HAL", halogen.Product, halogen.DrumL));
             pumps.Add(new Pump { Code = "P-HAL", Drum = "D-HAL", Output = "halogen", RatedLPerH = halogen.PumpLPerH });
             outputs.Add(new Output { Code = "halogen", Drives = OutputDrives.Feed });
-            probes.Add(new Probe { Code = "O1", Of = ProbeKind.Orp });
+            if (halogen.Mode == FeedMode.ByOrp)
+            {
+                probes.Add(new Probe { Code = "O1", Of = ProbeKind.Orp });
+            }
+        }
+
+        if (file.Acid is { } acid)
+        {
+            drums.Add(DrumOf("D-ACID", acid.Product, acid.DrumL));
+            pumps.Add(new Pump { Code = "P-ACID", Drum = "D-ACID", Output = "acid", RatedLPerH = acid.PumpLPerH });
+            outputs.Add(new Output { Code = "acid", Drives = OutputDrives.Feed });
+            probes.Add(new Probe { Code = "H1", Of = ProbeKind.Ph });
         }
 
         var first = Programme(file);
@@ -119,6 +134,7 @@ internal static class DemoSiteBuilder
             DepositAboveMgPerL = plant.DepositAboveCalcium ?? (0.98 * plant.Cycles * (plant.MakeUp.CalciumMgPerLAsCaCO3 ?? 0)),
             DepositPerHour = plant.DepositPerHour,
             Products = firm.PlantProducts,
+            FeederKgPerH = (file.Halogen?.KgPerDay ?? 0) / 24,
             LeakOnlyWhileRunning = plant.LeakOnlyWhileRunning,
             StartCycles = plant.Cycles * 0.97,
         };
@@ -174,17 +190,21 @@ internal static class DemoSiteBuilder
         };
         if (file.Halogen is { } halogen)
         {
+            feeds.Add(Halogen(halogen));
+        }
+
+        if (file.Acid is { } acid)
+        {
             feeds.Add(new Feed
             {
-                Drum = "D-HAL",
-                Output = "halogen",
-                Mode = FeedMode.ByOrp,
-                SetPoint = halogen.SetPointMv,
-                Differential = halogen.DifferentialMv,
-                Unit = "mV",
-                Direction = FeedDirection.Up,
+                Drum = "D-ACID",
+                Output = "acid",
+                Mode = FeedMode.ByPh,
+                SetPoint = acid.SetPointPh,
+                Differential = acid.DifferentialPh,
+                Unit = "[pH]",
+                Direction = FeedDirection.Down,
                 LongestFeedMin = 240,
-                WaitsFor = ["biocide-1"],
             });
         }
 
@@ -205,6 +225,36 @@ internal static class DemoSiteBuilder
             MakeUp = plant.MakeUp,
         };
     }
+
+    private static Feed Halogen(DemoSiteFile.HalogenLines halogen) => halogen.Mode switch
+    {
+        FeedMode.Feeder => new Feed { Drum = "D-HAL", Mode = FeedMode.Feeder },
+        FeedMode.DosePlan => new Feed
+        {
+            Drum = "D-HAL",
+            Output = "halogen",
+            Mode = FeedMode.DosePlan,
+            TargetMgPerL = halogen.TargetMgPerL,
+            Weeks = [1, 2, 3, 4],
+            Days = halogen.Days,
+            Starts = halogen.Starts,
+            RunMinutes = halogen.RunMinutes,
+            InhibitorMeanwhile = InhibitorMeanwhile.Feeds,
+            WaitsFor = ["biocide-1"],
+        },
+        _ => new Feed
+        {
+            Drum = "D-HAL",
+            Output = "halogen",
+            Mode = FeedMode.ByOrp,
+            SetPoint = halogen.SetPointMv,
+            Differential = halogen.DifferentialMv,
+            Unit = "mV",
+            Direction = FeedDirection.Up,
+            LongestFeedMin = 240,
+            WaitsFor = ["biocide-1"],
+        },
+    };
 
     /// <summary>Twice the time the valve needs at average load from set point + hold rise to set point - differential.</summary>
     private static double LongestBleed(DemoSiteFile file)
@@ -227,7 +277,7 @@ internal static class DemoSiteBuilder
             new() { At = SamplePoints.Tower, Test = TestCodes.Inhibitor, Low = Math.Round(0.75 * target / 5) * 5, High = Math.Round(1.35 * target / 5) * 5, Unit = "mg/L" },
             new() { At = SamplePoints.Tower, Test = TestCodes.Ph, Low = 7.5, High = 9.2, Unit = "[pH]" },
         };
-        if (file.Halogen is not null)
+        if (file.Halogen is not null and not { Mode: FeedMode.DosePlan })
         {
             ranges.Add(new TestRange { At = SamplePoints.Tower, Test = TestCodes.FreeHalogen, Low = 0.1, High = 1.0, Unit = "mg/L" });
         }

@@ -34,6 +34,8 @@ internal sealed record DemoSiteFile
 
     public HalogenLines? Halogen { get; init; }
 
+    public AcidLines? Acid { get; init; }
+
     /// <summary>A second biocide that site staff pour in by hand.</summary>
     public PouredLines? Poured { get; init; }
 
@@ -162,13 +164,40 @@ internal sealed record DemoSiteFile
         public required DateTime First { get; init; }
     }
 
+    /// <summary>The oxidant: by ORP, by dose plan, or from a feeder of solid product.</summary>
     internal sealed record HalogenLines
     {
         public required string Product { get; init; }
 
-        public required double SetPointMv { get; init; }
+        public FeedMode Mode { get; init; } = FeedMode.ByOrp;
 
-        public required double DifferentialMv { get; init; }
+        public double? SetPointMv { get; init; }
+
+        public double? DifferentialMv { get; init; }
+
+        public double? PumpLPerH { get; init; }
+
+        public required double DrumL { get; init; }
+
+        public double? TargetMgPerL { get; init; }
+
+        public double? RunMinutes { get; init; }
+
+        public IReadOnlyList<Weekday> Days { get; init; } = [];
+
+        public IReadOnlyList<string> Starts { get; init; } = [];
+
+        /// <summary>What the feeder gives off.</summary>
+        public double KgPerDay { get; init; }
+    }
+
+    internal sealed record AcidLines
+    {
+        public required string Product { get; init; }
+
+        public required double SetPointPh { get; init; }
+
+        public required double DifferentialPh { get; init; }
 
         public required double PumpLPerH { get; init; }
 

@@ -102,6 +102,9 @@ internal sealed class DemoSiteRun
             Lots = lots.ToDictionary(l => l.Key, l => l.Value.Lot, StringComparer.Ordinal),
             LotFactors = lots.Values.ToDictionary(l => l.Lot, l => l.Factor, StringComparer.Ordinal),
             Kind = seasonal && (gap > 60 || (i == 0 && !InSeason(day.AddDays(-14)))) ? VisitKind.StartUp : seasonal && nextInDays > 60 ? VisitKind.ShutDown : VisitKind.Routine,
+            Works = acts.Exists(a => a.Act == TechnicianActKind.Invent) ? TechnicianKind.Inventing
+                : acts.Exists(a => a.Act == TechnicianActKind.Hurry) ? TechnicianKind.Hurried
+                : TechnicianKind.Honest,
             Acts = acts,
             NextInDays = Math.Min(nextInDays, 60),
             LegionellaEveryDays = Interval("legionella", day),

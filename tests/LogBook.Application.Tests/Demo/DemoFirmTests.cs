@@ -317,6 +317,106 @@ public class DemoFirmTests(DemoFirmFixture fixture) : IClassFixture<DemoFirmFixt
     }
 
     [Fact]
+    public void Document_IsReadBackWithoutAnIssue()
+    {
+        var read = ExchangeReader.ReadAndCheck(ExchangeWriter.Write(Document), Domain.History.FirmSetUp.Empty);
+
+        Assert.Empty(read.Issues);
+        Assert.Equal(12, Document.Sites.Count);
+        Assert.Equal(Document.Visits.Count, read.Document!.Visits.Count);
+    }
+
+    [Fact]
+    public void Answers_TellEveryStoryWithItsDays()
+    {
+        var lines = fixture.Firm.Answers.Lines;
+        var sites = Document.Sites.Select(s => s.Code).ToHashSet();
+
+        Assert.Equal(Enumerable.Range(1, 15).Select(i => $"ST{i}").Order(StringComparer.Ordinal), lines.Select(l => l.Story).Where(s => s != "hold").Distinct().Order(StringComparer.Ordinal));
+        Assert.All(lines.SelectMany(l => l.Kinds), kind => Assert.Contains(kind, Domain.Findings.FindingKinds.All));
+        Assert.All(lines.SelectMany(l => l.Forbidden), f =>
+        {
+            Assert.NotEmpty(f.Kinds);
+            Assert.True(f.Until >= f.From);
+            Assert.All(f.Kinds.Concat(f.UnlessWith), kind => Assert.Contains(kind, Domain.Findings.FindingKinds.All));
+            Assert.All(f.Sites, site => Assert.Contains(site, sites));
+        });
+        Assert.All(lines, l => Assert.True(l.Over is null || l.Over >= l.Latest, l.Story));
+
+        // Found at the latest on a day on which somebody came, except where time alone tells.
+        Assert.All(lines.Where(l => l.Site is not null && l.Kinds.Count > 0 && l.Story is not ("ST1" or "ST7" or "ST10")), l => Assert.Contains(
+            Document.Visits, v => v.Site == l.Site && DateOnly.FromDateTime(v.Arrived.Utc) == l.Latest));
+    }
+
+    [Theory]
+    [InlineData("ST13", "2026-07-07")]
+    [InlineData("ST14", "2026-09-02")]
+    public void Answers_AboutALotOrAMeter_CountFromTheThirdSite(string story, string third)
+    {
+        var line = fixture.Firm.Answers.Lines.Single(l => l.Story == story);
+        var days = line.Sites
+            .Select(site => Document.Visits.First(v => v.Site == site && DateOnly.FromDateTime(v.Arrived.Utc) >= line.Onset))
+            .Select(v => DateOnly.FromDateTime(v.Arrived.Utc))
+            .Order()
+            .ToList();
+
+        Assert.Equal(DateOnly.ParseExact(third, "yyyy-MM-dd"), days[2]);
+        Assert.Equal(days[2], line.Forbidden.Single().From);
+        Assert.Equal(days[2].AddDays(14), line.Latest);
+    }
+
+    [Fact]
+    public void St6_Overflow_ThinsTheWaterWhileVisitsAreMadeUp()
+    {
+        var invented = new[] { "2026-03-19", "2026-04-10", "2026-05-18" }.Select(d => Visit("LAN-1", d)).ToList();
+        var before = Visit("LAN-1", "2026-02-17").Systems[0];
+        var june = Visit("LAN-1", "2026-06-09");
+        var truth = fixture.TruthOf("LAN-1", "2026-05-18", "2026-06-09");
+        var dials = invented.Select(v => v.Systems[0].Meters[0]).ToList();
+
+        Assert.All(invented, v => Assert.Equal("TNU", v.Technician));
+        Assert.All(invented, v => Assert.InRange((v.Left!.Value.Utc - v.Arrived.Utc).TotalMinutes, 6, 9));
+        Assert.All(invented, v => Assert.Null(v.Systems[0].Probes[0].SettledMin));
+        Assert.Equal([1290, 1300, 1290], invented.Select(Reference));
+        Assert.Equal([134000, 134000, 134000], dials.Zip([before.Meters[0], .. dials], (now, then) => now.Dial - then.Dial));
+        Assert.Equal([134000, 134000, 134000], dials.Zip([before.Meters[0], .. dials], (now, then) => now.Total - then.Total));
+        Assert.All(truth, t => Assert.InRange(t.Cycles, 2.0, 2.6));
+        Assert.Equal("PUM", june.Technician);
+        Assert.InRange(Reference(june), 650, 900);
+        Assert.InRange(Hours(june.Systems[0], "bleed") - Hours(before, "bleed"), 0, 25);
+        Assert.InRange(Reference(Visit("LAN-1", "2026-08-04")), 1150, 1400);
+    }
+
+    [Fact]
+    public void Feeds_OfOxidantAndAcid_HoldTheirLevels()
+    {
+        var brewery = Document.Systems.Single(s => s.Site == "JOR-1").Programmes[0].Feeds[2];
+        var hotel = Document.Systems.Single(s => s.Site == "LAN-1").Programmes[0].Feeds[2];
+        var acids = Document.Visits.Where(v => v.Site == "WEN-1").Skip(5)
+            .Select(v => v.Systems[0].Readings.Single(r => r is { At: "tower", Test: TestCodes.Ph, Source: ReadingSource.Controller }).Value!.Value)
+            .ToList();
+        var solids = Document.Visits.Where(v => v.Site == "LAN-1" && v.Arrived.Utc < Utc(2026, 2, 1)).Skip(1)
+            .Select(v => v.Systems[0].Readings.Single(r => r.Test == TestCodes.FreeHalogen).Value!.Value)
+            .ToList();
+
+        Assert.Equal((FeedMode.DosePlan, FeedMode.Feeder), (brewery.Mode, hotel.Mode));
+        Assert.All(acids, ph => Assert.InRange(ph, 8.05, 8.25));
+        Assert.InRange(solids.Average(), 0.2, 0.6);
+        Assert.All(Document.Visits.Where(v => v.Site == "LAN-1"), v => Assert.Equal("kg", v.Systems[0].Drums.Single(d => d.Drum == "D-HAL").Unit));
+    }
+
+    [Fact]
+    public void Hurried_VisitLeavesTestsOutAndDoesNotWait()
+    {
+        var hurried = new[] { Visit("GRO-1", "2026-08-11"), Visit("WRE-1", "2026-08-10") };
+
+        Assert.All(hurried, v => Assert.Equal("TNU", v.Technician));
+        Assert.All(hurried, v => Assert.InRange((v.Left!.Value.Utc - v.Arrived.Utc).TotalMinutes, 15, 22));
+        Assert.All(hurried, v => Assert.InRange(v.Systems[0].Probes[0].SettledMin!.Value, 2, 4));
+        Assert.Contains(hurried, v => v.Systems[0].Readings.Count < Visit(v.Site, v.Site == "GRO-1" ? "2026-08-04" : "2026-07-27").Systems[0].Readings.Count);
+    }
+
+    [Fact]
     public void DemoScale_MakesTheSizeAskedFor()
     {
         var document = DemoScale.Create(systems: 40, years: 0.25);
