@@ -9,6 +9,9 @@ namespace LogBook.Domain.Assessments;
 /// <param name="InPortuguese">The same, worded in Portuguese.</param>
 public sealed record AssessedFinding(Finding InEnglish, Finding InSpanish, Finding InPortuguese)
 {
+    /// <summary>How its severity went, in order of days: the first entry is the day it opened.</summary>
+    public IReadOnlyList<SeverityStep> Course { get; init; } = [];
+
     /// <summary>The finding in a language.</summary>
     /// <param name="language">Language asked for.</param>
     /// <returns>The finding.</returns>

@@ -50,6 +50,11 @@ internal sealed class FindingLedger(string site, string system)
             _latest[key] = open;
         }
 
+        if (open.Course.Count == 0 || open.Severity != severity)
+        {
+            open.Course.Add(new SeverityStep(open.Course.Count == 0 ? seen : day, severity));
+        }
+
         open.Severity = severity;
         open.Indication = shown;
         var held = verdict.SeenOn ?? heldOn;
@@ -64,7 +69,7 @@ internal sealed class FindingLedger(string site, string system)
             .ThenBy(entry => entry.Kind, StringComparer.Ordinal)
             .ThenBy(entry => KeyOf(entry.About), StringComparer.Ordinal)
             .Select(entry => new AssessedFinding(
-                Worded(entry, Language.English), Worded(entry, Language.Spanish), Worded(entry, Language.Portuguese))),
+                Worded(entry, Language.English), Worded(entry, Language.Spanish), Worded(entry, Language.Portuguese)) { Course = [.. entry.Course] }),
     ];
 
     internal static string KeyOf(About? about) => about is null
@@ -108,6 +113,8 @@ internal sealed class FindingLedger(string site, string system)
         public DateOnly? ClosedOn { get; set; }
 
         public Severity Severity { get; set; }
+
+        public List<SeverityStep> Course { get; } = [];
 
         public Indication Indication { get; set; } = null!;
     }

@@ -562,8 +562,8 @@ public sealed partial class PlantSimulation
             var running = feed.Wants && feed.Target.On;
             switch (feed.Feed.Mode)
             {
-                case FeedMode.ByMakeUpVolume when _pulses && makeUp > 0:
-                    At(_t + ((feed.NextAtL - CountedL) / makeUp));
+                case FeedMode.ByMakeUpVolume when _pulseShare > 0 && makeUp > 0:
+                    At(_t + ((feed.NextAtL - CountedL) / (_pulseShare * makeUp)));
                     break;
                 case FeedMode.AlongsideBleed or FeedMode.ByOrp or FeedMode.ByPh or FeedMode.ByResidual when running && feed.Feed.LongestFeedMin is > 0 and var longest:
                     At(_t + (longest / 60) - feed.RunH);
@@ -702,9 +702,9 @@ public sealed partial class PlantSimulation
     private double After(Substance substance, double dt, (double MakeUp, double Liquid) flow, double feed)
     {
         var i = (int)substance;
-        var deposit = substance == Substance.Calcium && _c[i] > _model.DepositAboveMgPerL ? _model.DepositPerHour : 0;
+        var deposit = substance == Substance.Calcium && _c[i] > _depositAbove ? _model.DepositPerHour : 0;
         var a = (flow.Liquid / _model.VolumeL) + _decay[i] + deposit;
-        var source = (((flow.MakeUp * _makeUp[i]) + feed) / _model.VolumeL) + (deposit > 0 ? deposit * _model.DepositAboveMgPerL : 0);
+        var source = (((flow.MakeUp * _makeUp[i]) + feed) / _model.VolumeL) + (deposit > 0 ? deposit * _depositAbove : 0);
         var slope = source - (a * _c[i]);
         var x = a * dt;
         return _c[i] + (slope * dt * (1 - (x * PortableMath.WashoutIntegral(x))));

@@ -61,7 +61,9 @@ public sealed partial class PlantSimulation
     private double _foulingPerHour;
     private double _fouling;
     private double _gain = 1;
-    private bool _pulses = true;
+    private double _pulseShare = 1;
+    private Ramp _makeUpStrength = Ramp.Constant(1);
+    private double _depositAbove;
     private bool _dialCounts = true;
     private bool _flowBridged;
     private double _bleedShare = 1;
@@ -130,6 +132,7 @@ public sealed partial class PlantSimulation
         _makeUpBase[(int)Substance.AlkalinityKept] = water.AlkalinityMgPerLAsCaCO3 ?? 0;
         _makeUpBase[(int)Substance.Calcium] = water.CalciumMgPerLAsCaCO3 ?? 0;
         _calcium = Ramp.Constant(_makeUpBase[(int)Substance.Calcium]);
+        _depositAbove = model.DepositAboveMgPerL;
         _makeUp = [.. _makeUpBase];
         _c = [.. _makeUpBase.Select(m => m * model.StartCycles)];
         _c[(int)Substance.Calcium] = Math.Min(_c[(int)Substance.Calcium], model.DepositAboveMgPerL);
@@ -273,7 +276,7 @@ public sealed partial class PlantSimulation
         _lostL += _model.VolumeL;
         _makeUpL += _model.VolumeL;
         DialL += _dialCounts ? _model.VolumeL : 0;
-        CountedL += _pulses ? _model.VolumeL : 0;
+        CountedL += _pulseShare * _model.VolumeL;
     }
 
     /// <summary>Puts litres into a drum, or takes them out when negative.</summary>
@@ -320,7 +323,14 @@ public sealed partial class PlantSimulation
     public void RenewMeter()
     {
         _dialCounts = true;
-        _pulses = true;
+        _pulseShare = 1;
+    }
+
+    /// <summary>Restores the bleed valve: whole flow while open, none while shut.</summary>
+    public void RenewBleedValve()
+    {
+        _bleedShare = 1;
+        _bleedPassesLPerH = 0;
     }
 
     /// <summary>Stops any leak or overflow.</summary>
@@ -406,7 +416,7 @@ public sealed partial class PlantSimulation
         // Strongest at the end of August: a parabola pair stands in for the sine, free of library functions.
         var year = ((local.DayOfYear + 32) % 365) / 365.0;
         var arch = year < 0.5 ? 1 - (16 * (year - 0.25) * (year - 0.25)) : (16 * (year - 0.75) * (year - 0.75)) - 1;
-        var strength = Math.Max(0.5, 1 + week - (_model.SeasonShare * arch));
+        var strength = Math.Max(0.5, 1 + week - (_model.SeasonShare * arch)) * _makeUpStrength.At(_t);
         for (var i = 1; i < Count; i++)
         {
             _makeUp[i] = _makeUpBase[i] * strength;
@@ -454,7 +464,7 @@ public sealed partial class PlantSimulation
             case ScenarioAct.ForceOn: _outputs[entry.Part!].Switch = SwitchState.ForcedOn; break;
             case ScenarioAct.ForceOff: _outputs[entry.Part!].Switch = SwitchState.ForcedOff; break;
             case ScenarioAct.Automatic: _outputs[entry.Part!].Switch = SwitchState.Automatic; break;
-            case ScenarioAct.Pulses: _pulses = entry.Value > 0; break;
+            case ScenarioAct.Pulses: _pulseShare = entry.Value; break;
             case ScenarioAct.Dial: _dialCounts = entry.Value > 0; break;
             case ScenarioAct.Leak: _leakRamp = To(_leakRamp.At(_t)); break;
             case ScenarioAct.SettingsReset: Settings = entry.Settings!; break;
@@ -466,6 +476,9 @@ public sealed partial class PlantSimulation
             case ScenarioAct.DrumHolds: Hold(_drums[entry.Part!], entry.Text!); break;
             case ScenarioAct.ClockOff: ClockOffMin = entry.Value; break;
             case ScenarioAct.WeekOff: WeekOff = (int)entry.Value; break;
+            case ScenarioAct.ProbeOffset: _gain *= entry.Value; break;
+            case ScenarioAct.MakeUpStrength: _makeUpStrength = To(_makeUpStrength.At(_t)); break;
+            case ScenarioAct.DepositAbove: _depositAbove = entry.Value; break;
             case ScenarioAct.FlowBridged: _flowBridged = entry.Value > 0; break;
             case ScenarioAct.BleedValve: _bleedShare = entry.Value; break;
             case ScenarioAct.BleedPasses: _bleedPassesLPerH = entry.Value; break;
@@ -532,11 +545,11 @@ public sealed partial class PlantSimulation
             }
 
             var sink = _decay[i];
-            var deposit = i == (int)Substance.Calcium && _c[i] > _model.DepositAboveMgPerL ? _model.DepositPerHour : 0;
+            var deposit = i == (int)Substance.Calcium && _c[i] > _depositAbove ? _model.DepositPerHour : 0;
             if (deposit > 0)
             {
                 sink += deposit;
-                source += deposit * _model.DepositAboveMgPerL;
+                source += deposit * _depositAbove;
             }
 
             var a = washout + sink;
@@ -548,7 +561,7 @@ public sealed partial class PlantSimulation
             _in[i] += ((makeUp * _makeUp[i]) + _feed[i]) * dt;
             _fed[i] += _feed[i] * dt;
             _out[i] += liquid * integral;
-            _gone[i] += v * ((sink * integral) - (deposit > 0 ? deposit * _model.DepositAboveMgPerL * dt : 0));
+            _gone[i] += v * ((sink * integral) - (deposit > 0 ? deposit * _depositAbove * dt : 0));
         }
 
         _makeUpL += makeUp * dt;
@@ -556,7 +569,7 @@ public sealed partial class PlantSimulation
         _bledL += bleed * dt;
         _lostL += lost * dt;
         DialL += _dialCounts ? makeUp * dt : 0;
-        CountedL += _pulses ? makeUp * dt : 0;
+        CountedL += _pulseShare * makeUp * dt;
         var control = Kill(Substance.Biocide, 20) + Kill(Substance.SecondBiocide, 20) + Kill(Substance.Halogen, 0.4);
         _controlIndex += (Math.Min(1, control) - _controlIndex) * Math.Min(1, dt / 120);
     }

@@ -26,7 +26,7 @@ public enum ScenarioAct
     [JsonStringEnumMemberName("automatic")]
     Automatic,
 
-    /// <summary>The controller no longer gets pulses (value 0) or gets them again (1).</summary>
+    /// <summary>Share of the pulses that reach the controller: 0 none, 1 all.</summary>
     [JsonStringEnumMemberName("pulses")]
     Pulses,
 
@@ -77,4 +77,16 @@ public enum ScenarioAct
     /// <summary>Product poured in by site staff, L; the text names it.</summary>
     [JsonStringEnumMemberName("poured")]
     Poured,
+
+    /// <summary>Display of the conductivity probe over what it was: an error that cleaning does not take away.</summary>
+    [JsonStringEnumMemberName("probe-offset")]
+    ProbeOffset,
+
+    /// <summary>Strength of the make-up over its usual one: conductivity and every ion.</summary>
+    [JsonStringEnumMemberName("make-up-strength")]
+    MakeUpStrength,
+
+    /// <summary>Calcium above which deposit forms, mg/L as CaCO3.</summary>
+    [JsonStringEnumMemberName("deposit-above")]
+    DepositAbove,
 }

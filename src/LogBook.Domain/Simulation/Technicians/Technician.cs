@@ -401,7 +401,7 @@ public sealed partial class Technician
             var height = drum.HeightCm ?? 100;
             var level = litres <= (drum.UnusableL ?? 0) + 0.01
                 ? Step((drum.UnusableL ?? 0) / capacity * height, 0.5)
-                : Math.Min(height, Step((litres / capacity * height) + (0.01 * height * _error.NextNormal()), 0.5));
+                : Math.Min(height, Step((litres / capacity * height) + (work.Order.DrumLevelShare * height * _error.NextNormal()), 0.5));
             var reading = new DrumReading { Drum = drum.Code, Level = level, Unit = "cm", ProductFound = drum.Product };
             if (work.ActOf(TechnicianActKind.SwapDrum, drum.Code) is { } swap)
             {
@@ -421,7 +421,7 @@ public sealed partial class Technician
                 var pack = capacity > 400 ? 200 : capacity > 90 ? 25 : capacity > 40 ? 10 : 5;
                 var used = _lastDrumL.TryGetValue(drum.Code, out var last) ? Math.Max(0, last - litres) : 0.2 * capacity;
                 var packs = Math.Floor(((0.97 * capacity) - litres) / pack);
-                if ((litres < 0.4 * capacity || litres < 1.6 * used) && packs > 0)
+                if ((litres < 0.4 * capacity || litres < 1.6 * used) && packs > 0 && work.ActOf(TechnicianActKind.LeaveDrum, drum.Code) is null)
                 {
                     _plant.AddToDrum(drum.Code, packs * pack);
                     reading = reading with { AddedL = packs * pack, Lot = $"{drum.Product}-{work.Day.Year % 100:00}{work.Day.Month:00}" };
@@ -549,7 +549,8 @@ public sealed partial class Technician
             var litres = (_system.BleedValveLPerH ?? 0) > 4000 ? 200 : 20;
             if (_visits % 2 == 0 && _plant.IsRunning)
             {
-                work.BleedTest = new BleedTest { Litres = litres, Seconds = Step(litres / _plant.BleedValveLPerH * 3600 * Off(0.03), 1) };
+                // From a valve that passes next to nothing no bucket fills.
+                work.BleedTest = _plant.BleedValveLPerH < 0.1 * (_system.BleedValveLPerH ?? 0) ? null : new BleedTest { Litres = litres, Seconds = Step(litres / _plant.BleedValveLPerH * 3600 * Off(0.03), 1) };
                 foreach (var pump in _system.Pumps.Take(1))
                 {
                     work.Drawdowns.Add(new Drawdown { Pump = pump.Code, Millilitres = Step(_plant.PumpLPerH(pump.Output) * 1000 / 60 * Off(0.02), 1), Seconds = 60 });
@@ -569,6 +570,10 @@ public sealed partial class Technician
                 case TechnicianActKind.StopLeak:
                     _plant.StopLeak();
                     work.Events.Add(new VisitEvent { Type = EventType.Other, At = work.After(40), By = work.Order.Technician, Note = act.Text });
+                    break;
+                case TechnicianActKind.RenewValve:
+                    _plant.RenewBleedValve();
+                    work.Events.Add(new VisitEvent { Type = EventType.ValveRenewed, Of = act.Part ?? "bleed", At = work.After(40), By = work.Order.Technician });
                     break;
                 case TechnicianActKind.CleanSystem:
                     Clean(work, programme);

@@ -89,4 +89,12 @@ public enum TechnicianActKind
     /// <summary>Does not look at the plant and makes the visit up; the value is what he adds to the meter each time.</summary>
     [JsonStringEnumMemberName("invent")]
     Invent,
+
+    /// <summary>Fills nothing into a drum (the part), however low it stands.</summary>
+    [JsonStringEnumMemberName("leave-drum")]
+    LeaveDrum,
+
+    /// <summary>Has the bleed valve renewed.</summary>
+    [JsonStringEnumMemberName("renew-valve")]
+    RenewValve,
 }

@@ -45,6 +45,9 @@ public sealed record VisitOrder
     /// <summary>Longest interval between colony counts in force, days.</summary>
     public double ColonyCountEveryDays { get; init; } = 30;
 
+    /// <summary>Standard deviation of a drum level as read, a share of its height.</summary>
+    public double DrumLevelShare { get; init; } = 0.01;
+
     /// <summary>Code of the laboratory.</summary>
     public string Laboratory { get; init; } = "";
 
