@@ -3,6 +3,7 @@ using LogBook.Bank.Firms;
 using LogBook.Bank.Runs;
 using LogBook.Bank.Scoring;
 using LogBook.Domain.Exchange;
+using LogBook.Domain.Findings;
 using LogBook.Domain.History;
 using Xunit;
 
@@ -48,7 +49,7 @@ public class MixedBankTests
         Assert.All(FaultCatalogue.All, spec => Assert.Contains(faults, f => f.Name == spec.Name));
         Assert.All(faults, f =>
         {
-            Assert.All(f.FoundBy.Concat(f.Explains).Concat(f.Forbidden), kind => Assert.Contains(kind, Findings.FindingKinds.All));
+            Assert.All(f.FoundBy.Concat(f.Explains).Concat(f.Forbidden), kind => Assert.Contains(kind, FindingKinds.All));
             Assert.NotEmpty(f.FoundBy);
             Assert.Empty(f.FoundBy.Intersect(f.Forbidden));
         });
