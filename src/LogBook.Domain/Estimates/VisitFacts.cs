@@ -30,6 +30,8 @@ public sealed class VisitFacts
     private (List<Rule> Rules, IReadOnlyList<Duty> Duties)? _duties;
     private Computed<BleedInterval>? _bleed;
     private BleedNormal? _bleedNormal;
+    private MakeUpNormal? _makeUpNormal;
+    private DepositNormal? _depositNormal;
     private double? _fadingDays;
     private (bool Known, Reason? Reason) _unsettled;
 
@@ -90,6 +92,12 @@ public sealed class VisitFacts
 
     /// <summary>What was known before this visit of the system's usual loss for the hours its bleed is open.</summary>
     public BleedNormal BleedNormal => _bleedNormal ??= Previous is null ? BleedNormal.None : Previous.BleedNormal.After(Previous);
+
+    /// <summary>What was known before this visit of the make-up water.</summary>
+    public MakeUpNormal MakeUpNormal => _makeUpNormal ??= Previous is null ? MakeUpNormal.None : Previous.MakeUpNormal.After(Previous);
+
+    /// <summary>What was known before this visit of the system's usual ratios of scaling to conservative ions.</summary>
+    public DepositNormal DepositNormal => _depositNormal ??= Previous is null ? DepositNormal.None : Previous.DepositNormal.After(Previous);
 
     /// <summary>Product used against expected.</summary>
     public IReadOnlyList<ProductUse> ProductUse => _productUse ??= Estimates.ProductUse.Of(this);

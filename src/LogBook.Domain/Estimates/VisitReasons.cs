@@ -62,6 +62,24 @@ public static class VisitReasons
     public static Reason NotSettled { get; } = new("reference-not-settled", new(
         "The hand meter had not settled in the water.", "El medidor portátil no se había estabilizado en el agua.", "O medidor portátil não tinha estabilizado na água."));
 
+    /// <summary>The system's own history is too short.</summary>
+    public static Reason NoBaseline { get; } = new("no-baseline", new(
+        "The system's own history is still too short to compare with.",
+        "El historial propio del sistema aún es corto para comparar.",
+        "O histórico próprio do sistema ainda é curto para comparar."));
+
+    /// <summary>The make-up changed too recently.</summary>
+    public static Reason MakeUpUnsettled { get; } = new("make-up-changed-lately", new(
+        "The make-up changed less than three half-lives ago, or it is not known when.",
+        "La reposición cambió hace menos de tres semividas, o no se sabe cuándo.",
+        "A reposição mudou há menos de três meias-vidas, ou não se sabe quando."));
+
+    /// <summary>Softened make-up.</summary>
+    public static Reason SoftenedMakeUp { get; } = new("softened-make-up", new(
+        "The make-up is softened: too little hardness to tell deposits by it.",
+        "La reposición está ablandada: hay poca dureza para reconocer depósitos.",
+        "A reposição é abrandada: há pouca dureza para reconhecer depósitos."));
+
     /// <summary>Too few points for an interval.</summary>
     public static Reason TooFewPoints { get; } = new("too-few-points", new(
         "Fewer than four comparisons since the last calibration, cleaning or new probe.",

@@ -98,7 +98,7 @@ public sealed class CyclesDisagree : IFindingRule
         return beyondUncertainty && (ratio.Value < limits.Low || ratio.Value > limits.High);
     }
 
-    private static bool FeedsOxidant(VisitFacts visit) => visit.Programme?.Feeds.Any(feed =>
+    internal static bool FeedsOxidant(VisitFacts visit) => visit.Programme?.Feeds.Any(feed =>
         visit.History.System.Drums.FirstOrDefault(d => d.Code.Equals(feed.Drum, StringComparison.OrdinalIgnoreCase)) is { } drum
         && visit.History.Firm.Products.GetValueOrDefault(drum.Product) is { Kind: ProductKind.Biocide, Oxidising: true }) == true;
 

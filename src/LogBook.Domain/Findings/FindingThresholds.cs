@@ -18,6 +18,17 @@ public sealed record FindingThresholds
 
     private static readonly Text Doses = new("dose balance, common practice", "balance de dosis, práctica habitual", "balanço de dose, prática usual");
     private static readonly Text Drift = new("straight line with 95 % interval", "recta con intervalo del 95 %", "reta com intervalo de 95 %");
+    private static readonly Text Formula = new(
+        "common practice; the formula is within 0.35 of a speciation program",
+        "práctica habitual; la fórmula difiere menos de 0,35 de un programa de especiación",
+        "prática usual; a fórmula difere menos de 0,35 de um programa de especiação");
+
+    private static readonly Text CouponBands = new(
+        "AWT committee bands (Boffardi), as quoted publicly", "bandas del comité AWT (Boffardi), según citas públicas", "faixas do comitê AWT (Boffardi), segundo citações públicas");
+
+    private static readonly Text WhiteRust = new(
+        "galvanizeit.org and AWT white rust paper 2012", "galvanizeit.org y documento AWT sobre óxido blanco 2012", "galvanizeit.org e documento AWT sobre ferrugem branca 2012");
+
     private static readonly Text Registers = new("arithmetic of registers", "aritmética de los contadores", "aritmética dos registradores");
     private static readonly Text Guidance = new(
         "HSG274 Part 1, 2nd edition 2024, as described publicly",
@@ -98,6 +109,60 @@ public sealed record FindingThresholds
 
     /// <summary>Difference between dial and total, %.</summary>
     public Threshold PulsesPercent { get; init; } = new(3, Common);
+
+    /// <summary>Make-up off its own normal, %; twice as much while there are fewer than twelve readings.</summary>
+    public Threshold MakeUpPercent { get; init; } = new(15, Common);
+
+    /// <summary>Make-up off its own normal, standard deviations of the last twelve readings.</summary>
+    public Threshold MakeUpSigmas { get; init; } = new(3, Common);
+
+    /// <summary>Softened hardness over its own normal, mg/L as CaCO3.</summary>
+    public Threshold SoftenedHardness { get; init; } = new(10, Common);
+
+    /// <summary>Softened over raw hardness that wants somebody at once, %.</summary>
+    public Threshold SoftenerPassesPercent { get; init; } = new(25, Common);
+
+    /// <summary>Cycles of a scaling ion over those of a conservative one, against the own baseline.</summary>
+    public Threshold DepositShare { get; init; } = new(0.80, Common);
+
+    /// <summary>The same before a baseline, as a plain ratio.</summary>
+    public Threshold DepositFixed { get; init; } = new(0.75, Common);
+
+    /// <summary>The same that decides at once.</summary>
+    public Threshold DepositOnce { get; init; } = new(0.60, Common);
+
+    /// <summary>Rise of the approach temperature that tells of scale on the exchanger, K.</summary>
+    public Threshold ApproachRise { get; init; } = new(1, Common);
+
+    /// <summary>Langelier index of a treated tower, at most.</summary>
+    public Threshold LangelierHigh { get; init; } = new(2.5, Formula);
+
+    /// <summary>Silica in the tower water, mg/L as SiO2, at most.</summary>
+    public Threshold SilicaHigh { get; init; } = new(150, Common);
+
+    /// <summary>Langelier index below which an index alone calls the water corrosive.</summary>
+    public Threshold LangelierLow { get; init; } = new(-0.35, Formula);
+
+    /// <summary>Steel coupon, mil/a: plan.</summary>
+    public Threshold CouponSteelPlan { get; init; } = new(5, CouponBands);
+
+    /// <summary>Steel coupon, mil/a: act.</summary>
+    public Threshold CouponSteelAct { get; init; } = new(10, CouponBands);
+
+    /// <summary>Copper alloy coupon, mil/a: plan.</summary>
+    public Threshold CouponCopperPlan { get; init; } = new(0.35, CouponBands);
+
+    /// <summary>Copper alloy coupon, mil/a: act.</summary>
+    public Threshold CouponCopperAct { get; init; } = new(1.0, CouponBands);
+
+    /// <summary>Shortest exposure of a coupon that tells, d.</summary>
+    public Threshold CouponDays { get; init; } = new(30, Common);
+
+    /// <summary>pH on new galvanised steel, at most.</summary>
+    public Threshold NewGalvanisedPh { get; init; } = new(8.2, WhiteRust);
+
+    /// <summary>Weeks in which galvanised steel counts as new.</summary>
+    public Threshold NewGalvanisedWeeks { get; init; } = new(12, WhiteRust);
 
     /// <summary>Product used over expected, lower limit.</summary>
     public Threshold FeedLow { get; init; } = new(0.75, Doses);

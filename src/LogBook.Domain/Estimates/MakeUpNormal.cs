@@ -1,0 +1,114 @@
+using LogBook.Domain.Programmes;
+
+namespace LogBook.Domain.Estimates;
+
+/// <summary>What the make-up water of a system usually is: its last twelve readings of each test that were not themselves shifted.</summary>
+/// <remarks>
+/// Shifted readings stay out, so that a softener that fails does not become normal by failing long. A source that stays other for half a
+/// dozen readings is the water there is now, and so is the water a new programme was worked out for: both begin a new normal. Softened
+/// hardness never does by itself.
+/// </remarks>
+public sealed class MakeUpNormal
+{
+    private const int Most = 12;
+    private const int Enough = 5;
+    private const int NewWater = 6;
+    private const double SoftenedBelow = 30;
+    private const double AlkalinityTimes = 2;
+
+    // What counts as shifted for the purpose of learning; the rule has its own thresholds.
+    private const double LearningPercent = 15;
+    private const double LearningSigmas = 3;
+    private const double LearningHardness = 10;
+
+    private readonly IReadOnlyDictionary<string, Series> _series;
+
+    private MakeUpNormal(IReadOnlyDictionary<string, Series> series) => _series = series;
+
+    /// <summary>Nothing learnt yet.</summary>
+    public static MakeUpNormal None { get; } = new(new Dictionary<string, Series>());
+
+    /// <summary>Tests of the make-up that are followed.</summary>
+    public static IReadOnlyList<string> Tests { get; } =
+    [
+        TestCodes.Conductivity, TestCodes.Chloride, TestCodes.Calcium, TestCodes.TotalHardness, TestCodes.Magnesium, TestCodes.Alkalinity, TestCodes.Silica, TestCodes.Sulphate,
+    ];
+
+    /// <summary>What is known after one more visit.</summary>
+    /// <param name="visit">The visit.</param>
+    /// <returns>The normal with its readings.</returns>
+    public MakeUpNormal After(VisitFacts visit)
+    {
+        var start = visit.Previous is { } previous && IsAnew(previous.Programme, visit.Programme) ? None : this;
+        var readings = Tests.Select(test => (test, reading: visit.MakeUpReading(test))).Where(pair => pair.reading is { IsCensored: false }).ToList();
+        if (readings.Count == 0)
+        {
+            return start;
+        }
+
+        var series = new Dictionary<string, Series>(start._series);
+        foreach (var (test, reading) in readings)
+        {
+            var known = series.GetValueOrDefault(test) ?? new Series([], []);
+            series[test] = start.ShiftOf(visit, test) is { } shift && IsShifted(shift) ? known.Beside(reading!.Value.Value, shift.IsSoftenedHardness) : known.With(reading!.Value.Value);
+        }
+
+        return new MakeUpNormal(series);
+    }
+
+    /// <summary>A test at a visit against this normal.</summary>
+    /// <param name="visit">The visit.</param>
+    /// <param name="test">Code of the test.</param>
+    /// <returns>The comparison; null where it was not tested or there is no normal yet.</returns>
+    public MakeUpShift? ShiftOf(VisitFacts visit, string test)
+    {
+        if (visit.MakeUpReading(test) is not { IsCensored: false, Value: { } now } reading)
+        {
+            return null;
+        }
+
+        var values = _series.GetValueOrDefault(test)?.Values ?? [];
+        var hardness = test is TestCodes.Calcium or TestCodes.TotalHardness;
+        if (values.Count < Enough)
+        {
+            // Before an own normal a softener is judged by what the programme was worked out for.
+            return test == TestCodes.Calcium && visit.Programme?.MakeUp is { CalciumMgPerLAsCaCO3: { } asked and > 0 and < SoftenedBelow } water
+                && water.AlkalinityMgPerLAsCaCO3 > AlkalinityTimes * asked
+                ? new MakeUpShift(test, now, asked, now.StandardUncertainty, false, true, asked)
+                : null;
+        }
+
+        var normal = Statistics.Median([.. values]);
+        if (normal <= 0)
+        {
+            return null;
+        }
+
+        var mean = values.Average();
+        var spread = Math.Sqrt(values.Sum(value => (value - mean) * (value - mean)) / (values.Count - 1));
+        var softened = hardness && (reading.Reading.At.Equals(SamplePoints.Softened, StringComparison.OrdinalIgnoreCase) || (normal < SoftenedBelow && IsFarBelowAlkalinity(normal)));
+        return new MakeUpShift(test, now, normal, Math.Max(spread, now.StandardUncertainty), values.Count >= Most, softened, Statistics.Median([.. values.TakeLast(3)]));
+    }
+
+    private static bool IsShifted(MakeUpShift shift) => shift.IsSoftenedHardness
+        ? shift.Now.Value - shift.Normal >= LearningHardness
+        : Math.Abs(shift.Percent) > LearningPercent && Math.Abs(shift.Sigmas) > LearningSigmas;
+
+    private static bool IsAnew(Programme? before, Programme? now) =>
+        !ReferenceEquals(before, now) && (before?.SetPointUsPerCm != now?.SetPointUsPerCm || before?.MakeUp != now?.MakeUp);
+
+    // Natural water has about as much alkalinity as hardness; a softener takes the hardness alone.
+    private bool IsFarBelowAlkalinity(double hardness) =>
+        _series.GetValueOrDefault(TestCodes.Alkalinity)?.Values is { Count: >= 3 } alkalinity && Statistics.Median([.. alkalinity]) > AlkalinityTimes * hardness;
+
+    private sealed record Series(IReadOnlyList<double> Values, IReadOnlyList<double> Shifted)
+    {
+        public Series With(double value) => new([.. Values.Skip(Math.Max(0, Values.Count - Most + 1)), value], []);
+
+        public Series Beside(double value, bool isSoftenedHardness)
+        {
+            IReadOnlyList<double> shifted = [.. Shifted, value];
+            return isSoftenedHardness || shifted.Count < NewWater ? new Series(Values, isSoftenedHardness ? [] : shifted) : new Series(shifted, []);
+        }
+    }
+}
