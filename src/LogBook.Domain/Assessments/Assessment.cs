@@ -15,11 +15,11 @@ public static class Assessment
     /// <summary>Version of the rules; stored results of another version are rebuilt.</summary>
     public const string EngineVersion = "1";
 
-    /// <summary>Assesses a system with the default thresholds.</summary>
+    /// <summary>Assesses a system with the thresholds of the installation.</summary>
     /// <param name="history">Set-up and visits; what became known after <paramref name="asOf"/> is not looked at.</param>
     /// <param name="asOf">Moment it is made for, UTC.</param>
     /// <returns>Findings in every state and figures by visit.</returns>
-    public static SystemAssessment Of(SystemHistory history, DateTime asOf) => Of(history, asOf, FindingThresholds.Default);
+    public static SystemAssessment Of(SystemHistory history, DateTime asOf) => Of(history, asOf, history.Firm.Engine.Thresholds);
 
     /// <summary>Assesses a system.</summary>
     /// <param name="history">Set-up and visits; what became known after <paramref name="asOf"/> is not looked at.</param>

@@ -35,7 +35,7 @@ internal sealed class Replay(SystemHistory history, FindingThresholds thresholds
             history.Site.Code,
             history.System.Code,
             asOf,
-            Assessment.EngineVersion,
+            history.Firm.Engine.Version,
             _ledger.Findings(),
             [.. _facts.SelectMany(visit => visit.Figures)])
         {

@@ -82,7 +82,7 @@ public sealed record BalanceFacts(
             {
                 var litres = drain.Litres is { } known
                     ? new Estimate(known, "L", 0.1 * known)
-                    : visit.History.System.VolumeL is { } volume ? UncertaintyTable.Default.SystemVolume().On(volume, "L") : new Estimate(0, "L", 0);
+                    : visit.History.System.VolumeL is { } volume ? visit.History.Firm.Engine.Uncertainties.SystemVolume().On(volume, "L") : new Estimate(0, "L", 0);
                 drained = drained.Plus(litres);
             }
         }

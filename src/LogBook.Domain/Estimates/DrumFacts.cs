@@ -21,13 +21,14 @@ public sealed record DrumFacts(Drum Drum, Product? Product, DrumReading Reading,
     public static IReadOnlyList<DrumFacts> Of(VisitFacts visit)
     {
         var all = new List<DrumFacts>();
+        var table = visit.History.Firm.Engine.Uncertainties;
         foreach (var reading in visit.Record.Drums)
         {
             if (visit.History.System.Drums.LastOrDefault(d => d.Code.Equals(reading.Drum, StringComparison.OrdinalIgnoreCase)) is { } drum)
             {
                 var product = visit.History.Firm.Products.GetValueOrDefault(drum.Product);
-                var found = Volume(drum, product, reading.Level, reading.Unit);
-                all.Add(new DrumFacts(drum, product, reading, found, LeftOf(drum, product, reading, found)));
+                var found = Volume(drum, product, reading.Level, reading.Unit, table);
+                all.Add(new DrumFacts(drum, product, reading, found, LeftOf(drum, product, reading, found, table)));
             }
         }
 
@@ -39,11 +40,11 @@ public sealed record DrumFacts(Drum Drum, Product? Product, DrumReading Reading,
         ? null
         : (Reading.AddedL ?? 0) - (Reading.RemovedL ?? 0);
 
-    private static Computed<Estimate> Volume(Drum drum, Product? product, double? level, string? unit) => level is { } number
-        ? DrumVolume.FromLevel(drum, number, unit, product)
+    private static Computed<Estimate> Volume(Drum drum, Product? product, double? level, string? unit, UncertaintyTable table) => level is { } number
+        ? DrumVolume.FromLevel(drum, number, unit, product, table)
         : Computed<Estimate>.None(IntervalReasons.NotRead);
 
-    private static Computed<Estimate> LeftOf(Drum drum, Product? product, DrumReading reading, Computed<Estimate> found)
+    private static Computed<Estimate> LeftOf(Drum drum, Product? product, DrumReading reading, Computed<Estimate> found, UncertaintyTable table)
     {
         if (reading.Swapped == true && reading.Left is null)
         {
@@ -51,7 +52,7 @@ public sealed record DrumFacts(Drum Drum, Product? Product, DrumReading Reading,
         }
 
         return reading.Swapped == true || (reading.Left is not null && reading.AddedL is null && reading.RemovedL is null)
-            ? Volume(drum, product, reading.Left, reading.Unit)
+            ? Volume(drum, product, reading.Left, reading.Unit, table)
             : found.Map(litres => litres.Plus(Estimate.Exact((reading.AddedL ?? 0) - (reading.RemovedL ?? 0), "L")));
     }
 }

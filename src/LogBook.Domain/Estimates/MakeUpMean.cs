@@ -38,7 +38,7 @@ public static class MakeUpMean
         var mean = series.Zip(weights, (point, weight) => point.Value.Scaled(weight)).Aggregate((sum, part) => sum.Plus(part));
         var values = series.Select(point => point.Value.Value).ToList();
         var share = Math.Max(
-            UncertaintyTable.Default.Share(UncertaintyCodes.MakeUpMean),
+            visit.History.Firm.Engine.Uncertainties.Share(UncertaintyCodes.MakeUpMean),
             values.Average() > 0 ? Statistics.SpreadByMovingRange(values) / values.Average() : 0);
         return Computed<Estimate>.Of(new Estimate(mean.Value, mean.Unit, Math.Max(mean.Random, share * mean.Value), mean.Common));
     }

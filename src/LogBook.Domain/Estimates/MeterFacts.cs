@@ -65,8 +65,8 @@ public sealed record MeterFacts(Meter Meter, MeterReading Reading, VisitFacts? S
             meter,
             reading,
             since,
-            MeterDifference.OfDial(meter, then, reading, judge, MeterOn(since, reading.Meter)),
-            MeterDifference.OfTotal(meter, then, reading, judge));
+            MeterDifference.OfDial(meter, then, reading, judge, MeterOn(since, reading.Meter), visit.History.Firm.Engine.Uncertainties),
+            MeterDifference.OfTotal(meter, then, reading, judge, table: visit.History.Firm.Engine.Uncertainties));
     }
 
     // A renewed meter keeps its code with another "from"; the old one's digits and unit serve the days before.

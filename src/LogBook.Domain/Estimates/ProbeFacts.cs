@@ -58,6 +58,7 @@ public sealed record ProbeFacts(
         var reference = reading.Reference is { } number
             ? Units.Convert(number, reading.Unit, "uS/cm").Map(value => ReadingEstimates.HandMeter(visit.History, visit.Visit, instrument).On(value, "uS/cm"))
             : beside is null ? Computed<Estimate>.None(VisitReasons.NotMeasured) : Computed<Estimate>.Of(beside.Value);
+        var table = visit.History.Firm.Engine.Uncertainties;
         return new ProbeFacts(
             code,
             reading,
@@ -65,16 +66,16 @@ public sealed record ProbeFacts(
             ReadingEstimates.IsProved(visit.History, instrument, visit.Visit.At),
             found,
             reference,
-            ErrorOf(found, reference),
-            ErrorOf(In(reading.AfterCleaning, reading.Unit), reference),
-            ErrorOf(In(reading.AsLeft, reading.Unit), reference));
+            ErrorOf(found, reference, table),
+            ErrorOf(In(reading.AfterCleaning, reading.Unit), reference, table),
+            ErrorOf(In(reading.AsLeft, reading.Unit), reference, table));
     }
 
     private static double? In(double? value, string unit) => value is { } number ? Units.Convert(number, unit, "uS/cm").Value : null;
 
-    private static Computed<Estimate> ErrorOf(double? shown, Computed<Estimate> reference) => shown is not { } number
+    private static Computed<Estimate> ErrorOf(double? shown, Computed<Estimate> reference, UncertaintyTable table) => shown is not { } number
         ? Computed<Estimate>.None(VisitReasons.NotMeasured)
         : reference.Then(truth => truth.Value > 0
-            ? Computed<Estimate>.Of(UncertaintyTable.Default.ControllerDisplay().On(number, "uS/cm").Over(truth).Minus(Estimate.Exact(1)).Scaled(100, "%"))
+            ? Computed<Estimate>.Of(table.ControllerDisplay().On(number, "uS/cm").Over(truth).Minus(Estimate.Exact(1)).Scaled(100, "%"))
             : Computed<Estimate>.None(VisitReasons.NotMeasured));
 }

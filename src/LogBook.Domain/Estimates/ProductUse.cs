@@ -167,7 +167,7 @@ public sealed record ProductUse(
         }
 
         return (feed.TargetMgPerL ?? drum.Product?.DoseMgPerL) is { } target && visit.History.System.VolumeL is { } volume
-            ? Computed<Estimate>.Of(UncertaintyTable.Default.SystemVolume().On(volume * target / 1e6 / (drum.Product?.DensityKgPerL ?? 1), "L"))
+            ? Computed<Estimate>.Of(visit.History.Firm.Engine.Uncertainties.SystemVolume().On(volume * target / 1e6 / (drum.Product?.DensityKgPerL ?? 1), "L"))
             : Computed<Estimate>.None(VisitReasons.NoProgramme);
     }
 
@@ -177,7 +177,7 @@ public sealed record ProductUse(
     /// <returns>L/h.</returns>
     internal static Estimate? PumpRate(VisitFacts visit, string drum) =>
         visit.History.System.Pumps.FirstOrDefault(pump => pump.Drum.Equals(drum, StringComparison.OrdinalIgnoreCase)) is { RatedLPerH: { } rated } pump
-            ? UncertaintyTable.Default.PumpOutput(false, pump.Code).On(rated, "L/h")
+            ? visit.History.Firm.Engine.Uncertainties.PumpOutput(false, pump.Code).On(rated, "L/h")
             : null;
 
     private static Estimate Additions(VisitFacts from, VisitFacts to, DrumFacts drum)

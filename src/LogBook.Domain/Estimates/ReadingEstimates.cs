@@ -53,7 +53,7 @@ public static class ReadingEstimates
     /// <param name="instrument">Code of the meter, or null when it was not entered: then it counts as unproved.</param>
     /// <returns>Its uncertainty.</returns>
     public static ReadingUncertainty HandMeter(SystemHistory history, SystemVisit visit, string? instrument) =>
-        UncertaintyTable.Default.ConductivityReading(instrument ?? "?", IsProved(history, instrument, visit.At), WaterTemperature(visit));
+        history.Firm.Engine.Uncertainties.ConductivityReading(instrument ?? "?", IsProved(history, instrument, visit.At), WaterTemperature(visit));
 
     private static double? WaterTemperature(SystemVisit visit)
     {
@@ -92,7 +92,7 @@ public static class ReadingEstimates
 
     private static ReadingUncertainty UncertaintyOf(SystemHistory history, SystemVisit visit, Reading reading)
     {
-        var table = UncertaintyTable.Default;
+        var table = history.Firm.Engine.Uncertainties;
         var step = reading.PerDrop ?? (reading.Lot is { } lot ? history.Firm.Lots.GetValueOrDefault(lot)?.Step : null) ?? history.Firm.Tests.GetValueOrDefault(reading.Test)?.Step ?? 0;
         return reading.Test switch
         {

@@ -89,18 +89,18 @@ public sealed record WaterFacts(
         {
             if (earlier.Record.BleedTest is { Seconds: > 0, Litres: > 0 } test)
             {
-                return Computed<Estimate>.Of(UncertaintyTable.Default.BleedValve(true, output).On(test.Litres / test.Seconds * 3600, "L/h"));
+                return Computed<Estimate>.Of(visit.History.Firm.Engine.Uncertainties.BleedValve(true, output).On(test.Litres / test.Seconds * 3600, "L/h"));
             }
         }
 
         var system = visit.History.System;
         if (system.BleedTimed is { LPerH: > 0 } timed && timed.On <= visit.Day && visit.Day.DayNumber - timed.On.DayNumber <= TimedForDays)
         {
-            return Computed<Estimate>.Of(UncertaintyTable.Default.BleedValve(true, output).On(timed.LPerH, "L/h"));
+            return Computed<Estimate>.Of(visit.History.Firm.Engine.Uncertainties.BleedValve(true, output).On(timed.LPerH, "L/h"));
         }
 
         return (system.BleedTimed is { LPerH: > 0 } old && old.On <= visit.Day ? old.LPerH : system.BleedValveLPerH) is { } litresPerHour and > 0
-            ? Computed<Estimate>.Of(UncertaintyTable.Default.BleedValve(false, output).On(litresPerHour, "L/h"))
+            ? Computed<Estimate>.Of(visit.History.Firm.Engine.Uncertainties.BleedValve(false, output).On(litresPerHour, "L/h"))
             : Computed<Estimate>.None(VisitReasons.NoValveFlow);
     }
 }

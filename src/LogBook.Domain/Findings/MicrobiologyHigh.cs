@@ -111,15 +111,15 @@ public sealed class MicrobiologyHigh : IFindingRule
                 Range(visit, test) == from ? OfProgramme : severity == Severity.Act ? thresholds.ColoniesAct.Basis : thresholds.ColoniesPlan.Basis);
         return Verdict.Found(
             about,
-            new Indication(severity, said) { Evidence = [Figure(result, test, from)], Suggests = Causes, LookAtNext = Next },
+            new Indication(severity, said) { Evidence = [Figure(result, test, from, visit.History.Firm.Engine.Uncertainties)], Suggests = Causes, LookAtNext = Next },
             known,
             visit.Visit.Visit.Id);
     }
 
     // Half a decade for a slide, a quarter for a plate: the interval is a factor, not a difference.
-    private static EvidenceFigure Figure(TestResult result, string test, double limit)
+    private static EvidenceFigure Figure(TestResult result, string test, double limit, UncertaintyTable uncertainties)
     {
-        var decades = UncertaintyTable.Default[test == TestCodes.DipSlide ? UncertaintyCodes.DipSlide : UncertaintyCodes.PlateCount].Value;
+        var decades = uncertainties[test == TestCodes.DipSlide ? UncertaintyCodes.DipSlide : UncertaintyCodes.PlateCount].Value;
         var factor = Math.Pow(10, 2 * decades);
         var value = result.Value.Value;
         return new EvidenceFigure(Count, value, "[CFU]/mL", value / factor, value * factor, LimitHigh: limit);

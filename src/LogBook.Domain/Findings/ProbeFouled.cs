@@ -67,7 +67,7 @@ public sealed class ProbeFouled : IFindingRule
     private static Indication? Of(VisitFacts visit, ProbeFacts probe, FindingThresholds thresholds) =>
         ByCalibrations(visit, probe, thresholds) ?? ByRow(visit, probe, thresholds) ?? ByCleaning(visit, probe, thresholds);
 
-    private static bool CleaningTookItAway(ProbeFacts probe, FindingThresholds thresholds, out double share)
+    private static bool CleaningTookItAway(ProbeFacts probe, FindingThresholds thresholds, UncertaintyTable uncertainties, out double share)
     {
         share = 0;
         if (!probe.ErrorCleaned.HasValue || !probe.ErrorFound.HasValue)
@@ -79,19 +79,20 @@ public sealed class ProbeFouled : IFindingRule
         share = found == 0 ? 0 : 1 - (cleaned / found);
 
         // Display and reference stand in both errors: what counts is the change of the display alone.
-        var change = Math.Sqrt(2) * 100 * UncertaintyTable.Default.Share(UncertaintyCodes.ControllerDisplay);
+        var change = Math.Sqrt(2) * 100 * uncertainties.Share(UncertaintyCodes.ControllerDisplay);
         return Math.Abs(found) > thresholds.FouledErrorPercent.Value && Math.Abs(found - cleaned) > 2 * change
             && Math.Abs(cleaned) <= (1 - thresholds.FouledShare.Value) * Math.Abs(found);
     }
 
     private static Indication? ByCleaning(VisitFacts visit, ProbeFacts probe, FindingThresholds thresholds)
     {
-        if (!CleaningTookItAway(probe, thresholds, out var share))
+        var uncertainties = visit.History.Firm.Engine.Uncertainties;
+        if (!CleaningTookItAway(probe, thresholds, uncertainties, out var share))
         {
             return null;
         }
 
-        var confirmed = Confirm.ByEarlierVisit(visit, earlier => Same(earlier, probe) is { ErrorCleaned.HasValue: true } then ? CleaningTookItAway(then, thresholds, out _) : null);
+        var confirmed = Confirm.ByEarlierVisit(visit, earlier => Same(earlier, probe) is { ErrorCleaned.HasValue: true } then ? CleaningTookItAway(then, thresholds, uncertainties, out _) : null);
         return new Indication(
             Confirm.Severity(confirmed, Math.Abs(probe.ErrorFound.Value.Value) >= 2 * thresholds.FouledErrorPercent.Value),
             new Said(

@@ -1,3 +1,4 @@
+using LogBook.Domain.Assessments;
 using LogBook.Domain.Exchange;
 using LogBook.Domain.Programmes;
 using LogBook.Domain.Sites;
@@ -50,6 +51,9 @@ public sealed class FirmSetUp
 
     /// <summary>Tests that the firm adds, by code.</summary>
     public IReadOnlyDictionary<string, TestDefinition> Tests { get; }
+
+    /// <summary>Thresholds and default uncertainties of this installation.</summary>
+    public EngineSettings Engine { get; init; } = EngineSettings.Default;
 
     /// <summary>All rules, every dated version.</summary>
     public IReadOnlyList<Rule> Rules => Document.Rules;
