@@ -130,8 +130,19 @@ internal static class Commands
     private static Command Assess()
     {
         var all = new Option<bool>("--all") { Description = "Every system, not only those whose records have changed." };
-        return Verb("assess", "Work the stored findings and figures out anew.", [all, AsOf], async (session, parsed, cancellationToken) =>
+        var replay = new Option<bool>("--replay") { Description = "Score the rules on the invented firm instead: its stories and their answers. No database is touched." };
+        var seed = new Option<ulong?>("--seed") { Description = "With --replay: start value of the firm." };
+        var seeds = new Option<int?>("--seeds") { Description = "With --replay: so many other firms, from start values 1, 2, 3 and so on." };
+        var format = new Option<string>("--format") { Description = "With --replay: a table, or JSON.", DefaultValueFactory = _ => "text" };
+        format.AcceptOnlyFromAmong("json", "text");
+        seeds.Validators.Add(result => Require(result, result.GetValueOrDefault<int?>() is null or >= 1 and <= 1000, "--seeds: 1 to 1000 is expected."));
+        return Verb("assess", "Work the stored findings and figures out anew.", [all, AsOf, replay, seed, seeds, format], async (session, parsed, cancellationToken) =>
         {
+            if (parsed.GetValue(replay))
+            {
+                return Replay(parsed.GetValue(seed), parsed.GetValue(seeds), parsed.GetValue(format) == "json");
+            }
+
             var keeper = session.Get<AssessmentKeeper>();
             var asOf = EndOf(parsed.GetValue(AsOf));
             var count = parsed.GetValue(all)
@@ -139,7 +150,22 @@ internal static class Commands
                 : await keeper.AssessDueAsync(Session.Self, asOf, cancellationToken);
             Console.WriteLine($"{count} systems assessed.");
             return 0;
-        });
+        }, prepare: parsed => !parsed.GetValue(replay));
+    }
+
+    private static int Replay(ulong? seed, int? seeds, bool asJson)
+    {
+        if (seeds is not { } count)
+        {
+            var one = seed ?? DemoFirm.DefaultSeed;
+            var report = ReplayScore.Of(DemoFirm.Create(one), one);
+            Console.WriteLine(asJson ? DemoAnswersFile.Write(report) : string.Join('\n', ReplayText.Of(report)));
+            return 0;
+        }
+
+        var reports = Enumerable.Range(1, count).Select(i => ReplayScore.Of(DemoFirm.Create((ulong)i), (ulong)i)).ToList();
+        Console.WriteLine(asJson ? DemoAnswersFile.Write(reports) : string.Join('\n', ReplayText.Of(reports)));
+        return 0;
     }
 
     private static Command Demo()
@@ -152,12 +178,13 @@ internal static class Commands
         years.Validators.Add(result => Require(result, result.GetValueOrDefault<double>() is > 0 and <= 50, "--years: more than 0 and at most 50 is expected."));
         return Verb("demo", "Write the invented firm into an empty database.", [seed, systems, years, output], async (session, parsed, cancellationToken) =>
         {
-            var document = parsed.GetValue(systems) is { } count
-                ? DemoScale.Create(count, parsed.GetValue(years), parsed.GetValue(seed) ?? DemoFirm.DefaultSeed)
-                : DemoFirm.Create(parsed.GetValue(seed) ?? DemoFirm.DefaultSeed).Document;
+            var start = parsed.GetValue(seed) is { } given and not 0 ? given : DemoFirm.DefaultSeed;
+            var firm = parsed.GetValue(systems) is null ? DemoFirm.Create(start) : null;
+            var document = firm?.Document ?? DemoScale.Create(parsed.GetValue(systems)!.Value, parsed.GetValue(years), start);
             if (parsed.GetValue(output) is { } file)
             {
                 await File.WriteAllTextAsync(file.FullName, ExchangeWriter.Write(document), cancellationToken);
+                await WriteAnswersAsync(file.FullName, firm, start, cancellationToken);
                 Console.WriteLine($"{document.Visits.Count} visits written to {file.Name}.");
                 return 0;
             }
@@ -168,9 +195,20 @@ internal static class Commands
                 return Session.Refuse(outcome.Issues);
             }
 
+            var database = parsed.GetRequiredValue(Database);
+            await WriteAnswersAsync(database.Contains('=', StringComparison.Ordinal) ? "demo" : database, firm, start, cancellationToken);
             Console.WriteLine($"{outcome.SetUpRecords} set-up records, {outcome.Visits} visits written.");
             return 0;
         }, prepare: parsed => parsed.GetValue(output) is null);
+    }
+
+    /// <summary>What is to be found in the firm stands beside it; a larger firm has no stories.</summary>
+    private static async Task WriteAnswersAsync(string beside, DemoFirmResult? firm, ulong seed, CancellationToken cancellationToken)
+    {
+        if (firm is not null)
+        {
+            await File.WriteAllTextAsync(DemoAnswersFile.Beside(beside), DemoAnswersFile.Write(firm.Answers, seed), cancellationToken);
+        }
     }
 
     private static Command Summary()

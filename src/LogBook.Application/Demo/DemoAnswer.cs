@@ -15,6 +15,9 @@ public sealed record DemoAnswer
     /// <summary>Kinds of finding of which one is right; empty where nothing is wrong.</summary>
     public required IReadOnlyList<string> Kinds { get; init; }
 
+    /// <summary>What a kind must be about to be right, where the kind alone does not tell: a code that its subject names.</summary>
+    public IReadOnlyDictionary<string, string> About { get; init; } = new Dictionary<string, string>();
+
     /// <summary>First day on which something is wrong.</summary>
     public required DateOnly Onset { get; init; }
 

@@ -69,6 +69,8 @@ internal sealed record AnswerLine
 
     public required IReadOnlyList<string> Kinds { get; init; }
 
+    public IReadOnlyDictionary<string, string> About { get; init; } = new Dictionary<string, string>();
+
     public required DateOnly Onset { get; init; }
 
     public required DateOnly Latest { get; init; }
@@ -89,6 +91,7 @@ internal sealed record AnswerLine
         Site = site,
         System = site is null ? null : "CT-1",
         Kinds = Kinds,
+        About = About,
         Onset = Onset,
         Latest = Latest,
         Forbidden = Forbidden,

@@ -180,7 +180,8 @@ public sealed partial class PlantSimulation
     public double OrpDisplayMv => OrpMv + _orpError.At(_t);
 
     /// <summary>Bacteria on a dip slide, log10 CFU/mL, without the reader's error: falls with biocide over the last days.</summary>
-    public double DipSlideLog => 5.3 - (3.5 * Math.Min(1, _controlIndex / 0.25));
+    /// <remarks>Demo choice: two doses a week keep even a water that is renewed in some hours well below 10,000.</remarks>
+    public double DipSlideLog => 5.3 - (3.5 * Math.Min(1, _controlIndex / 0.11));
 
     /// <summary>Make-up counted by the dial since the start, L.</summary>
     public double DialL { get; private set; }

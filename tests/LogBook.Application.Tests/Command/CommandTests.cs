@@ -97,6 +97,21 @@ public sealed class CommandTests : IDisposable
     }
 
     [Fact]
+    public async Task AssessReplay_AsJson_ScoresTheFirmThatDemoWritesWithItsAnswers()
+    {
+        await _command.MustAsync("demo", "--seed", "3", "--out", "firm.json");
+        var score = JsonDocument.Parse(await _command.MustAsync("assess", "--replay", "--seed", "3", "--format", "json")).RootElement;
+        var answers = JsonDocument.Parse(await File.ReadAllTextAsync(_command.At("firm.answers.json"))).RootElement;
+
+        Assert.Equal((3, 3), (score.GetProperty("seed").GetInt32(), answers.GetProperty("seed").GetInt32()));
+        var asked = answers.GetProperty("answers").EnumerateArray().Where(a => a.GetProperty("kinds").GetArrayLength() > 0)
+            .Select(a => (a.GetProperty("story").GetString(), a.GetProperty("latest").GetString()));
+        Assert.Equal(asked, score.GetProperty("lines").EnumerateArray().Select(l => (l.GetProperty("story").GetString(), l.GetProperty("latest").GetString())));
+        Assert.Contains(score.GetProperty("lines").EnumerateArray(), l => l.GetProperty("isInTime").GetBoolean());
+        Assert.Empty(Directory.GetFiles(_command.Folder, "*.db"));
+    }
+
+    [Fact]
     public async Task Demo_WithOut_WritesTheSameBytesEachTimeAndTouchesNoDatabase()
     {
         await _command.MustAsync("demo", "--systems", "4", "--years", "0.5", "--out", "first.json");
@@ -125,6 +140,8 @@ public sealed class CommandTests : IDisposable
     [InlineData("summary 01955b40-5e60-7c77-9a57-0a6f8a0d2a11")]
     [InlineData("user add x@quernwath.example --role king")]
     [InlineData("demo --systems 0")]
+    [InlineData("assess --replay --seeds 0")]
+    [InlineData("assess --replay --format xml")]
     [InlineData("demo --systems 2 --years 0")]
     [InlineData("restore missing.db")]
     public async Task WrongUse_ExitsWithTwoAndTouchesNothing(string arguments)

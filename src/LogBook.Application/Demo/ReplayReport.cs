@@ -1,0 +1,78 @@
+namespace LogBook.Application.Demo;
+
+/// <summary>How well the engine does on one demo firm.</summary>
+public sealed record ReplayReport
+{
+    /// <summary>Seed of the firm.</summary>
+    public required ulong Seed { get; init; }
+
+    /// <summary>One line for each thing to be found.</summary>
+    public required IReadOnlyList<ReplayLine> Lines { get; init; }
+
+    /// <summary>Sites at which nothing is wrong.</summary>
+    public required IReadOnlyList<ReplayControl> Control { get; init; }
+
+    /// <summary>Years of systems at which no story runs, added up.</summary>
+    public required double HealthyYears { get; init; }
+
+    /// <summary>Headlines that began there, true dues not counted.</summary>
+    public required IReadOnlyList<Headline> FalseFlags { get; init; }
+
+    /// <summary>Stories with a trouble to find.</summary>
+    public IReadOnlyList<string> Stories => [.. Lines.Select(l => l.Story).Where(IsStory).Distinct(StringComparer.Ordinal)];
+
+    /// <summary>Stories of which everything was found in time.</summary>
+    public IReadOnlyList<string> InTime => [.. Stories.Where(s => Lines.Where(l => l.Story == s).All(l => l.IsInTime))];
+
+    /// <summary>Wrong diagnoses that were named.</summary>
+    public int Forbidden => Lines.Sum(l => l.Forbidden.Count);
+
+    /// <summary>False flags for each year of a healthy system.</summary>
+    public double FalseFlagsPerYear => HealthyYears > 0 ? FalseFlags.Count / HealthyYears : 0;
+
+    private static bool IsStory(string name) => name.StartsWith("ST", StringComparison.Ordinal);
+}
+
+/// <summary>One thing to be found.</summary>
+public sealed record ReplayLine
+{
+    /// <summary>Story.</summary>
+    public required string Story { get; init; }
+
+    /// <summary>Site; none for a finding about an instrument or a lot.</summary>
+    public required string? Site { get; init; }
+
+    /// <summary>Kinds of which one is right.</summary>
+    public required IReadOnlyList<string> Accepted { get; init; }
+
+    /// <summary>First day on which something is wrong.</summary>
+    public required DateOnly Onset { get; init; }
+
+    /// <summary>Day by which it must be found.</summary>
+    public required DateOnly Latest { get; init; }
+
+    /// <summary>The first right headline from the onset on.</summary>
+    public required Headline? Found { get; init; }
+
+    /// <summary>The first headline of any kind from the onset on, dates that fall due left out.</summary>
+    public required Headline? First { get; init; }
+
+    /// <summary>Wrong diagnoses named, each with the first day on which it was wrong.</summary>
+    public required IReadOnlyList<Headline> Forbidden { get; init; }
+
+    /// <summary>Whether it was found in time.</summary>
+    public bool IsInTime => Found is { } found && found.From <= Latest;
+}
+
+/// <summary>A site at which nothing is wrong.</summary>
+public sealed record ReplayControl
+{
+    /// <summary>Site.</summary>
+    public required string Site { get; init; }
+
+    /// <summary>Headlines that are bearable in the whole time.</summary>
+    public required int Most { get; init; }
+
+    /// <summary>Headlines there, true dues not counted.</summary>
+    public required IReadOnlyList<Headline> Flags { get; init; }
+}
