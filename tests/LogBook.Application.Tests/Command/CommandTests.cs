@@ -1,3 +1,4 @@
+using System.Text.Json;
 using LogBook.Application.Data;
 using LogBook.Domain.Exchange;
 using Microsoft.Data.Sqlite;
