@@ -24,7 +24,7 @@ public sealed record DrumFacts(Drum Drum, Product? Product, DrumReading Reading,
         var table = visit.History.Firm.Engine.Uncertainties;
         foreach (var reading in visit.Record.Drums)
         {
-            if (visit.History.System.Drums.LastOrDefault(d => d.Code.Equals(reading.Drum, StringComparison.OrdinalIgnoreCase)) is { } drum)
+            if (FeedParts.DrumOn(visit, reading.Drum) is { } drum)
             {
                 var product = visit.History.Firm.Products.GetValueOrDefault(drum.Product);
                 var found = Volume(drum, product, reading.Level, reading.Unit, table);

@@ -23,6 +23,12 @@ public sealed record ProductUse(
     private const double LongestDays = 150;
     private const double LevelUncertainties = 12;
 
+    /// <summary>Ratio over a window twice as telling, or null where there is none: what it does not bear out was a level that slipped.</summary>
+    public Estimate? Longer { get; private init; }
+
+    /// <summary>Used over the system's own usual use a day, for products that follow demand; null for those with an expectation by loss or plan.</summary>
+    public Estimate? AgainstOwnDays { get; private init; }
+
     /// <summary>Works out the use of every drum that the visit read and whose feed has an expectation: inhibitors and calendar doses.</summary>
     /// <param name="visit">End of the window.</param>
     /// <returns>One entry for each such drum.</returns>
@@ -31,10 +37,18 @@ public sealed record ProductUse(
         var all = new List<ProductUse>();
         foreach (var drum in visit.Drums)
         {
-            var feed = visit.Programme?.Feeds.FirstOrDefault(f => f.Drum.Equals(drum.Drum.Code, StringComparison.OrdinalIgnoreCase));
-            if (feed is not null && drum.Found.HasValue && (feed.Mode == FeedMode.DosePlan || (drum.Product?.Kind == ProductKind.Inhibitor && IsPaced(feed))))
+            if (FeedParts.FeedOf(visit, drum.Drum.Code) is not { } feed || !drum.Found.HasValue)
+            {
+                continue;
+            }
+
+            if (feed.Mode == FeedMode.DosePlan || (drum.Product?.Kind == ProductKind.Inhibitor && IsPaced(feed)))
             {
                 all.Add(Of(visit, drum, feed));
+            }
+            else if (feed.Mode is FeedMode.ByOrp or FeedMode.ByPh or FeedMode.ByResidual or FeedMode.Feeder)
+            {
+                all.Add(AgainstOwn(visit, drum, feed));
             }
         }
 
@@ -86,6 +100,7 @@ public sealed record ProductUse(
         var expected = Computed<Estimate>.None(VisitReasons.WindowTooShort);
         var expecting = new Expecting(visit, drum, feed);
         var code = drum.Drum.Code;
+        ProductUse? window = null;
         foreach (var from in visit.Back().Skip(1).TakeWhile(v => (visit.Visit.At - v.Visit.At).TotalDays <= LongestDays))
         {
             if (from.Drum(code) is not { Found.HasValue: true } first)
@@ -105,15 +120,62 @@ public sealed record ProductUse(
             }
 
             var ofLevel = Math.Max(first.Found.Value.StandardUncertainty, drum.Found.Value.StandardUncertainty);
-            if (expected.Value.Value >= LevelUncertainties * ofLevel)
+            var needed = (window is null ? 1 : 2) * LevelUncertainties * ofLevel;
+            if (expected.Value.Value >= needed)
             {
-                var used = UsedBetween(from, visit, code).Map(litres => litres.Plus(Additions(from, visit, drum)));
-                return new ProductUse(drum, feed, from, used, expected, used.Map(litres => litres.Over(expected.Value)));
+                var used = UsedBetween(from, visit, code).Map(litres => litres.Plus(Estimate.Exact(PouredBetween(from, visit, drum), "L")));
+                var ratio = used.Map(litres => litres.Over(expected.Value));
+                if (window is not null)
+                {
+                    return window with { Longer = ratio.HasValue ? ratio.Value : null };
+                }
+
+                window = new ProductUse(drum, feed, from, used, expected, ratio);
             }
+        }
+
+        if (window is not null)
+        {
+            return window;
         }
 
         var none = Computed<Estimate>.None(expected.HasValue ? VisitReasons.WindowTooShort : expected.Reasons[0]);
         return new ProductUse(drum, feed, null, none, expected, none);
+    }
+
+    // Oxidant and acid follow demand: the system's own early use for each litre of make-up, and for each day, is what they are held against.
+    private static ProductUse AgainstOwn(VisitFacts visit, DrumFacts drum, Feed feed)
+    {
+        var code = drum.Drum.Code;
+        var own = visit.OwnUse(code);
+        if (own is not { Until: { } until, PerLitre: { } perLitre, PerDay: { } perDay } || until == visit)
+        {
+            var missing = Computed<Estimate>.None(VisitReasons.NoBaseline);
+            return new ProductUse(drum, feed, null, missing, missing, missing);
+        }
+
+        var makeUp = new Estimate(0, "L", 0);
+        for (var at = visit; at != until && (visit.Visit.At - at.Visit.At).TotalDays <= LongestDays;)
+        {
+            if (at.Water is not { MakeUp: { HasValue: true, Value: var litres }, Since: { } since } || since.Visit.At < until.Visit.At)
+            {
+                break;
+            }
+
+            (makeUp, at) = (makeUp.Plus(litres), since);
+            var expected = makeUp.Times(perLitre, "L");
+            if (at.Drum(code) is { Found.HasValue: true } && expected.Value >= LevelUncertainties * drum.Found.Value.StandardUncertainty)
+            {
+                var used = UsedBetween(at, visit, code).Map(l => l.Plus(Estimate.Exact(PouredBetween(at, visit, drum), "L")));
+                return new ProductUse(drum, feed, at, used, Computed<Estimate>.Of(expected), used.Map(l => l.Over(expected)))
+                {
+                    AgainstOwnDays = used.HasValue ? used.Value.Over(perDay.Scaled((visit.Visit.At - at.Visit.At).TotalDays, "L")) : null,
+                };
+            }
+        }
+
+        var none = Computed<Estimate>.None(VisitReasons.WindowTooShort);
+        return new ProductUse(drum, feed, null, none, none, none);
     }
 
     /// <summary>Liquid loss between two visits, L: the sum of the intervals between readings of the meter, which must begin with the first.</summary>
@@ -180,35 +242,28 @@ public sealed record ProductUse(
             ? visit.History.Firm.Engine.Uncertainties.PumpOutput(false, pump.Code).On(rated, "L/h")
             : null;
 
-    private static Estimate Additions(VisitFacts from, VisitFacts to, DrumFacts drum)
+    /// <summary>Product of a drum poured by hand after one visit up to another, L.</summary>
+    /// <param name="from">Visit at which the stretch begins; what it poured before leaving counts.</param>
+    /// <param name="to">Visit at which it ends; what it poured does not count.</param>
+    /// <param name="drum">The drum, for its product.</param>
+    /// <returns>Litres, exactly as entered; what was poured back into a drum is a delivery and not counted.</returns>
+    internal static double PouredBetween(VisitFacts from, VisitFacts to, DrumFacts drum)
     {
         var litres = 0.0;
         foreach (var between in to.Back().Skip(1))
         {
-            foreach (var addition in between.Record.Additions.Where(a => a.Product.Equals(drum.Drum.Product, StringComparison.OrdinalIgnoreCase)))
-            {
-                litres += AdditionLitres(addition, drum.Product?.DensityKgPerL ?? 1);
-            }
-
+            litres += between.Record.Additions
+                .Where(a => FeedParts.Same(a.Product, drum.Drum.Product) && !between.History.System.Drums.Any(d => FeedParts.Same(d.Code, a.To)))
+                .Select(a => FeedParts.Litres(a.Amount, a.Unit, drum.Product))
+                .Where(amount => amount.HasValue)
+                .Sum(amount => amount.Value);
             if (between == from)
             {
                 break;
             }
         }
 
-        return Estimate.Exact(litres, "L");
-    }
-
-    private static double AdditionLitres(Addition addition, double density)
-    {
-        var litres = Quantities.Units.Convert(addition.Amount, addition.Unit, "L");
-        if (litres.HasValue)
-        {
-            return litres.Value;
-        }
-
-        var kilograms = Quantities.Units.Convert(addition.Amount, addition.Unit, "kg");
-        return kilograms.HasValue ? kilograms.Value / density : 0;
+        return litres;
     }
 
     // Walks back from the end of the window once: sums and starts are carried on, not worked out anew for every beginning.

@@ -3,7 +3,7 @@ using LogBook.Domain.Sites;
 
 namespace LogBook.Domain.Estimates;
 
-/// <summary>Output of a feed pump from the drop of its drum per hour run.</summary>
+/// <summary>Output of a feed pump from the drop of its drum per hour run, at one stroke and speed.</summary>
 /// <param name="Pump">The pump.</param>
 /// <param name="Since">Visit at which the stretch begins.</param>
 /// <param name="Used">Drop of the drum, L.</param>
@@ -12,18 +12,33 @@ namespace LogBook.Domain.Estimates;
 /// <param name="Rated">Output by rating, L/h, or null.</param>
 public sealed record PumpOutputs(Pump Pump, VisitFacts Since, Computed<Estimate> Used, Computed<Estimate> Hours, Computed<Estimate> LitresPerHour, Estimate? Rated)
 {
-    private const double LongestDays = 120;
+    private const double LongestDays = 150;
     private const double LevelUncertainties = 12;
+
+    /// <summary>What the output should be by the pump's own past, L/h: its first drawdown, else its early output; null before there is either.</summary>
+    public Estimate? Own { get; private init; }
+
+    /// <summary>Output over a stretch twice as telling, L/h, or null where there is none: what it does not bear out was a level that slipped.</summary>
+    public Estimate? Longer { get; private init; }
+
+    /// <summary>Which of both <see cref="Own"/> is.</summary>
+    public PumpBasis OwnBasis { get; private init; }
 
     /// <summary>Works out the output of every pump whose drum and hours the visit read.</summary>
     /// <param name="visit">The visit.</param>
-    /// <returns>One entry for each, over the shortest stretch whose drop is at least twelve times the uncertainty of one level.</returns>
+    /// <returns>
+    /// One entry for each, over the shortest stretch in which the pump should have moved at least twelve times the uncertainty of one
+    /// level. None for a drum at its heel: a pump that runs dry tells nothing of its output.
+    /// </returns>
     public static IReadOnlyList<PumpOutputs> Of(VisitFacts visit)
     {
         var all = new List<PumpOutputs>();
-        foreach (var pump in visit.History.System.Pumps)
+        foreach (var code in visit.History.System.Pumps.Select(pump => pump.Drum).Distinct(StringComparer.OrdinalIgnoreCase))
         {
-            if (visit.Drum(pump.Drum) is { Found: { HasValue: true, Value: var level } } && Of(visit, pump, level.StandardUncertainty) is { } output)
+            if (FeedParts.PumpOf(visit, code) is { } pump
+                && visit.Drum(code) is { Found: { HasValue: true, Value: var level } } drum
+                && FeedParts.IsEmpty(drum) == false
+                && Of(visit, pump, level.StandardUncertainty) is { } output)
             {
                 all.Add(output);
             }
@@ -34,25 +49,43 @@ public sealed record PumpOutputs(Pump Pump, VisitFacts Since, Computed<Estimate>
 
     private static PumpOutputs? Of(VisitFacts visit, Pump pump, double ofLevel)
     {
+        // Found at another setting than last left: since when is not known.
+        if (visit.Record.Pumps.Any(reading => FeedParts.Same(reading.Pump, pump.Code) && PumpPast.FoundOtherwise(visit, reading)))
+        {
+            return null;
+        }
+
+        var past = visit.PumpPast(pump);
+        var rated = ProductUse.PumpRate(visit, pump.Drum);
+        var own = past.FirstDrawdown ?? past.Early;
+        var should = own ?? rated;
+        var earliest = past.FirstDrawdown is null && past.EarlyUntil is { } until && until != visit ? until : past.Start;
         Estimate? hours = null;
+        PumpOutputs? window = null;
         var at = visit;
-        while (at.HoursRun(pump.Output) is { HasValue: true, Value: var run } && at.HoursSince(pump.Output) is { } since
+        while (at != earliest && at.HoursRun(pump.Output) is { HasValue: true, Value: var run } && at.HoursSince(pump.Output) is { } since
+            && since.Visit.At >= earliest.Visit.At
             && (visit.Visit.At - since.Visit.At).TotalDays <= LongestDays)
         {
-            hours = hours is null ? run : hours.Plus(run);
+            // Readings of one counter cancel: a step of the display at either end, however many lie between.
+            hours = hours is null ? run : new Estimate(hours.Value + run.Value, "h", hours.Random);
             at = since;
-            if (ProductUse.UsedBetween(at, visit, pump.Drum) is { HasValue: true, Value: var used } && hours.Value > 0 && used.Value >= LevelUncertainties * ofLevel)
+            if (hours.Value > 0 && ProductUse.UsedBetween(at, visit, pump.Drum) is { HasValue: true, Value: var used }
+                && (should is null ? used.Value : hours.Value * should.Value) >= (window is null ? 1 : 2) * LevelUncertainties * ofLevel)
             {
-                return new PumpOutputs(
-                    pump,
-                    at,
-                    Computed<Estimate>.Of(used),
-                    Computed<Estimate>.Of(hours),
-                    Computed<Estimate>.Of(used.Over(hours, "L/h")),
-                    ProductUse.PumpRate(visit, pump.Drum));
+                if (window is not null)
+                {
+                    return window with { Longer = used.Over(hours, "L/h") };
+                }
+
+                window = new PumpOutputs(pump, at, Computed<Estimate>.Of(used), Computed<Estimate>.Of(hours), Computed<Estimate>.Of(used.Over(hours, "L/h")), rated)
+                {
+                    Own = past.FirstDrawdown is null && (past.EarlyUntil is null || past.EarlyUntil.Visit.At > at.Visit.At) ? null : own,
+                    OwnBasis = past.FirstDrawdown is not null ? PumpBasis.Drawdown : PumpBasis.Early,
+                };
             }
         }
 
-        return null;
+        return window;
     }
 }

@@ -23,6 +23,10 @@ public sealed class VisitFacts
     private IReadOnlyList<ProbeFacts>? _probes;
     private IReadOnlyList<ProductUse>? _productUse;
     private IReadOnlyList<RunOut>? _runOut;
+    private IReadOnlyList<PlannedDosing>? _plannedDosing;
+    private IReadOnlyList<PumpOutputs>? _pumpOutputs;
+    private Dictionary<string, PumpPast>? _pumpPasts;
+    private Dictionary<string, OwnUse>? _ownUses;
     private IReadOnlyList<Figure>? _figures;
     private WaterFacts? _water;
     private CyclesFacts? _cycles;
@@ -104,6 +108,12 @@ public sealed class VisitFacts
 
     /// <summary>Run-out of the drums.</summary>
     public IReadOnlyList<RunOut> RunOuts => _runOut ??= RunOut.Of(this);
+
+    /// <summary>Output of the feed pumps by their drums.</summary>
+    public IReadOnlyList<PumpOutputs> PumpOutputs => _pumpOutputs ??= Estimates.PumpOutputs.Of(this);
+
+    /// <summary>Calendar doses against hours and drum since the last visit.</summary>
+    internal IReadOnlyList<PlannedDosing> PlannedDosing => _plannedDosing ??= Estimates.PlannedDosing.Of(this);
 
     /// <summary>Days in which the present water fades to 1/e.</summary>
     public double FadingDays => _fadingDays ??= Settling.FadingDays(this);
@@ -205,6 +215,36 @@ public sealed class VisitFacts
     /// <param name="output">Code of the output.</param>
     /// <returns>The visit, or null.</returns>
     public VisitFacts? HoursSince(string output) => Back().Skip(1).FirstOrDefault(earlier => earlier.HoursReading(output) is not null);
+
+    /// <summary>What earlier visits tell about a pump: kept, because every later visit asks for it again.</summary>
+    /// <param name="pump">The pump.</param>
+    /// <returns>Its past up to this visit.</returns>
+    internal PumpPast PumpPast(Pump pump)
+    {
+        _pumpPasts ??= new Dictionary<string, PumpPast>(StringComparer.OrdinalIgnoreCase);
+        if (!_pumpPasts.TryGetValue(pump.Code, out var past))
+        {
+            past = Estimates.PumpPast.Of(this, pump);
+            _pumpPasts[pump.Code] = past;
+        }
+
+        return past;
+    }
+
+    /// <summary>What the system usually takes from a drum: kept, because every later visit asks for it again.</summary>
+    /// <param name="drum">Code of the drum.</param>
+    /// <returns>The baseline up to this visit.</returns>
+    internal OwnUse OwnUse(string drum)
+    {
+        _ownUses ??= new Dictionary<string, OwnUse>(StringComparer.OrdinalIgnoreCase);
+        if (!_ownUses.TryGetValue(drum, out var own))
+        {
+            own = Estimates.OwnUse.Of(this, drum);
+            _ownUses[drum] = own;
+        }
+
+        return own;
+    }
 
     private HoursReading? HoursReading(string output) =>
         Record.HoursRun.FirstOrDefault(reading => reading.Output.Equals(output, StringComparison.OrdinalIgnoreCase));

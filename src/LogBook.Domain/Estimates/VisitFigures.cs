@@ -72,7 +72,7 @@ internal static class VisitFigures
 
     private static void Products(VisitFacts visit, List<Figure> figures)
     {
-        foreach (var use in visit.ProductUse)
+        foreach (var use in visit.ProductUse.Where(use => use.AgainstOwnDays is null))
         {
             var code = use.Drum.Drum.Code;
             if (use.From is { } from)
@@ -95,7 +95,7 @@ internal static class VisitFigures
             }
         }
 
-        foreach (var output in PumpOutputs.Of(visit))
+        foreach (var output in visit.PumpOutputs)
         {
             figures.Add(new Figure(
                 FigureCodes.PumpOutput,

@@ -86,13 +86,23 @@ public static class VisitReasons
         "Menos de cuatro comparaciones desde la última calibración, limpieza o sonda nueva.",
         "Menos de quatro comparações desde a última calibração, limpeza ou sonda nova."));
 
+    /// <summary>The drum is at its heel.</summary>
+    public static Reason DrumEmpty { get; } = new("drum-empty", new(
+        "The drum stood at its heel: the pump had nothing to draw.",
+        "El bidón estaba en su fondo: la bomba no tenía qué aspirar.",
+        "A bombona estava no fundo: a bomba não tinha o que aspirar."));
+
+    /// <summary>Neither clearly outside nor clearly within.</summary>
+    public static Reason NotClear { get; } = new("not-clear", new(
+        "It lies too near to the limit for its uncertainty: what was open stays open.",
+        "Está demasiado cerca del límite para su incertidumbre: lo abierto sigue abierto.",
+        "Está perto demais do limite para sua incerteza: o que estava aberto segue aberto."));
+
+    /// <summary>Somebody had agreed that it stays off.</summary>
+    public static Reason AgreedOff { get; } = new("agreed-off", new(
+        "Its switch was left off for a reason on file.", "Su selector se dejó desconectado con motivo anotado.", "Sua chave foi deixada desligada com motivo anotado."));
+
     /// <summary>The level never fell.</summary>
     public static Reason NoUse { get; } = new("no-use", new(
         "The level has not fallen since the last readings.", "El nivel no ha bajado desde las últimas lecturas.", "O nível não caiu desde as últimas leituras."));
-
-    /// <summary>The record itself wants a second look.</summary>
-    public static Reason Doubted { get; } = new("record-doubted", new(
-        "The record of this visit settles nothing until it has been looked at again.",
-        "El registro de esta visita no decide nada hasta que se revise otra vez.",
-        "O registro desta visita não decide nada até ser olhado de novo."));
 }

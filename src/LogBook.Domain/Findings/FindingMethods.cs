@@ -154,14 +154,14 @@ public static class FindingMethods
             Registers),
         [FindingKinds.FeedLow] = new(
             new(
-                "Stock used (first level minus last plus deliveries) against dose times the water lost, or the doses planned, over the shortest window in which the levels can tell it.",
-                "Existencias usadas (primer nivel menos último más entregas) frente a dosis por agua perdida, o las dosis previstas, en la ventana más corta en que los niveles pueden decirlo.",
+                "Stock used (first level minus last plus deliveries) against dose times the water lost, or the doses planned, over the shortest window in which the levels can tell it. Oxidants and acids: against the system's own early use for each litre of make-up and each day.",
+                "Existencias usadas (primer nivel menos último más entregas) frente a dosis por agua perdida, o las dosis previstas, en la ventana más corta en que los niveles pueden decirlo. Oxidantes y ácidos: frente al consumo inicial del propio sistema por litro de reposición y por día.",
                 "Estoque usado (primeiro nível menos último mais entregas) contra dose vezes água perdida, ou as doses previstas, na janela mais curta em que os níveis podem dizer."),
             Doses),
         [FindingKinds.FeedHigh] = new(
             new(
-                "Stock used (first level minus last plus deliveries) against dose times the water lost, or the doses planned, over the shortest window in which the levels can tell it.",
-                "Existencias usadas (primer nivel menos último más entregas) frente a dosis por agua perdida, o las dosis previstas, en la ventana más corta en que los niveles pueden decirlo.",
+                "Stock used (first level minus last plus deliveries) against dose times the water lost, or the doses planned, over the shortest window in which the levels can tell it. Oxidants and acids: against the system's own early use for each litre of make-up and each day.",
+                "Existencias usadas (primer nivel menos último más entregas) frente a dosis por agua perdida, o las dosis previstas, en la ventana más corta en que los niveles pueden decirlo. Oxidantes y ácidos: frente al consumo inicial del propio sistema por litro de reposición y por día.",
                 "Estoque usado (primeiro nível menos último mais entregas) contra dose vezes água perdida, ou as doses previstas, na janela mais curta em que os níveis podem dizer."),
             Doses),
         [FindingKinds.OverfedThenEmpty] = new(
@@ -172,9 +172,9 @@ public static class FindingMethods
             MassBalance),
         [FindingKinds.PumpOutput] = new(
             new(
-                "Drop of the drum for each hour run at the same stroke and speed, against the pump's own drawdown, early median or rating.",
-                "Descenso del bidón por hora de marcha con la misma carrera y velocidad, frente al aforo propio, la mediana inicial o el caudal nominal de la bomba.",
-                "Queda da bombona por hora de marcha com o mesmo curso e velocidade, contra a aferição própria, a mediana inicial ou a vazão nominal da bomba."),
+                "Drop of the drum for each hour run at the same stroke and speed, against the pump's own first drawdown or early output, and against its rating.",
+                "Descenso del bidón por hora de marcha con la misma carrera y velocidad, frente al primer aforo propio o el caudal inicial, y frente al nominal de la bomba.",
+                "Queda da bombona por hora de marcha com o mesmo curso e velocidade, contra a primeira aferição própria ou a vazão inicial, e contra a nominal da bomba."),
             Common),
         [FindingKinds.ResidualLow] = new(
             new(

@@ -170,6 +170,39 @@ public sealed record FindingThresholds
     /// <summary>Product used over expected, upper limit.</summary>
     public Threshold FeedHigh { get; init; } = new(1.25, Doses);
 
+    /// <summary>Oxidant or acid against the system's own use, share either way.</summary>
+    public Threshold OwnUseShare { get; init; } = new(0.40, Common);
+
+    /// <summary>Hours run over expected from which an empty drum tells an overfeed.</summary>
+    public Threshold OverfedTimes { get; init; } = new(3, MassBalance);
+
+    /// <summary>Pump output against its own drawdown, early output or rating, share either way.</summary>
+    public Threshold PumpOutputShare { get; init; } = new(0.25, Common);
+
+    /// <summary>A drawdown against the first one or the rating, share either way.</summary>
+    public Threshold DrawdownShare { get; init; } = new(0.15, Common);
+
+    /// <summary>Residual over what the product used would give, below which another product is suspected.</summary>
+    public Threshold WrongProductShare { get; init; } = new(0.25, Common);
+
+    /// <summary>Change of a stock that nothing explains, share of the drum's capacity.</summary>
+    public Threshold StockShare { get; init; } = new(0.03, Common);
+
+    /// <summary>Fall of a stock that nothing explains and that wants somebody at once, share of the drum's capacity.</summary>
+    public Threshold StockFallActShare { get; init; } = new(0.25, Common);
+
+    /// <summary>Hours and drum over what the dose plan asks, at most, to call doses missed.</summary>
+    public Threshold DoseMissedShare { get; init; } = new(0.60, MassBalance);
+
+    /// <summary>Days in use without any working biocide: plan.</summary>
+    public Threshold BiocideLapsePlanDays { get; init; } = new(3, Common);
+
+    /// <summary>Days in use without any working biocide: act.</summary>
+    public Threshold BiocideLapseActDays { get; init; } = new(7, Common);
+
+    /// <summary>Share of the system's volume on file that a label is judged with.</summary>
+    public Threshold LabelVolumeShare { get; init; } = new(0.80, Doses);
+
     /// <summary>Residual over the low end of its range that wants somebody at once.</summary>
     public Threshold ResidualActLow { get; init; } = new(0.25, Common);
 
@@ -217,25 +250,4 @@ public sealed record FindingThresholds
 
     /// <summary>pH below its range by this much on a system with acid.</summary>
     public Threshold PhBelowRangeWithAcid { get; init; } = new(1.0, Common);
-
-    /// <summary>Sites that a meter or lot must show its offset on.</summary>
-    public Threshold ShiftSites { get; init; } = new(3, Common);
-
-    /// <summary>Comparisons that an offset of a meter or lot needs.</summary>
-    public Threshold ShiftComparisons { get; init; } = new(5, Common);
-
-    /// <summary>Days within which those comparisons lie.</summary>
-    public Threshold ShiftDays { get; init; } = new(30, Common);
-
-    /// <summary>Median offset of a hand meter, %.</summary>
-    public Threshold InstrumentShiftPercent { get; init; } = new(3, Common);
-
-    /// <summary>Reading of a hand meter in a standard off its value, %; decides alone.</summary>
-    public Threshold StandardPercent { get; init; } = new(3, Common);
-
-    /// <summary>Median offset of a reagent lot, %.</summary>
-    public Threshold LotShiftPercent { get; init; } = new(10, Common);
-
-    /// <summary>Stay below this share of what the tests take is a sign for a second look.</summary>
-    public Threshold StayShare { get; init; } = new(0.5, Common);
 }

@@ -35,7 +35,7 @@ public class MeterRulesTests
     [Fact]
     public void MeterStopped_FeedLowUnderIt_StaysWatch()
     {
-        var builder = new HistoryBuilder { InhibitorPerDayL = 0.1 }.Every(28, 3);
+        var builder = new HistoryBuilder { InhibitorPerDayL = 0.1, System = system => system with { Pumps = [] } }.Every(28, 3);
         var before = builder.Assess().Open(FindingKinds.FeedLow);
         builder.DialShare = 0;
         var after = builder.Visit(84).Assess();

@@ -1,0 +1,86 @@
+using LogBook.Domain.Sites;
+using LogBook.Domain.Visits;
+
+namespace LogBook.Domain.Estimates;
+
+/// <summary>What the visits up to one tell about a pump at one stroke and speed.</summary>
+/// <param name="Start">Visit from which stroke, speed and pump are the same and the drum never ran dry.</param>
+/// <param name="FirstDrawdown">First drawdown since then, L/h, or null.</param>
+/// <param name="Early">Output over the first visits since then, L/h, or null before there are enough.</param>
+/// <param name="EarlyUntil">Visit at which <paramref name="Early"/> ends, or null.</param>
+internal sealed record PumpPast(VisitFacts Start, Estimate? FirstDrawdown, Estimate? Early, VisitFacts? EarlyUntil)
+{
+    // Five visits, and a drop in which two levels weigh about 3 %: a mean of the early output beats any single window.
+    private const int EarlyVisits = 5;
+    private const double EarlyLevelUncertainties = 48;
+
+    private int Visits { get; init; }
+
+    /// <summary>Works out the past from that of the visit before.</summary>
+    /// <param name="visit">The visit; what changed at it counts from the next one on.</param>
+    /// <param name="pump">The pump.</param>
+    /// <returns>The past.</returns>
+    public static PumpPast Of(VisitFacts visit, Pump pump)
+    {
+        if (visit.Previous is not { } previous || IsStart(previous, pump))
+        {
+            var start = visit.Previous ?? visit;
+            return new PumpPast(start, visit.Previous is null || !IsRenewed(start, pump) ? DrawdownOf(visit, pump) ?? DrawdownOf(start, pump) : DrawdownOf(visit, pump), null, null) { Visits = 1 };
+        }
+
+        var past = previous.PumpPast(pump);
+        past = past with { Visits = past.Visits + 1, FirstDrawdown = past.FirstDrawdown ?? DrawdownOf(visit, pump) };
+        return past.Early is null && past.Visits >= EarlyVisits && EarlyOf(past.Start, visit, pump) is { } early
+            ? past with { Early = early, EarlyUntil = visit }
+            : past;
+    }
+
+    /// <summary>A drawdown of a visit, L/h; the last one where there are several.</summary>
+    public static Estimate? DrawdownOf(VisitFacts visit, Pump pump) =>
+        visit.Record.Drawdowns.LastOrDefault(d => FeedParts.Same(d.Pump, pump.Code)) is { Millilitres: >= 0, Seconds: > 0 } drawdown
+            ? new Estimate(
+                drawdown.Millilitres / drawdown.Seconds * 3.6,
+                "L/h",
+                visit.History.Firm.Engine.Uncertainties.Share(UncertaintyCodes.PumpDrawdown) * drawdown.Millilitres / drawdown.Seconds * 3.6)
+            : null;
+
+    private static Estimate? EarlyOf(VisitFacts start, VisitFacts visit, Pump pump)
+    {
+        if (visit.Drum(pump.Drum) is not { Found.HasValue: true } drum
+            || ProductUse.UsedBetween(start, visit, pump.Drum) is not { HasValue: true, Value: var used }
+            || used.Value < EarlyLevelUncertainties * drum.Found.Value.StandardUncertainty)
+        {
+            return null;
+        }
+
+        var hours = HoursSum.Between(start, visit, pump.Output);
+        return hours is { HasValue: true, Value.Value: > 0 } ? used.Over(hours.Value, "L/h") : null;
+    }
+
+    // Something at or before this visit makes what came before another pump, another setting or a dry suction.
+    private static bool IsStart(VisitFacts visit, Pump pump) =>
+        IsRenewed(visit, pump)
+        || visit.Record.Pumps.Any(p => FeedParts.Same(p.Pump, pump.Code) && (Differs(p.StrokeFound, p.StrokeLeft) || Differs(p.SpeedFound, p.SpeedLeft) || FoundOtherwise(visit, p)))
+        || FeedParts.IsEmpty(visit.Drum(pump.Drum)) == true
+        || visit.Drum(pump.Drum) is { Left.HasValue: false };
+
+    private static bool IsRenewed(VisitFacts visit, Pump pump) =>
+        visit.Record.Events.Any(e => e.Type == EventType.PumpRenewed && (e.Of is null || FeedParts.Same(e.Of, pump.Code) || FeedParts.Same(e.Of, pump.Output) || FeedParts.Same(e.Of, pump.Drum)))
+        || (pump.From is { } from && from <= visit.Day && (visit.Previous is not { } previous || previous.Day < from));
+
+    /// <summary>Whether a pump was found at another stroke or speed than it was last left at.</summary>
+    public static bool FoundOtherwise(VisitFacts visit, PumpReading reading)
+    {
+        foreach (var earlier in visit.Back().Skip(1).Take(30))
+        {
+            if (earlier.Record.Pumps.LastOrDefault(p => FeedParts.Same(p.Pump, reading.Pump)) is { } before)
+            {
+                return Differs(before.StrokeLeft ?? before.StrokeFound, reading.StrokeFound) || Differs(before.SpeedLeft ?? before.SpeedFound, reading.SpeedFound);
+            }
+        }
+
+        return false;
+    }
+
+    private static bool Differs(double? a, double? b) => a is { } x && b is { } y && Math.Abs(x - y) > 0.5;
+}
