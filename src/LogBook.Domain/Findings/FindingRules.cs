@@ -33,6 +33,9 @@ public static class FindingRules
         new ResidualLow(),
         new ResidualHigh(),
         new RunsOut(),
+        new DosePlanClash(),
+        new DoseUntreated(),
+        new HoldTooLong(),
         new MicrobiologyHigh(),
         new ClockDue(),
         new MakeUpChanged(),
@@ -44,6 +47,7 @@ public static class FindingRules
         new ControllerClock(),
         new AlarmStanding(),
         new RangeOut(),
+        new RestartUnproved(),
     ];
 
     /// <summary>Rules for systems that are only recorded: tests and dates, no balance.</summary>

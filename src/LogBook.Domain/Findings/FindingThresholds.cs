@@ -29,6 +29,13 @@ public sealed record FindingThresholds
     private static readonly Text WhiteRust = new(
         "galvanizeit.org and AWT white rust paper 2012", "galvanizeit.org y documento AWT sobre óxido blanco 2012", "galvanizeit.org e documento AWT sobre ferrugem branca 2012");
 
+    private static readonly Text FromMemory = new("from memory, unconfirmed", "de memoria, sin confirmar", "de memória, sem confirmação");
+    private static readonly Text Rises = new(
+        "start + make-up conductivity × evaporation × time / volume", "inicio + conductividad de reposición × evaporación × tiempo / volumen", "início + condutividade da reposição × evaporação × tempo / volume");
+
+    private static readonly Text Contact = new(
+        "bvwater.co.uk article on non-oxidising biocides", "artículo de bvwater.co.uk sobre biocidas no oxidantes", "artigo de bvwater.co.uk sobre biocidas não oxidantes");
+
     private static readonly Text Registers = new("arithmetic of registers", "aritmética de los contadores", "aritmética dos registradores");
     private static readonly Text Guidance = new(
         "HSG274 Part 1, 2nd edition 2024, as described publicly",
@@ -163,6 +170,21 @@ public sealed record FindingThresholds
 
     /// <summary>Weeks in which galvanised steel counts as new.</summary>
     public Threshold NewGalvanisedWeeks { get; init; } = new(12, WhiteRust);
+
+    /// <summary>Shortest gap between two non-oxidising biocides where no label tells, h.</summary>
+    public Threshold BiocideGapHours { get; init; } = new(24, FromMemory);
+
+    /// <summary>Part of the time a non-oxidising product acts in which no oxidant is to feed, %.</summary>
+    public Threshold OxidantAlone { get; init; } = new(100, Contact);
+
+    /// <summary>Part of the high alarm that a hold of the bleed may reach, %.</summary>
+    public Threshold HoldRise { get; init; } = new(100, Rises);
+
+    /// <summary>Part of the label's contact time without circulation that leaves a dose untreated, %.</summary>
+    public Threshold UntreatedPercent { get; init; } = new(50, Contact);
+
+    /// <summary>Longest stop after which a restart needs no disinfection or sample where no rule tells, d.</summary>
+    public Threshold RestartDays { get; init; } = new(5, FromMemory);
 
     /// <summary>Product used over expected, lower limit.</summary>
     public Threshold FeedLow { get; init; } = new(0.75, Doses);

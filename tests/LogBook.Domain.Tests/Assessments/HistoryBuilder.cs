@@ -148,6 +148,7 @@ internal sealed class HistoryBuilder
         [
             new Product { Code = "P-40", Name = "Inhibitor P-40", Kind = ProductKind.Inhibitor, DensityKgPerL = 1.12, DoseMgPerL = 100, Residual = new ProductResidual { Test = "inhibitor", MgPerLPerMgProduct = 1 } },
             new Product { Code = "N-15", Name = "Biocide N-15", Kind = ProductKind.Biocide, Oxidising = false, DensityKgPerL = 1.05, DoseMgPerL = 100 },
+            new Product { Code = "N-20", Name = "Biocide N-20", Kind = ProductKind.Biocide, Oxidising = false, LabelContactHours = 20 },
             new Product { Code = "A-38", Name = "Acid A-38", Kind = ProductKind.Acid },
             new Product { Code = "H-12", Name = "Biocide H-12", Kind = ProductKind.Biocide, Oxidising = true },
         ],
