@@ -47,6 +47,17 @@ public static class ReadingEstimates
         && history.Firm.Instruments.TryGetValue(instrument, out var meter)
         && meter.Checks.Any(check => check.At.Utc <= moment && (moment - check.At.Utc).TotalDays <= ProvedForDays);
 
+    /// <summary>Whether a hand meter was checked in a standard between two moments.</summary>
+    /// <param name="history">For the instruments.</param>
+    /// <param name="instrument">Code of the meter.</param>
+    /// <param name="from">UTC, excluded.</param>
+    /// <param name="to">UTC, included.</param>
+    /// <returns>True when it was.</returns>
+    public static bool WasChecked(SystemHistory history, string? instrument, DateTime from, DateTime to) =>
+        instrument is not null
+        && history.Firm.Instruments.TryGetValue(instrument, out var meter)
+        && meter.Checks.Any(check => check.At.Utc > from && check.At.Utc <= to);
+
     /// <summary>Conductivity by a hand meter.</summary>
     /// <param name="history">For the checks of the meter.</param>
     /// <param name="visit">For the time and the water temperature.</param>

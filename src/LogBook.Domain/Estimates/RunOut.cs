@@ -1,5 +1,6 @@
 using LogBook.Domain.Drums;
 using LogBook.Domain.Outcomes;
+using LogBook.Domain.Programmes;
 
 namespace LogBook.Domain.Estimates;
 
@@ -11,10 +12,16 @@ namespace LogBook.Domain.Estimates;
 public sealed record RunOut(DrumFacts Drum, Estimate Stock, Computed<Estimate> UsePerDay, Computed<Estimate> DaysToEmpty)
 {
     private const double LongestDays = 70;
-    private const double LevelUncertainties = 6;
+    private const double LevelUncertainties = 8.5;
 
     // Load and season of the coming weeks against those of the last ones; common practice, no citable source.
     private const double SeasonShare = 0.15;
+
+    // A calendar dose does not follow the load: what is left is the pump's own scatter.
+    private const double DoseShare = 0.05;
+
+    /// <summary>Litres of one planned dose and the days from the visit to each planned start; null for other feeds.</summary>
+    private (Estimate PerDose, IReadOnlyList<double> StartDays)? Doses { get; init; }
 
     /// <summary>Works out the run-out of every drum whose volume is known after the visit.</summary>
     /// <param name="visit">The visit.</param>
@@ -28,8 +35,11 @@ public sealed record RunOut(DrumFacts Drum, Estimate Stock, Computed<Estimate> U
             {
                 var spare = drum.Reading.SpareL ?? drum.Drum.SpareL ?? 0;
                 var stock = DrumVolume.Usable(left, drum.Drum).Plus(Estimate.Exact(spare, "L"));
-                var use = drum.Found.HasValue ? UsePerDayOf(visit, drum.Drum.Code) : Computed<Estimate>.None(VisitReasons.NotMeasured);
-                all.Add(new RunOut(drum, stock, use, use.Map(perDay => stock.Over(perDay, "d"))));
+                var doses = drum.Found.HasValue ? DosesOf(visit, drum.Drum.Code) : null;
+                var use = doses is { StartDays.Count: > 0 } planned
+                    ? Computed<Estimate>.Of(planned.PerDose.Scaled(planned.StartDays.Count / LongestDays, "L/d"))
+                    : drum.Found.HasValue ? UsePerDayOf(visit, drum.Drum.Code) : Computed<Estimate>.None(VisitReasons.NotMeasured);
+                all.Add(new RunOut(drum, stock, use, use.Map(perDay => stock.Over(perDay, "d"))) { Doses = doses is { StartDays.Count: > 0 } ? doses : null });
             }
         }
 
@@ -39,7 +49,7 @@ public sealed record RunOut(DrumFacts Drum, Estimate Stock, Computed<Estimate> U
     /// <summary>Chance that the drum is empty after so many days.</summary>
     /// <param name="days">Days from the visit.</param>
     /// <returns>0 to 1; zero where its use is not known.</returns>
-    /// <remarks>Stock and use are taken as normal: empty when use × days exceeds stock.</remarks>
+    /// <remarks>Stock and use are taken as normal: empty when the use in that time, by the planned doses or by days, exceeds the stock.</remarks>
     public double ChanceEmptyAfter(double days)
     {
         if (!UsePerDay.HasValue)
@@ -47,8 +57,45 @@ public sealed record RunOut(DrumFacts Drum, Estimate Stock, Computed<Estimate> U
             return 0;
         }
 
-        var margin = UsePerDay.Value.Scaled(days, "L").Minus(Stock);
+        // A dose that falls on the last day counts: it may come before the visit.
+        var use = Doses is { } doses ? doses.PerDose.Scaled(doses.StartDays.Count(start => start <= days + 0.5), "L") : UsePerDay.Value.Scaled(days, "L");
+        var margin = use.Minus(Stock);
         return margin.StandardUncertainty == 0 ? (margin.Value >= 0 ? 1 : 0) : Statistics.Normal(margin.Value / margin.StandardUncertainty);
+    }
+
+    // Use between two visits over the doses planned between them, from the shortest stretch that tells.
+    private static (Estimate PerDose, IReadOnlyList<double> StartDays)? DosesOf(VisitFacts visit, string code)
+    {
+        if (visit.Programme is not { } programme
+            || programme.Feeds.FirstOrDefault(f => f.Drum.Equals(code, StringComparison.OrdinalIgnoreCase)) is not { Mode: FeedMode.DosePlan } feed)
+        {
+            return null;
+        }
+
+        Estimate? best = null;
+        foreach (var from in visit.Back().Skip(1).TakeWhile(v => (visit.Visit.At - v.Visit.At).TotalDays <= LongestDays && v.Programme?.From == programme.From))
+        {
+            var planned = PlannedDoses.Starts(programme, feed, visit.History.Zone, from.Visit.At, visit.Visit.At).Count;
+            if (planned == 0 || ProductUse.UsedBetween(from, visit, code) is not { HasValue: true, Value: var used })
+            {
+                continue;
+            }
+
+            if (used.Value > used.ExpandedUncertainty)
+            {
+                var dose = used.Scaled(1.0 / planned);
+                best = new Estimate(dose.Value, dose.Unit, Math.Sqrt((dose.Random * dose.Random) + (DoseShare * dose.Value * DoseShare * dose.Value)), dose.Common);
+            }
+
+            if (used.Value >= LevelUncertainties * used.StandardUncertainty)
+            {
+                break;
+            }
+        }
+
+        return best is null
+            ? null
+            : (best, [.. PlannedDoses.Starts(programme, feed, visit.History.Zone, visit.Visit.At, visit.Visit.At.AddDays(LongestDays)).Select(start => (start - visit.Visit.At).TotalDays)]);
     }
 
     // The shortest stretch whose use stands out of the level's own uncertainty, else the longest up to 70 days.

@@ -116,6 +116,11 @@ public sealed class ConductivityOut : IFindingRule
             severity = Severity.Act;
         }
 
+        if (!confirmed && DoubtfulReading.IsConductivity(visit))
+        {
+            severity = Severity.Watch;
+        }
+
         var basis = limits.OfProgramme ? Range : high ? thresholds.ConductivityHighPercent.Basis : thresholds.ConductivityLowPercent.Basis;
         return new Indication(severity, new Said(high ? Above : Below, value, new Amount(limit, "uS/cm"), basis))
         {

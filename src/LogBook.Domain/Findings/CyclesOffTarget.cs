@@ -1,3 +1,4 @@
+using LogBook.Domain.Assessments;
 using LogBook.Domain.Estimates;
 using LogBook.Domain.Languages;
 
@@ -77,8 +78,9 @@ public abstract class CyclesOffTarget : IFindingRule
         var confirmed = Confirm.ByEarlierVisit(visit, earlier => IsOff(earlier, thresholds));
 
         // Where the routes contradict each other, one of them is wrong and nobody knows which: that is a finding of its own.
+        var alone = !confirmed && visit.Cycles.AgreeingRoutes is [FigureCodes.CyclesByConductivity] && DoubtfulReading.IsConductivity(visit);
         return new Indication(
-            visit.Cycles.RoutesContradict ? Severity.Watch : Confirm.Severity(confirmed, Math.Abs(deviation.Value) > 2 * limit.Value),
+            visit.Cycles.RoutesContradict || alone ? Severity.Watch : Confirm.Severity(confirmed, Math.Abs(deviation.Value) > 2 * limit.Value),
             new Said(Says, visit.Cycles.Best.Value, visit.Programme!.TargetCycles!.Value, deviation, new Amount(limit.Value, "%"), limit.Basis))
         {
             Evidence =

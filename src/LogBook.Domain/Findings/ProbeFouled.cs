@@ -7,6 +7,7 @@ namespace LogBook.Domain.Findings;
 public sealed class ProbeFouled : IFindingRule
 {
     private const int ErrorsInARow = 3;
+    private const int LongestLookBack = 60;
 
     private static readonly Text CleaningHelped = new(
         "Probe {0} was {1} off as found and {2} after cleaning: cleaning took away {3} of the error (limit {4}, {5}).",
@@ -117,19 +118,21 @@ public sealed class ProbeFouled : IFindingRule
     // Three errors on one side whose mean lies beyond limit and uncertainty: scatter averages out, the hand meter's own error does not.
     private static Indication? ByRow(VisitFacts visit, ProbeFacts probe, FindingThresholds thresholds)
     {
-        var errors = visit.Back()
-            .Select(earlier => Same(earlier, probe))
-            .Where(then => then is { ErrorFound.HasValue: true })
-            .Select(then => then!.ErrorFound.Value)
+        var row = visit.Back()
+            .Select(earlier => (visit: earlier, facts: Same(earlier, probe)))
+            .Where(then => then.facts is { ErrorFound.HasValue: true })
             .Take(ErrorsInARow)
             .ToList();
-        if (errors.Count < ErrorsInARow || errors.Select(error => Math.Sign(error.Value)).Distinct().Count() != 1)
+        if (row.Count < ErrorsInARow)
         {
             return null;
         }
 
-        var mean = errors.Aggregate((a, b) => a.Plus(b)).Scaled(1.0 / ErrorsInARow);
-        return Math.Abs(mean.Value) > thresholds.FouledErrorPercent.Value && Math.Abs(mean.Value) > mean.ExpandedUncertainty
+        var mean = MeanOf([.. row.Select(then => then.facts!.ErrorFound.Value)]);
+
+        // Dirt is what came since the probe was last clean or set: an error it was left with, or that a calibration gave it, is none.
+        var grown = MeanOf([.. row.Select(then => GrownSince(then.visit, then.facts!))]);
+        return mean is not null && grown is not null && IsBeyond(mean, thresholds) && IsBeyond(grown, thresholds) && Math.Sign(mean.Value) == Math.Sign(grown.Value)
             ? new Indication(
                 Severity.Plan,
                 new Said(OneSided, probe.Probe, mean, new Amount(thresholds.FouledErrorPercent.Value, "%"), thresholds.FouledErrorPercent.Basis))
@@ -139,6 +142,36 @@ public sealed class ProbeFouled : IFindingRule
                 LookAtNext = Next,
             }
             : null;
+    }
+
+    private static bool IsBeyond(Estimate error, FindingThresholds thresholds) =>
+        Math.Abs(error.Value) > thresholds.FouledErrorPercent.Value && Math.Abs(error.Value) > error.ExpandedUncertainty;
+
+    /// <summary>Mean of errors that lie to one side; null when they do not.</summary>
+    private static Estimate? MeanOf(IReadOnlyList<Estimate> errors) => errors.Select(error => Math.Sign(error.Value)).Distinct().Count() == 1
+        ? errors.Aggregate((a, b) => a.Plus(b)).Scaled(1.0 / errors.Count)
+        : null;
+
+    /// <summary>Error as found less the one the probe was last left with after a cleaning or a calibration.</summary>
+    private static Estimate GrownSince(VisitFacts visit, ProbeFacts probe)
+    {
+        foreach (var earlier in visit.Back().Skip(1).Take(LongestLookBack))
+        {
+            if (Same(earlier, probe) is { Restarts: true, ErrorLeft: { HasValue: true, Value: var left } } then)
+            {
+                // The hand meter's own error is the same in both only until its next check in a standard.
+                var shared = string.Equals(then.Instrument, probe.Instrument, StringComparison.OrdinalIgnoreCase)
+                    && !ReadingEstimates.WasChecked(visit.History, probe.Instrument, earlier.Visit.At, visit.Visit.At);
+
+                // Several later errors are taken against this one: naming its own part keeps it from averaging out.
+                var own = $"left:{earlier.Visit.Visit.Id}";
+                return probe.ErrorFound.Value.Minus(shared
+                    ? new Estimate(left.Value, left.Unit, 0, left.Common).WithCommon(own, left.Random)
+                    : new Estimate(left.Value, left.Unit, 0).WithCommon(own, left.StandardUncertainty));
+            }
+        }
+
+        return probe.ErrorFound.Value;
     }
 
     private static Indication? ByCalibrations(VisitFacts visit, ProbeFacts probe, FindingThresholds thresholds)

@@ -69,7 +69,7 @@ public sealed class ProbeReadsOff : IFindingRule
         var confirmed = Confirm.ByEarlierVisit(visit, earlier =>
             earlier.Record.Running != false
             && earlier.Probes.FirstOrDefault(p => p.Probe.Equals(probe.Probe, StringComparison.OrdinalIgnoreCase)) is { ErrorFound.HasValue: true } then
-                ? IsOff(then, thresholds)
+                ? IsOff(then, thresholds) && Math.Sign(then.ErrorFound.Value.Value) == Math.Sign(error.Value)
                 : null);
         var severity = Confirm.Severity(confirmed, Math.Abs(error.Value) >= 2 * tolerance);
         var evidence = new List<EvidenceFigure> { EvidenceFigure.Of(FoundAgainst, error, -tolerance, tolerance) };

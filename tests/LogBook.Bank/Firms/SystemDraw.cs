@@ -410,7 +410,7 @@ internal sealed class SystemDraw
     {
         // pH of aerated water by its alkalinity, as the simulated technician finds it.
         var usual = 4.4 + (1.6 * Math.Log10(Math.Max(20, _cycles * _water.AlkalinityMgPerLAsCaCO3!.Value)));
-        return new TestRange { At = SamplePoints.Tower, Test = TestCodes.Ph, Low = Math.Round(usual - 0.7, 1), High = Math.Round(usual + 0.7, 1), Unit = "[pH]" };
+        return new TestRange { At = SamplePoints.Tower, Test = TestCodes.Ph, Low = Math.Round(usual - 0.9, 1), High = Math.Round(usual + 0.9, 1), Unit = "[pH]" };
     }
 
     /// <summary>Three times what the valve needs at full load to come down from the rise of a hold.</summary>

@@ -76,9 +76,9 @@ internal static class Truthful
                 var range = Truth.RangeOf(system, TestCodes.Conductivity);
                 return truth.Conductivity < 1.02 * (range?.Low ?? (0.85 * system.Programme.SetPointUsPerCm)) || truth.Conductivity > 0.98 * (range?.High ?? (1.1 * system.Programme.SetPointUsPerCm));
             case FindingKinds.CyclesLow:
-                return truth.Cycles < 0.87 * target;
+                return truth.Cycles < 0.9 * target;
             case FindingKinds.CyclesHigh:
-                return truth.Cycles > 1.13 * target;
+                return truth.Cycles > 1.1 * target;
             case FindingKinds.ResidualLow when flag.About.Contains(TestCodes.FreeHalogen, StringComparison.Ordinal):
                 return truth.Halogen < 1.05 * (Truth.RangeOf(system, TestCodes.FreeHalogen)?.Low ?? 0);
             case FindingKinds.ResidualLow:
@@ -116,7 +116,7 @@ internal static class Truthful
         return flag.Kind == FindingKinds.FeedLow ? ratio < 0.8 : ratio > 1.2;
     }
 
-    /// <summary>Whether what stood in the drum was less than 1.35 times what went until the next visit.</summary>
+    /// <summary>Whether what stood in the drum was less than one and a half times what went until the next visit: then one orders.</summary>
     private static bool RunsShort(Flag flag, Course course, int i)
     {
         var drum = course.System.Full.Drums.FirstOrDefault(d => flag.About.Contains(d.Code, StringComparison.Ordinal));
@@ -126,6 +126,6 @@ internal static class Truthful
         }
 
         var after = course.Truths[i + 1].DrumL[drum.Code] - (drum.UnusableL ?? 0);
-        return after < 0.35 * Math.Max(course.Used(drum.Code, i, i + 1), course.System.DesignLPerDay[drum.Code] * course.System.EveryDays);
+        return after < 0.5 * Math.Max(course.Used(drum.Code, i, i + 1), course.System.DesignLPerDay[drum.Code] * course.System.EveryDays);
     }
 }

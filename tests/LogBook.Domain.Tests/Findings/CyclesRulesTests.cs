@@ -35,6 +35,30 @@ public class CyclesRulesTests
     }
 
     [Fact]
+    public void ReferenceMisread_AgainstTheDisplay_IsWatchUntilTheNextVisit()
+    {
+        // 681 written for 1,361 while the display shows 1,355; no chloride was tested.
+        static VisitedSystem Misread(VisitedSystem record) => record with
+        {
+            Readings =
+            [
+                HistoryBuilder.Tower(TestCodes.Conductivity, 681, "uS/cm") with { Source = ReadingSource.Reference, Instrument = "HM-1" },
+                HistoryBuilder.Tower(TestCodes.Conductivity, 1355, "uS/cm") with { Source = ReadingSource.Controller },
+                .. record.Readings.Where(r => r.At == SamplePoints.MakeUp),
+            ],
+            Probes = [],
+            Meters = [],
+        };
+        var builder = new HistoryBuilder().Every(28, 7);
+        var once = builder.Visit(196, Misread).Assess();
+        var twice = builder.Visit(224, Misread).Assess();
+
+        Assert.Equal(Severity.Watch, once.Open(FindingKinds.ConductivityOut)!.Severity);
+        Assert.Equal(Severity.Watch, once.Open(FindingKinds.CyclesLow)!.Severity);
+        Assert.Equal(Severity.Plan, twice.Open(FindingKinds.ConductivityOut)!.Severity);
+    }
+
+    [Fact]
     public void CyclesLow_ConductivityUnderReads_IsNoFinding()
     {
         // Conductivity tells 4.5 × 0.9125 = 4.11 cycles, 9 % low: the factor 1 − 0.025 (C − 1) takes that away.

@@ -60,6 +60,35 @@ public class ProbeFouledTests
     public void ThreeSmallErrorsToOneSide_AreNone() => Assert.Empty(new HistoryBuilder()
         .Visit(0, Probe(1320, 1361)).Visit(28, Probe(1319, 1361)).Visit(56, Probe(1320, 1361)).Visit(84, Probe(1318, 1361)).Assess().All(FindingKinds.ProbeFouled));
 
+    [Fact]
+    public void ThreeErrorsThatACalibrationGaveIt_AreNoDirt()
+    {
+        // Set to a reference that read 4.6 % high: the probe has been 4.6 % off ever since, and does not move.
+        var builder = new HistoryBuilder().Every(28, 2).Visit(56, Probe(1361, 1427, left: 1427, cleaned: 1361, calibrated: true));
+        builder.Visit(84, Probe(1427, 1361)).Visit(112, Probe(1429, 1361)).Visit(140, Probe(1428, 1361));
+
+        Assert.Empty(builder.Assess().All(FindingKinds.ProbeFouled));
+    }
+
+    [Fact]
+    public void ThreeErrorsLeftAfterCleaning_AreNoDirt()
+    {
+        // Left 4.4 % low after cleaning, found 4.6 to 4.9 % low since then: an offset, not a coat.
+        var builder = new HistoryBuilder().Every(28, 2).Visit(56, Probe(1300, 1361, left: 1301, cleaned: 1301));
+        builder.Visit(84, Probe(1298, 1361)).Visit(112, Probe(1295, 1361)).Visit(140, Probe(1294, 1361));
+
+        Assert.Empty(builder.Assess().All(FindingKinds.ProbeFouled));
+    }
+
+    [Fact]
+    public void ThreeErrorsThatGrewSinceTheLastCleaning_AreDirt()
+    {
+        var builder = new HistoryBuilder().Every(28, 2).Visit(56, Probe(1360, 1361, left: 1361, cleaned: 1361));
+        builder.Visit(84, Probe(1280, 1361)).Visit(112, Probe(1270, 1361)).Visit(140, Probe(1262, 1361));
+
+        Assert.Equal(Severity.Plan, builder.Assess().Open(FindingKinds.ProbeFouled)!.Severity);
+    }
+
     private static Func<VisitedSystem, VisitedSystem> Probe(double found, double reference, double? left = null, double? cleaned = null, bool? calibrated = null) =>
         record => record with { Probes = [HistoryBuilder.Probe(found, reference, left) with { AfterCleaning = cleaned, Calibrated = calibrated }] };
 }

@@ -34,6 +34,10 @@ public class ProbeRulesTests
         Assert.Equal(Severity.Plan, new HistoryBuilder().Every(28, 2).Visit(56, Probe(1260)).Visit(84, Probe(1258)).Assess().Open(FindingKinds.ProbeReadsOff)!.Severity);
 
     [Fact]
+    public void ProbeReadsOff_OtherSideTheSecondTime_StaysWatch() =>
+        Assert.Equal(Severity.Watch, new HistoryBuilder().Every(28, 2).Visit(56, Probe(1260)).Visit(84, Probe(1462)).Assess().Open(FindingKinds.ProbeReadsOff)!.Severity);
+
+    [Fact]
     public void ProbeReadsOff_LeftTwelvePercentOff_IsAct() =>
         Assert.Equal(Severity.Act, new HistoryBuilder().Every(28, 2).Visit(56, Probe(1198, left: 1198)).Assess().Open(FindingKinds.ProbeReadsOff)!.Severity);
 

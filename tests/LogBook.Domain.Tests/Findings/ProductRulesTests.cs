@@ -131,6 +131,26 @@ public class ProductRulesTests
     public void RunsOut_SpareDrumOnSite_IsCounted() =>
         Assert.Empty(new HistoryBuilder { RefillAtL = 0 }.Every(28, 3).Visit(84, record => Level(4.1)(record) with { Drums = [Level(4.1)(record).Drums[0] with { SpareL = 60 }] }).Assess().All(FindingKinds.RunsOut));
 
+    [Theory]
+    [InlineData(14, false)]
+    [InlineData(28, true)]
+    public void RunsOut_CalendarDose_CountsThePlannedDosesToTheNextVisit(double everyDays, bool runsOut)
+    {
+        // One dose in four weeks, on Wednesday 29 January and 26 February. It took 10 L; 10 L stand above the heel on
+        // 3 February: enough until a visit on the 17th, whatever was used in the last fourteen days, not until one on 3 March.
+        var builder = new HistoryBuilder
+        {
+            VisitEveryDays = everyDays,
+            Programme = programme => programme with
+            {
+                Feeds = [new Feed { Drum = "D-INH", Output = "inhibitor", Mode = FeedMode.DosePlan, Weeks = [1], Days = [Weekday.Wednesday], Starts = ["21:00"], RunMinutes = 60 }],
+            },
+        };
+        builder.Visit(0, Level(22)).Visit(14, Level(22)).Visit(28, Level(12));
+
+        Assert.Equal(runsOut, builder.Assess().Open(FindingKinds.RunsOut) is not null);
+    }
+
     [Fact]
     public void RunsOut_NextVisitOverdue_OpensOnADayBetween()
     {
