@@ -13,7 +13,7 @@ namespace LogBook.Domain.Assessments;
 public static class Assessment
 {
     /// <summary>Version of the rules; stored results of another version are rebuilt.</summary>
-    public const string EngineVersion = "1";
+    public const string EngineVersion = "2";
 
     /// <summary>Assesses a system with the thresholds of the installation.</summary>
     /// <param name="history">Set-up and visits; what became known after <paramref name="asOf"/> is not looked at.</param>
@@ -26,6 +26,14 @@ public static class Assessment
     /// <param name="asOf">Moment it is made for, UTC.</param>
     /// <param name="thresholds">Thresholds of the installation, the system or the product.</param>
     /// <returns>Findings in every state and figures by visit.</returns>
-    public static SystemAssessment Of(SystemHistory history, DateTime asOf, FindingThresholds thresholds) =>
-        new Replay(history, thresholds).Until(asOf);
+    public static SystemAssessment Of(SystemHistory history, DateTime asOf, FindingThresholds thresholds) => Of(history, asOf, AssessmentInputs.None, thresholds);
+
+    /// <summary>Assesses a system with what is known beside its own records.</summary>
+    /// <param name="history">Set-up and visits; what became known after <paramref name="asOf"/> is not looked at.</param>
+    /// <param name="asOf">Moment it is made for, UTC.</param>
+    /// <param name="inputs">Shifts of meters and lots, answers of people, delivery of summaries.</param>
+    /// <param name="thresholds">Thresholds of the installation, the system or the product; the defaults when null.</param>
+    /// <returns>Findings in every state and figures by visit.</returns>
+    public static SystemAssessment Of(SystemHistory history, DateTime asOf, AssessmentInputs inputs, FindingThresholds? thresholds = null) =>
+        new Replay(history, thresholds ?? FindingThresholds.Default, inputs).Until(asOf);
 }

@@ -4,17 +4,18 @@ using LogBook.Domain.Languages;
 namespace LogBook.Domain.Assessments;
 
 /// <summary>
-/// Findings of one system over time: opened by evidence, kept while the evidence holds, closed when a visit judged the matter
-/// and the evidence is gone. A trouble that comes back is a new finding that names its earlier self.
+/// Findings of one system, or of the firm as a whole, over time: opened by evidence, kept while the evidence holds, closed when a
+/// visit judged the matter and the evidence is gone or when a person closed it, withdrawn when something else explains it. A trouble
+/// that comes back is a new finding that names its earlier self. Nothing closes because time has passed.
 /// </summary>
-internal sealed class FindingLedger(string site, string system)
+internal sealed class FindingLedger(string? site, string? system)
 {
     private readonly List<Entry> _entries = [];
     private readonly Dictionary<(string Kind, string About), Entry> _latest = [];
 
     /// <summary>Severity of a kind that is open, whatever its subject; null when none is.</summary>
     public IEnumerable<(string Kind, About? About, Severity Severity)> Open =>
-        _entries.Where(entry => entry.ClosedOn is null).Select(entry => (entry.Kind, entry.About, entry.Severity));
+        _entries.Where(entry => entry.State == FindingState.Open).Select(entry => (entry.Kind, entry.About, entry.Severity));
 
     /// <summary>Takes in a verdict.</summary>
     /// <param name="kind">Kind of the finding.</param>
@@ -31,14 +32,16 @@ internal sealed class FindingLedger(string site, string system)
         }
 
         var key = (kind, KeyOf(verdict.About));
-        var open = _latest.TryGetValue(key, out var latest) && latest.ClosedOn is null ? latest : null;
+        var open = _latest.TryGetValue(key, out var latest) && latest.State == FindingState.Open ? latest : null;
         if (verdict.Indication is not { } shown)
         {
-            if (open is not null)
-            {
-                open.ClosedOn = day;
-            }
+            open?.Close(day);
+            return;
+        }
 
+        if (verdict.ExplainedBy is { } by)
+        {
+            Withdraw(kind, verdict, latest, by, day, heldOn, visitId);
             return;
         }
 
@@ -59,6 +62,41 @@ internal sealed class FindingLedger(string site, string system)
         open.Indication = shown;
         var held = verdict.SeenOn ?? heldOn;
         open.LastSeen = held > open.LastSeen ? held : open.LastSeen;
+    }
+
+    /// <summary>Closes a finding that a person closed; one that is no longer open stays as it is.</summary>
+    /// <param name="answer">Which, when and why.</param>
+    /// <param name="day">Day of the answer.</param>
+    public void Close(FindingAnswer answer, DateOnly day)
+    {
+        if (_entries.Find(entry => entry.Kind == answer.Kind && entry.FirstSeen == answer.FirstSeen && About.Key(entry.About) == answer.AboutKey && entry.State == FindingState.Open) is { } open)
+        {
+            open.Close(day);
+            open.Because = answer.Because is { Length: > 0 } words ? new Said(new Text(words, words, words)) : null;
+        }
+    }
+
+    // What was open before the first reading that the explanation concerns was another trouble, and its evidence is gone.
+    private void Withdraw(string kind, Verdict verdict, Entry? latest, Said by, DateOnly day, DateOnly heldOn, Guid? visitId)
+    {
+        if (latest is { State: FindingState.Open } && latest.FirstSeen < verdict.ExplainedFrom)
+        {
+            latest.Close(day);
+        }
+        else if (latest is null or { State: FindingState.Closed })
+        {
+            _latest[(kind, KeyOf(verdict.About))] = latest = new Entry(kind, verdict.About, verdict.SeenOn ?? day, verdict.ShownBy ?? visitId, latest?.FirstSeen) { Indication = verdict.Indication! };
+            _entries.Add(latest);
+        }
+
+        if (latest!.State != FindingState.Closed)
+        {
+            latest.State = FindingState.Withdrawn;
+            latest.Severity = Severity.Watch;
+            latest.Because = by;
+            var held = verdict.SeenOn ?? heldOn;
+            latest.LastSeen = held > latest.LastSeen ? held : latest.LastSeen;
+        }
     }
 
     /// <summary>The findings, by first day, kind and subject.</summary>
@@ -87,8 +125,9 @@ internal sealed class FindingLedger(string site, string system)
         FirstSeen = entry.FirstSeen,
         FirstVisit = entry.FirstVisit,
         LastSeen = entry.LastSeen,
-        State = entry.ClosedOn is null ? FindingState.Open : FindingState.Closed,
+        State = entry.State,
         ClosedOn = entry.ClosedOn,
+        Because = entry.Because?.In(language),
         Earlier = entry.Earlier,
         Text = entry.Indication.Text.In(language),
         Evidence = [.. entry.Indication.Evidence.Select(figure => figure.In(language))],
@@ -110,12 +149,18 @@ internal sealed class FindingLedger(string site, string system)
 
         public DateOnly LastSeen { get; set; } = firstSeen;
 
-        public DateOnly? ClosedOn { get; set; }
+        public FindingState State { get; set; } = FindingState.Open;
+
+        public DateOnly? ClosedOn { get; private set; }
+
+        public Said? Because { get; set; }
 
         public Severity Severity { get; set; }
 
         public List<SeverityStep> Course { get; } = [];
 
         public Indication Indication { get; set; } = null!;
+
+        public void Close(DateOnly day) => (State, ClosedOn) = (FindingState.Closed, day);
     }
 }

@@ -55,7 +55,7 @@ internal sealed class Folding
         [
             .. open.Where(entry => entry.Severity >= Severity.Plan && !judged.Contains((entry.Kind, FindingLedger.KeyOf(entry.About))))
                 .Select(entry => (entry.Kind, entry.About)),
-            .. verdicts.Where(pair => pair.Verdict.Indication is { Severity: >= Severity.Plan }).Select(pair => (pair.Kind, pair.Verdict.About)),
+            .. verdicts.Where(pair => pair.Verdict is { ExplainedBy: null, Indication.Severity: >= Severity.Plan }).Select(pair => (pair.Kind, pair.Verdict.About)),
         ];
     }
 

@@ -1,14 +1,26 @@
 using LogBook.Domain.Estimates;
 using LogBook.Domain.Findings;
 using LogBook.Domain.History;
+using LogBook.Domain.Rounds;
 using LogBook.Domain.Sites;
 
 namespace LogBook.Domain.Assessments;
 
 /// <summary>One run over the moments at which something became known about a system.</summary>
-internal sealed class Replay(SystemHistory history, FindingThresholds thresholds)
+internal sealed class Replay(SystemHistory history, FindingThresholds thresholds, AssessmentInputs inputs)
 {
+    private const int LongestLookBack = 12;
+
+    // A second look doubts what a person wrote down of the plant, not a date that passes nor what may hurt somebody.
+    private static readonly HashSet<string> NeverDoubted = new(StringComparer.Ordinal)
+    {
+        FindingKinds.ClockDue, FindingKinds.NotMeasured, FindingKinds.SummaryUndelivered, FindingKinds.MicrobiologyHigh, FindingKinds.MixingHazard, FindingKinds.LabelExceeded,
+    };
+
     private readonly List<VisitFacts> _facts = [];
+    private readonly List<VisitClues> _factClues = [];
+    private readonly List<ClueStep> _clues = [];
+    private readonly ExplainedAway _explained = new(history, inputs.Shifts);
     private readonly FindingLedger _ledger = new(history.Site.Code, history.System.Code);
     private readonly IReadOnlyList<IFindingRule> _rules = history.System.Kind == SystemKind.OpenRecirculating ? FindingRules.All : FindingRules.ForRecordsOnly;
     private List<NotJudged> _notJudged = [];
@@ -16,18 +28,11 @@ internal sealed class Replay(SystemHistory history, FindingThresholds thresholds
 
     public SystemAssessment Until(DateTime asOf)
     {
-        var steps = history.Versions
-            .Where(version => version.KnownFrom <= asOf)
-            .SelectMany(version => version.LaterResults.Prepend(version.KnownFrom).Select(moment => (moment, version)))
-            .Where(step => step.moment <= asOf)
-            .GroupBy(step => step.moment)
-            .OrderBy(group => group.Key);
         var known = new Dictionary<Guid, SystemVisit>();
-        foreach (var step in steps)
+        foreach (var (moment, act) in Steps(known, asOf).OrderBy(step => step.Moment).ThenBy(step => step.Order).Select(step => (step.Moment, step.Act)))
         {
-            PassDaysUntil(history.DayOf(step.Key), including: false);
-            Learn(known, step.Key, step.Select(part => part.version));
-            JudgeVisit(step.Key);
+            PassDaysUntil(history.DayOf(moment), including: false);
+            act();
         }
 
         PassDaysUntil(history.DayOf(asOf), including: true);
@@ -39,8 +44,36 @@ internal sealed class Replay(SystemHistory history, FindingThresholds thresholds
             _ledger.Findings(),
             [.. _facts.SelectMany(visit => visit.Figures)])
         {
+            Clues = new SystemClues(history.Site.Code, history.System.Code, _clues),
             NotJudged = [.. _notJudged.OrderBy(n => n.Kind, StringComparer.Ordinal).ThenBy(n => FindingLedger.KeyOf(n.About), StringComparer.Ordinal)],
         };
+    }
+
+    private IEnumerable<(DateTime Moment, int Order, Action Act)> Steps(Dictionary<Guid, SystemVisit> known, DateTime asOf)
+    {
+        var visits = history.Versions
+            .Where(version => version.KnownFrom <= asOf)
+            .SelectMany(version => version.LaterResults.Prepend(version.KnownFrom).Select(moment => (moment, version)))
+            .Where(step => step.moment <= asOf)
+            .GroupBy(step => step.moment);
+        foreach (var step in visits)
+        {
+            yield return (step.Key, 0, () =>
+            {
+                Learn(known, step.Key, step.Select(part => part.version));
+                JudgeVisit(step.Key);
+            });
+        }
+
+        foreach (var moment in _explained.Moments.Where(moment => moment <= asOf))
+        {
+            yield return (moment, 1, () => ExplainOpen(moment));
+        }
+
+        foreach (var answer in inputs.Closed.Where(answer => answer.At <= asOf).OrderBy(answer => answer.Kind, StringComparer.Ordinal).ThenBy(answer => answer.AboutKey, StringComparer.Ordinal))
+        {
+            yield return (answer.At, 2, () => _ledger.Close(answer, history.DayOf(answer.At)));
+        }
     }
 
     // Facts look backwards only, so those before the earliest changed visit stay as they are.
@@ -67,14 +100,23 @@ internal sealed class Replay(SystemHistory history, FindingThresholds thresholds
         if (keep >= 0)
         {
             _facts.RemoveRange(keep, _facts.Count - keep);
+            _factClues.RemoveRange(keep, _factClues.Count - keep);
         }
 
         var later = known.Values
             .Where(visit => Compare((visit.At, visit.Visit.Id), earliest) >= 0)
             .OrderBy(visit => visit.At).ThenBy(visit => visit.Visit.Id);
+        var come = new List<VisitClues>();
         foreach (var visit in later)
         {
             _facts.Add(new VisitFacts(history, visit, _facts.Count > 0 ? _facts[^1] : null));
+            _factClues.Add(ClueReader.Of(_facts[^1], thresholds));
+            come.Add(_factClues[^1]);
+        }
+
+        if (keep >= 0 || come.Exists(clues => !clues.IsEmpty))
+        {
+            _clues.Add(new ClueStep(moment, earliest.At, earliest.Id, [.. come.Where(clues => !clues.IsEmpty)]));
         }
     }
 
@@ -83,11 +125,69 @@ internal sealed class Replay(SystemHistory history, FindingThresholds thresholds
         var latest = _facts[^1];
         var day = history.DayOf(moment);
         _lastDay = _lastDay is { } last && last > day ? last : day;
-        Apply(
-            [.. _rules.SelectMany(rule => rule.Judge(latest, thresholds).Select(verdict => (rule.Kind, verdict)))],
-            day,
-            history.DayOf(latest.Visit.KnownFrom),
-            latest.Visit.Visit.Id);
+        var verdicts = Verdicts(latest);
+        if (_explained.Corrected(_facts, _facts.Count - 1, moment) is { } corrected)
+        {
+            verdicts = _explained.Weigh(verdicts, Verdicts(corrected));
+        }
+
+        if (SecondLookSigns.Suffice(_factClues[^1].Signs))
+        {
+            verdicts = verdicts.ConvertAll(pair => (pair.Kind, Doubted(pair.Kind, pair.Verdict)));
+        }
+
+        Apply(verdicts, day, history.DayOf(latest.Visit.KnownFrom), latest.Visit.Visit.Id);
+    }
+
+    private List<(string Kind, Verdict Verdict)> Verdicts(VisitFacts visit) => [.. _rules.SelectMany(rule => rule.Judge(visit, thresholds).Select(verdict => (rule.Kind, verdict)))];
+
+    // What may have been made up opens no headline, and closes none.
+    private static Verdict Doubted(string kind, Verdict verdict) => NeverDoubted.Contains(kind) ? verdict
+        : verdict.Indication is not null ? verdict.AtMost(Severity.Watch)
+        : verdict.NotJudgedBecause is not null ? verdict
+        : Verdict.NotJudged(verdict.About, VisitReasons.Doubted);
+
+    // A shift found at another site: what is open here is looked at again, each at the last visit that judged it.
+    private void ExplainOpen(DateTime moment)
+    {
+        if (_facts.Count == 0)
+        {
+            return;
+        }
+
+        var day = history.DayOf(moment);
+        foreach (var (kind, about, _) in _ledger.Open.ToList())
+        {
+            if (_rules.FirstOrDefault(rule => rule.Kind == kind) is { } rule)
+            {
+                ExplainOpen(rule, FindingLedger.KeyOf(about), moment, day);
+            }
+        }
+    }
+
+    private void ExplainOpen(IFindingRule rule, string about, DateTime moment, DateOnly day)
+    {
+        Verdict? Of(VisitFacts visit) => rule.Judge(visit, thresholds).FirstOrDefault(verdict => FindingLedger.KeyOf(verdict.About) == about);
+        for (var i = _facts.Count - 1; i >= Math.Max(0, _facts.Count - LongestLookBack); i--)
+        {
+            if (_explained.Corrected(_facts, i, moment) is not { } corrected)
+            {
+                return;
+            }
+
+            if (Of(_facts[i]) is not { NotJudgedBecause: null } verdict)
+            {
+                continue;
+            }
+
+            if (_explained.Weigh(verdict, Of(corrected)) is { Indication: not null } weighed && (weighed.ExplainedBy is not null || weighed.Indication!.Severity < verdict.Indication!.Severity))
+            {
+                var heldOn = history.DayOf(_facts[i].Visit.KnownFrom);
+                _ledger.Apply(rule.Kind, weighed, weighed.Indication!.Severity, day, heldOn, _facts[i].Visit.Visit.Id);
+            }
+
+            return;
+        }
     }
 
     private void PassDaysUntil(DateOnly day, bool including)

@@ -1,4 +1,5 @@
 using LogBook.Domain.Findings;
+using LogBook.Domain.Rounds;
 
 namespace LogBook.Domain.Assessments;
 
@@ -19,4 +20,7 @@ public sealed record SystemAssessment(
 {
     /// <summary>What the last visit did not let the rules judge, with reasons, by kind and subject.</summary>
     public IReadOnlyList<NotJudged> NotJudged { get; init; } = [];
+
+    /// <summary>What its records tell about the meters, lots and people it shares with other systems, for the round-wide assessment.</summary>
+    public SystemClues Clues { get; init; } = new(Site, System, []);
 }

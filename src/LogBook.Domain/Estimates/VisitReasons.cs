@@ -105,4 +105,10 @@ public static class VisitReasons
     /// <summary>The level never fell.</summary>
     public static Reason NoUse { get; } = new("no-use", new(
         "The level has not fallen since the last readings.", "El nivel no ha bajado desde las últimas lecturas.", "O nível não caiu desde as últimas leituras."));
+
+    /// <summary>The record itself wants a second look.</summary>
+    public static Reason Doubted { get; } = new("record-doubted", new(
+        "The record of this visit settles nothing until it has been looked at again.",
+        "El registro de esta visita no decide nada hasta que se revise otra vez.",
+        "O registro desta visita não decide nada até ser olhado de novo."));
 }

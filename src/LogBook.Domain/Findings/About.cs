@@ -32,4 +32,17 @@ public sealed record About
 
     /// <summary>Code of a rule.</summary>
     public string? Rule { get; init; }
+
+    /// <summary>A subject as one text, by which two of them are compared: "drum:D-INH".</summary>
+    /// <param name="about">The subject, or null.</param>
+    /// <returns>Names and upper-case codes; empty without a subject.</returns>
+    public static string Key(About? about) => about is null
+        ? ""
+        : string.Join(' ', Parts(about).Where(part => part.Code is not null).Select(part => $"{part.Name}:{part.Code!.ToUpperInvariant()}"));
+
+    private static IEnumerable<(string Name, string? Code)> Parts(About about) =>
+    [
+        ("probe", about.Probe), ("drum", about.Drum), ("output", about.Output), ("meter", about.Meter), ("pump", about.Pump), ("test", about.Test),
+        ("instrument", about.Instrument), ("lot", about.Lot), ("person", about.Person), ("rule", about.Rule),
+    ];
 }

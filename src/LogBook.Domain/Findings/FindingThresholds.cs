@@ -272,4 +272,25 @@ public sealed record FindingThresholds
 
     /// <summary>pH below its range by this much on a system with acid.</summary>
     public Threshold PhBelowRangeWithAcid { get; init; } = new(1.0, Common);
+
+    /// <summary>Sites that a meter or lot must show its offset on.</summary>
+    public Threshold ShiftSites { get; init; } = new(3, Common);
+
+    /// <summary>Comparisons that an offset of a meter or lot needs.</summary>
+    public Threshold ShiftComparisons { get; init; } = new(5, Common);
+
+    /// <summary>Days within which those comparisons lie.</summary>
+    public Threshold ShiftDays { get; init; } = new(30, Common);
+
+    /// <summary>Median offset of a hand meter, %.</summary>
+    public Threshold InstrumentShiftPercent { get; init; } = new(3, Common);
+
+    /// <summary>Reading of a hand meter in a standard off its value, %; decides alone.</summary>
+    public Threshold StandardPercent { get; init; } = new(3, Common);
+
+    /// <summary>Median offset of a reagent lot, %.</summary>
+    public Threshold LotShiftPercent { get; init; } = new(10, Common);
+
+    /// <summary>Stay below this share of what the tests take is a sign for a second look.</summary>
+    public Threshold StayShare { get; init; } = new(0.5, Common);
 }

@@ -1,3 +1,4 @@
+using LogBook.Domain.Languages;
 using LogBook.Domain.Outcomes;
 
 namespace LogBook.Domain.Findings;
@@ -21,6 +22,23 @@ public sealed record Verdict
 
     /// <summary>Visit whose record shows it, where that is not the latest one (a late result).</summary>
     public Guid? ShownBy { get; private init; }
+
+    /// <summary>What explains the evidence away, in words; null when nothing does.</summary>
+    public Said? ExplainedBy { get; private init; }
+
+    /// <summary>Day of the first reading that the explanation concerns, with <see cref="ExplainedBy"/>.</summary>
+    public DateOnly ExplainedFrom { get; private init; }
+
+    /// <summary>The same evidence, explained by something that is no trouble of this plant.</summary>
+    /// <param name="by">What explains it.</param>
+    /// <param name="from">Day of the first reading that the explanation concerns.</param>
+    /// <returns>The verdict; it opens nothing and withdraws what is open.</returns>
+    public Verdict Explained(Said by, DateOnly from) => this with { ExplainedBy = by, ExplainedFrom = from };
+
+    /// <summary>The same evidence with a lower severity.</summary>
+    /// <param name="severity">At most this much.</param>
+    /// <returns>The verdict.</returns>
+    public Verdict AtMost(Severity severity) => Indication is { } shown && shown.Severity > severity ? this with { Indication = shown with { Severity = severity } } : this;
 
     /// <summary>The matter was judged and there is no evidence.</summary>
     /// <param name="about">Subject.</param>
