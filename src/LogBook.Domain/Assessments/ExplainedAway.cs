@@ -67,10 +67,11 @@ internal sealed class ExplainedAway(SystemHistory history, IReadOnlyList<RoundSh
             without.TryAdd((kind, FindingLedger.KeyOf(verdict.About)), verdict);
         }
 
-        return verdicts.ConvertAll(pair => (pair.Kind, Weigh(pair.Verdict, without.GetValueOrDefault((pair.Kind, FindingLedger.KeyOf(pair.Verdict.About))))));
+        return verdicts.ConvertAll(pair => (pair.Kind, Weigh(pair.Kind, pair.Verdict, without.GetValueOrDefault((pair.Kind, FindingLedger.KeyOf(pair.Verdict.About))))));
     }
 
-    public Verdict Weigh(Verdict verdict, Verdict? without)
+    /// <summary>One verdict beside what its rule says without the shifts; null where it says nothing then.</summary>
+    public Verdict Weigh(string kind, Verdict verdict, Verdict? without)
     {
         if (verdict.Indication is null || without?.NotJudgedBecause is not null)
         {
@@ -82,7 +83,9 @@ internal sealed class ExplainedAway(SystemHistory history, IReadOnlyList<RoundSh
             return verdict.AtMost(remains.Severity);
         }
 
-        var (shift, step) = _known[^1];
+        // A residual is the lot's matter before it is the meter's, everything else the meter's.
+        var leads = kind is FindingKinds.ResidualHigh or FindingKinds.ResidualLow || verdict.About?.Test is not null ? FindingKinds.LotShift : FindingKinds.InstrumentShift;
+        var (shift, step) = _known.OrderBy(pair => pair.Shift.Kind == leads ? 1 : 0).ThenBy(pair => pair.Step.Known).Last();
         var by = new Said(shift.Kind == FindingKinds.LotShift ? ByLot : ByMeter, shift.Code, new Amount(100 * step.Share, "%"), shift.FirstSeen);
         return verdict.Explained(by, _known.Min(pair => pair.Step.From == DateTime.MinValue ? DateOnly.MinValue : history.DayOf(pair.Step.From)));
     }

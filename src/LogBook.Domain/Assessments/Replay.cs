@@ -180,7 +180,7 @@ internal sealed class Replay(SystemHistory history, FindingThresholds thresholds
                 continue;
             }
 
-            if (_explained.Weigh(verdict, Of(corrected)) is { Indication: not null } weighed && (weighed.ExplainedBy is not null || weighed.Indication!.Severity < verdict.Indication!.Severity))
+            if (_explained.Weigh(rule.Kind, verdict, Of(corrected)) is { Indication: not null } weighed && (weighed.ExplainedBy is not null || weighed.Indication!.Severity < verdict.Indication!.Severity))
             {
                 var heldOn = history.DayOf(_facts[i].Visit.KnownFrom);
                 _ledger.Apply(rule.Kind, weighed, weighed.Indication!.Severity, day, heldOn, _facts[i].Visit.Visit.Id);
