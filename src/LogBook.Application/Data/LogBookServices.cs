@@ -34,6 +34,7 @@ public static class LogBookServices
         services.AddSingleton<VisitIntake>();
         services.AddSingleton<VisitReader>();
         services.AddSingleton<VisitCare>();
+        services.AddSingleton<ConflictCare>();
         services.AddSingleton<DraftStore>();
         services.AddSingleton<ExchangeImport>();
         services.AddSingleton<ExchangeExport>();

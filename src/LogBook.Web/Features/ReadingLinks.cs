@@ -29,11 +29,20 @@ public static class ReadingLinks
     /// <summary>A finding.</summary>
     public static string Finding(FindingKey key) => $"{Attention}/finding?{key.Query()}";
 
+    /// <summary>Clocks that will run out soon.</summary>
+    public static string DuesAhead { get; } = Attention + Query(("kind", Domain.Findings.FindingKinds.ClockDue), ("severity", "watch"));
+
     /// <summary>Findings of a site.</summary>
     public static string AttentionAt(string site) => Attention + Query(("site", site));
 
     /// <summary>A visit.</summary>
     public static string Visit(Guid id) => $"{Visits}/{id}";
+
+    /// <summary>Visits that came twice with different content.</summary>
+    public const string Conflicts = Visits + "/conflicts";
+
+    /// <summary>One of them.</summary>
+    public static string Conflict(int id) => $"{Conflicts}/{id.ToString(CultureInfo.InvariantCulture)}";
 
     /// <summary>Visits to a site.</summary>
     public static string VisitsTo(string site) => Visits + Query(("site", site));

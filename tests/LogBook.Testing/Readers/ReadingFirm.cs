@@ -23,11 +23,11 @@ public sealed class ReadingFirm : IAsyncDisposable
 
     private ReadingFirm()
     {
-        var options = new LogBookOptions { Database = Path.Combine(_folder, "logbook.db") };
+        Options = new LogBookOptions { Database = Path.Combine(_folder, "logbook.db") };
         var builder = new DbContextOptionsBuilder<LogBookDb>();
-        builder.UseLogBook(options);
+        builder.UseLogBook(Options);
         builder.AddInterceptors(Counter);
-        Store = new LogBookStore(new PooledDbContextFactory<LogBookDb>(builder.Options), Clock, options);
+        Store = new LogBookStore(new PooledDbContextFactory<LogBookDb>(builder.Options), Clock, Options);
     }
 
     public static Viewer Supervisor { get; } = new(1, "I. Wendle", "IWE", PersonRole.Supervisor, null, Language.English);
@@ -37,6 +37,8 @@ public sealed class ReadingFirm : IAsyncDisposable
     public FakeTimeProvider Clock { get; } = new(new DateTimeOffset(Start.AddDays(400)));
 
     public CommandCounter Counter { get; } = new();
+
+    public LogBookOptions Options { get; }
 
     public LogBookStore Store { get; }
 

@@ -85,6 +85,18 @@ public sealed class HistoryHelp : IHelpSource
             "/visits",
             "/visits/{Id:guid}"),
         new(
+            "conflicts",
+            VisitsTexts.Conflicts,
+            [
+                VisitsTexts.ConflictsMore,
+                new(
+                    "Both contents are shown side by side, only where they differ. Keeping what stands changes nothing; taking the other makes it the next version. Either way both stay in the records, and a reason is asked for.",
+                    "Ambos contenidos se muestran lado a lado, solo donde difieren. Conservar lo que consta no cambia nada; tomar el otro lo convierte en la versión siguiente. En ambos casos los dos permanecen en los registros y se pide un motivo.",
+                    "Os dois conteúdos são mostrados lado a lado, só onde diferem. Manter o que consta não muda nada; adotar o outro faz dele a próxima versão. Nos dois casos ambos permanecem nos registros e pede-se um motivo."),
+            ],
+            "/visits/conflicts",
+            "/visits/conflicts/{Id:int}"),
+        new(
             "search",
             SearchTexts.Title,
             [

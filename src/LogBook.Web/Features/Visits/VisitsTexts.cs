@@ -54,6 +54,32 @@ public static class VisitsTexts
     public static readonly Text VoidedBy = new("Void since {0}, by {1}: {2}", "Anulada desde {0}, por {1}: {2}", "Anulada desde {0}, por {1}: {2}");
     public static readonly Text ReviewedBy = new("Reviewed {0} by {1}", "Revisada {0} por {1}", "Revisada {0} por {1}");
     public static readonly Text MovedFrom = new("Handed in for {0} and moved here", "Entregada para {0} y movida aquí", "Entregue para {0} e movida para cá");
+    public static readonly Text ConflictsWait = new(
+        "Came twice with different content: {0}. Somebody has to say which is right.",
+        "Llegadas dos veces con contenido distinto: {0}. Alguien debe decir cuál es la correcta.",
+        "Chegaram duas vezes com conteúdo diferente: {0}. Alguém precisa dizer qual está certa.");
+    public static readonly Text Conflicts = new("Visits that came twice", "Visitas llegadas dos veces", "Visitas que chegaram duas vezes");
+    public static readonly Text ConflictOf = new("Two contents of one visit, {0}", "Dos contenidos de una visita, {0}", "Dois conteúdos de uma visita, {0}");
+    public static readonly Text NoConflicts = new("No visit waits to be settled", "Ninguna visita espera decisión", "Nenhuma visita espera decisão");
+    public static readonly Text ConflictsMore = new(
+        "When a device sends a visit whose identity is known with other content, nothing is overwritten: the second content is kept here until a supervisor has compared both.",
+        "Cuando un aparato envía una visita cuya identidad ya consta con otro contenido, nada se sobrescribe: el segundo contenido se guarda aquí hasta que un supervisor compare ambos.",
+        "Quando um aparelho envia uma visita cuja identidade já consta com outro conteúdo, nada é sobrescrito: o segundo conteúdo fica guardado aqui até que um supervisor compare os dois.");
+    public static readonly Text Standing = new("What stands", "Lo que consta", "O que consta");
+    public static readonly Text CameLater = new("What came later", "Lo que llegó después", "O que chegou depois");
+    public static readonly Text CameAt = new("came {0}, from {1}, by {2}", "llegó {0}, de {1}, por {2}", "chegou {0}, de {1}, por {2}");
+    public static readonly Text KeepStanding = new("Keep what stands", "Conservar lo que consta", "Manter o que consta");
+    public static readonly Text TakeOther = new("Take what came later", "Tomar lo que llegó después", "Adotar o que chegou depois");
+    public static readonly Text KeepMeans = new(
+        "The visit stays as it is. The other content stays in the records and counts nowhere.",
+        "La visita queda como está. El otro contenido permanece en los registros y no cuenta.",
+        "A visita fica como está. O outro conteúdo permanece nos registros e não conta.");
+    public static readonly Text TakeMeans = new(
+        "The other content becomes the next version of the visit; what stood stays readable as the version before. Figures are worked out anew and the summary is sent again.",
+        "El otro contenido pasa a ser la versión siguiente de la visita; lo anterior sigue legible como versión previa. Las cifras se calculan de nuevo y el resumen se envía otra vez.",
+        "O outro conteúdo passa a ser a próxima versão da visita; o anterior continua legível como versão prévia. Os números são calculados de novo e o resumo é enviado outra vez.");
+    public static readonly Text SameContent = new("The records tell the same; only the text differs.", "Los registros dicen lo mismo; solo difiere el texto.", "Os registros dizem o mesmo; só o texto difere.");
+    public static readonly Text Settled = new("Settled.", "Decidido.", "Decidido.");
     public static readonly Text Versions = new("Versions", "Versiones", "Versões");
     public static readonly Text ReceivedBy = new("received {0}, from {1}", "recibida {0}, de {1}", "recebida {0}, de {1}");
     public static readonly Text Where = new("Where", "Dónde", "Onde");

@@ -1,0 +1,104 @@
+using LogBook.Application.Audit;
+using LogBook.Application.Data;
+using LogBook.Application.Visits;
+using LogBook.Domain.Visits;
+using LogBook.Testing;
+using LogBook.Testing.Databases;
+using Microsoft.EntityFrameworkCore;
+
+namespace LogBook.Application.Tests.Visits;
+
+public sealed class ConflictCareTests : IAsyncLifetime
+{
+    private readonly SqliteDatabase _database = new();
+    private readonly Visit _visit = SampleFirm.Visit();
+
+    private ConflictCare Care => _database.Get<ConflictCare>();
+
+    private Visit Other => _visit with
+    {
+        Systems = [_visit.Systems[0] with { Readings = [.. _visit.Systems[0].Readings.Select(r => r.Test == "inhibitor" ? r with { Value = 59 } : r)] }],
+    };
+
+    public async Task InitializeAsync()
+    {
+        await _database.StartWithSampleFirmAsync();
+        Assert.IsType<IntakeOutcome.Stored>(await ReceiveAsync(_visit));
+        Assert.IsType<IntakeOutcome.Conflict>(await ReceiveAsync(Other));
+    }
+
+    [Fact]
+    public async Task Find_TwoContents_StandSideBySide()
+    {
+        var conflict = Assert.Single(await Care.ListAsync(_database.Supervisor));
+
+        var difference = Assert.Single(conflict.Differences);
+        Assert.Equal(("95 mg/L", "59 mg/L"), (difference.Before!.En, difference.After!.En));
+        Assert.Equal(1, await Care.CountAsync(_database.Supervisor));
+        Assert.Equal(VisitDocument.Canonical(_visit), VisitDocument.Canonical(conflict.Standing));
+    }
+
+    [Fact]
+    public async Task Settle_Keep_LeavesTheVisitAndTheRefusedContent()
+    {
+        var conflict = Assert.Single(await Care.ListAsync(_database.Supervisor));
+
+        Assert.IsType<SaveOutcome.Saved>(await Care.SettleAsync(_database.Supervisor, conflict.Id, ConflictChoice.KeepStanding, VisitDocument.Sha256(_visit), "typed twice"));
+
+        Assert.Empty(await Care.ListAsync(_database.Supervisor));
+        Assert.Equal(VisitDocument.Canonical(_visit), VisitDocument.Canonical(await StandingAsync()));
+        var (row, audit) = await _database.Get<LogBookStore>().ReadAsync(_database.Supervisor, async db =>
+            (await db.Conflicts.SingleAsync(), await db.AuditTrail.SingleAsync(a => a.What == AuditActs.Settled)));
+        Assert.Equal((VisitDocument.Canonical(Other), "I. Wendle"), (row.Document, row.SettledBy));
+        Assert.Contains("typed twice", audit.Why, StringComparison.Ordinal);
+
+        // The same content again is known and settled: it opens nothing anew.
+        Assert.IsType<IntakeOutcome.Conflict>(await ReceiveAsync(Other));
+        Assert.Empty(await Care.ListAsync(_database.Supervisor));
+    }
+
+    [Fact]
+    public async Task Settle_Take_MakesTheOtherTheNextVersion()
+    {
+        var conflict = Assert.Single(await Care.ListAsync(_database.Supervisor));
+
+        Assert.IsType<SaveOutcome.Saved>(await Care.SettleAsync(_database.Supervisor, conflict.Id, ConflictChoice.TakeOther, VisitDocument.Sha256(_visit), "the second was read again"));
+
+        var standing = await StandingAsync();
+        Assert.Equal((2, 1, "IWE", "the second was read again"), (standing.Version!.Value, standing.Amends!.Value, standing.AmendedBy, standing.Reason));
+        Assert.Equal(59, standing.Systems[0].Readings.Single(r => r.Test == "inhibitor").Value);
+        Assert.Equal(2, await _database.Get<LogBookStore>().ReadAsync(_database.Supervisor, db => db.VisitVersions.CountAsync()));
+        Assert.Empty(await Care.ListAsync(_database.Supervisor));
+        Assert.Empty((await _database.Get<Verifier>().VerifyAsync(_database.Supervisor)).Faults);
+    }
+
+    [Fact]
+    public async Task Settle_VisitChangedMeanwhile_IsDecidedAnew()
+    {
+        var conflict = Assert.Single(await Care.ListAsync(_database.Supervisor));
+        Assert.IsType<IntakeOutcome.Stored>(await ReceiveAsync(SampleFirm.Amended(_visit, 101)));
+
+        var outcome = await Care.SettleAsync(_database.Supervisor, conflict.Id, ConflictChoice.TakeOther, VisitDocument.Sha256(_visit), "late");
+
+        Assert.Equal(2, Assert.IsType<SaveOutcome.ChangedMeanwhile>(outcome).Version);
+        var difference = Assert.Single(Assert.Single(await Care.ListAsync(_database.Supervisor)).Differences);
+        Assert.Equal(("101 mg/L", "59 mg/L"), (difference.Before!.En, difference.After!.En));
+    }
+
+    [Fact]
+    public async Task Settle_WithoutReasonOrRight_ChangesNothing()
+    {
+        var conflict = Assert.Single(await Care.ListAsync(_database.Supervisor));
+
+        Assert.IsType<SaveOutcome.Invalid>(await Care.SettleAsync(_database.Supervisor, conflict.Id, ConflictChoice.KeepStanding, VisitDocument.Sha256(_visit), " "));
+        Assert.IsType<SaveOutcome.NotAllowed>(await Care.SettleAsync(_database.Technician, conflict.Id, ConflictChoice.KeepStanding, VisitDocument.Sha256(_visit), "why"));
+        Assert.Empty(await Care.ListAsync(_database.Technician));
+        Assert.Single(await Care.ListAsync(_database.Supervisor));
+    }
+
+    public Task DisposeAsync() => _database.DisposeAsync().AsTask();
+
+    private Task<IntakeOutcome> ReceiveAsync(Visit visit) => _database.Get<VisitIntake>().ReceiveAsync(_database.Technician, visit, IntakeSource.Tablet);
+
+    private async Task<Visit> StandingAsync() => (await _database.Get<VisitReader>().FindAsync(_database.Supervisor, _visit.Id))!.Visit;
+}
