@@ -11,4 +11,8 @@ public sealed record AttentionList(
     int Total,
     IReadOnlyList<string> Kinds,
     IReadOnlyList<(string Code, string Name)> Sites,
-    IReadOnlyList<string> People);
+    IReadOnlyList<string> People)
+{
+    /// <summary>How many clocks that will run out soon are left out of <see cref="Rows"/>.</summary>
+    public int DuesAhead { get; init; }
+}

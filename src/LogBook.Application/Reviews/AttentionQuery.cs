@@ -32,6 +32,9 @@ public sealed class AttentionQuery(LogBookStore store, TimeProvider clock)
                 var kinds = await seen.Where(finding => Waiting.Contains(finding.State)).Select(finding => finding.Kind).Distinct().OrderBy(kind => kind).ToListAsync(cancellationToken);
                 var asked = Asked(db, seen, filter);
                 var total = await asked.CountAsync(cancellationToken);
+                var ahead = LeavesDuesOut(filter)
+                    ? await Asked(db, seen, filter with { Kind = FindingKinds.ClockDue, Severity = Severity.Watch }).CountAsync(cancellationToken)
+                    : 0;
                 var rows = await asked
                     .OrderBy(finding => finding.Severity == Severity.Act ? 0 : finding.Severity == Severity.Plan ? 1 : 2)
                     .ThenBy(finding => finding.FirstSeen)
@@ -66,7 +69,10 @@ public sealed class AttentionQuery(LogBookStore store, TimeProvider clock)
                     total,
                     kinds,
                     [.. sites.Select(site => (site.Code, site.Name))],
-                    [.. sites.Select(site => site.AssignedTo).OfType<string>().Distinct().Order(StringComparer.Ordinal)]);
+                    [.. sites.Select(site => site.AssignedTo).OfType<string>().Distinct().Order(StringComparer.Ordinal)])
+                {
+                    DuesAhead = ahead,
+                };
             },
             cancellationToken);
     }
@@ -105,7 +111,10 @@ public sealed class AttentionQuery(LogBookStore store, TimeProvider clock)
                         row.System?.Name,
                         row.Site?.AssignedTo,
                         Documents.Finding(row.Finding, viewer.Language),
-                        today.DayNumber - row.Finding.FirstSeen.DayNumber);
+                        today.DayNumber - row.Finding.FirstSeen.DayNumber)
+                    {
+                        Id = row.Finding.Id,
+                    };
             },
             cancellationToken);
     }
@@ -115,12 +124,19 @@ public sealed class AttentionQuery(LogBookStore store, TimeProvider clock)
         ? db.Findings
         : db.Findings.Where(finding => !FindingKey.ForReviewersOnly.Contains(finding.Kind));
 
+    // What is due soon is planned work and would bury what is out of line; it is listed when it is asked for.
+    private static bool LeavesDuesOut(AttentionFilter filter) => string.IsNullOrEmpty(filter.Kind) && filter.Severity is null && filter.State is null;
+
     private static IQueryable<FindingRow> Asked(LogBookDb db, IQueryable<FindingRow> seen, AttentionFilter filter)
     {
         var asked = filter.State is { } state ? seen.Where(finding => finding.State == state) : seen.Where(finding => Waiting.Contains(finding.State));
         if (!string.IsNullOrEmpty(filter.Kind))
         {
             asked = asked.Where(finding => finding.Kind == filter.Kind);
+        }
+        else if (LeavesDuesOut(filter))
+        {
+            asked = asked.Where(finding => finding.Kind != FindingKinds.ClockDue || finding.Severity != Severity.Watch);
         }
 
         if (filter.Severity is { } severity)

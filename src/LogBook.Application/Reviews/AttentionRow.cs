@@ -9,4 +9,8 @@ namespace LogBook.Application.Reviews;
 /// <param name="Person">Technician whose round the site is on.</param>
 /// <param name="Finding">The finding in the viewer's language.</param>
 /// <param name="DaysOpen">Days since it was first seen.</param>
-public sealed record AttentionRow(FindingKey Key, string? SiteName, string? SystemName, string? Person, Finding Finding, int DaysOpen);
+public sealed record AttentionRow(FindingKey Key, string? SiteName, string? SystemName, string? Person, Finding Finding, int DaysOpen)
+{
+    /// <summary>Number of its row, for an answer; 0 where the row was not read for one. It changes when findings are worked out anew.</summary>
+    public int Id { get; init; }
+}

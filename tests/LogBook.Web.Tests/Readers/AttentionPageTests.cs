@@ -1,9 +1,11 @@
 using Bunit;
+using LogBook.Application.Data;
 using LogBook.Domain.Findings;
 using LogBook.Domain.Languages;
 using LogBook.Domain.Sites;
 using LogBook.Testing.Readers;
 using LogBook.Web.Features.Attention;
+using Microsoft.EntityFrameworkCore;
 
 namespace LogBook.Web.Tests.Readers;
 
@@ -19,7 +21,7 @@ public sealed class AttentionPageTests
         var page = pages.Render<AttentionPage>("/attention");
 
         Assert.Equal("Probe reads off", page.Find(".finding-title a").TextContent);
-        Assert.Equal("as found against reference: -7.40 % (-11.5 to -3.30 %); limit -5.00 to 5.00 %", page.Find(".finding-evidence").TextContent);
+        Assert.Equal("as found against reference: -7.4 % (-11.5 to -3.3 %); limit -5 to 5 %", page.Find(".finding-evidence").TextContent);
         Assert.Contains("Plan", page.Find(".finding-mark").TextContent, StringComparison.Ordinal);
         Assert.NotNull(page.Find(".finding-mark svg"));
     }
@@ -32,7 +34,7 @@ public sealed class AttentionPageTests
         var page = pages.Render<AttentionPage>("/attention");
 
         Assert.Equal("dicho en español", page.Find(".finding-text").TextContent);
-        Assert.Contains("-7,40", page.Find(".finding-evidence").TextContent, StringComparison.Ordinal);
+        Assert.Contains("-7,4 %", page.Find(".finding-evidence").TextContent, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -72,7 +74,7 @@ public sealed class AttentionPageTests
 
         var page = pages.Render<FindingPage>("/attention/finding?site=YAF-1&system=CT-1&kind=probe-reads-off&seen=2026-04-01");
 
-        Assert.Equal(["-7.40 %", "-11.5 to -3.30 %", "-5.00 to 5.00 %"], page.FindAll("td.figure").Select(cell => cell.TextContent));
+        Assert.Equal(["-7.4 %", "-11.5 to -3.3 %", "-5 to 5 %"], page.FindAll("td.figure").Select(cell => cell.TextContent));
         Assert.Contains(page.FindAll(".links a"), link => link.GetAttribute("href") == "/sites/YAF-1/systems/CT-1?from=2026-01-31&to=2026-05-01");
         Assert.Contains("% of the reference", page.Find("details dd").TextContent, StringComparison.Ordinal);
     }
@@ -84,6 +86,69 @@ public sealed class AttentionPageTests
 
         Assert.Equal("Nothing here", pages.Render<FindingPage>("/attention/finding?site=NUR-1&kind=probe-reads-off&seen=2026-04-01").Find("h1").TextContent);
     }
+
+    [Fact]
+    public async Task List_Technician_HasNothingToAnswerWith()
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Technician, fill: OneFindingAsync);
+
+        Assert.Empty(pages.Render<AttentionPage>("/attention").FindAll(".finding-acts"));
+        Assert.Empty(pages.Render<FindingPage>("/attention/finding?site=YAF-1&system=CT-1&kind=probe-reads-off&seen=2026-04-01").FindAll(".finding-acts"));
+    }
+
+    [Fact]
+    public async Task Answer_Sleep_AsksForDayAndReasonAndIsKept()
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Supervisor, fill: OneFindingAsync);
+        var page = pages.Render<AttentionPage>("/attention");
+
+        await page.FindAll(".finding-acts button").Single(button => button.TextContent == "Put to sleep until a day").ClickAsync();
+        await page.Find(".finding-acts form").SubmitAsync();
+        Assert.Contains("A day after today", page.Find(".finding-acts [role=status]").TextContent, StringComparison.Ordinal);
+        await page.Find(".finding-acts input[type=date]").ChangeAsync("2026-05-04");
+        await page.Find(".finding-acts form").SubmitAsync();
+        Assert.Equal("A reason is needed.", page.Find(".finding-acts [role=status]").TextContent);
+        Assert.Empty(await MarksAsync(pages));
+
+        await page.Find(".finding-acts textarea").ChangeAsync("tower off until May");
+        await page.Find(".finding-acts form").SubmitAsync();
+
+        var mark = Assert.Single(await MarksAsync(pages));
+        Assert.Equal((FindingState.Snoozed, new DateOnly(2026, 5, 4), "tower off until May"), (mark.State, mark.Until!.Value, mark.Because));
+    }
+
+    [Fact]
+    public async Task Answer_TakeOnInSpanish_IsKeptWithWhoDidIt()
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Supervisor, Language.Spanish, OneFindingAsync);
+        var page = pages.Render<FindingPage>("/attention/finding?site=YAF-1&system=CT-1&kind=probe-reads-off&seen=2026-04-01");
+
+        await page.FindAll(".finding-acts button").Single(button => button.TextContent == "Me encargo de esto").ClickAsync();
+        await page.Find(".finding-acts form").SubmitAsync();
+
+        var mark = Assert.Single(await MarksAsync(pages));
+        Assert.Equal((FindingState.Acknowledged, "r.yaffle@quernwath.example"), (mark.State, mark.Who));
+    }
+
+    [Fact]
+    public async Task List_DueSoon_IsCountedAndListedWhenAskedFor()
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Supervisor, fill: async firm =>
+        {
+            var site = await firm.AddSiteAsync("YAF-1");
+            await firm.AddFindingAsync(site, FindingKinds.ClockDue, Severity.Watch, Day);
+            await firm.AddFindingAsync(site, FindingKinds.ClockDue, Severity.Act, Day.AddDays(1));
+            return site.Customer;
+        });
+
+        var page = pages.Render<AttentionPage>("/attention");
+        Assert.Contains("Act", Assert.Single(page.FindAll(".finding-mark")).TextContent, StringComparison.Ordinal);
+        var link = page.FindAll("a").Single(a => a.TextContent == "Due soon: 1").GetAttribute("href")!;
+
+        Assert.Contains("Watch", Assert.Single(pages.Render<AttentionPage>(link).FindAll(".finding-mark")).TextContent, StringComparison.Ordinal);
+    }
+
+    private static Task<List<FindingMarkRow>> MarksAsync(ReadPages pages) => pages.Firm.Store.ReadAsync(ReadingFirm.Supervisor, db => db.FindingMarks.ToListAsync());
 
     private static async Task<int?> OneFindingAsync(ReadingFirm firm)
     {

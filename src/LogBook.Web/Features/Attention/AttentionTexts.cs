@@ -31,5 +31,23 @@ public static class AttentionTexts
         "Uma constatação diz o que os registros sugerem e com que certeza. Uma pessoa decide o que significa.");
     public static readonly Text Answer = new("Answer", "Respuesta", "Resposta");
     public static readonly Text TakeOn = new("I take this on", "Me encargo de esto", "Eu assumo isto");
+    public static readonly Text Sleep = new("Put to sleep until a day", "Aplazar hasta un día", "Adiar até um dia");
+    public static readonly Text OpenAgain = new("Open again", "Volver a abrir", "Abrir de novo");
+    public static readonly Text SleepUntil = new("Until", "Hasta", "Até");
+    public static readonly Text TakeOnMeans = new(
+        "Says who looks after it. It stays in the list until its evidence is gone.",
+        "Indica quién se encarga. Sigue en la lista hasta que desaparezca la evidencia.",
+        "Indica quem cuida disso. Continua na lista até que a evidência desapareça.");
+    public static readonly Text SleepMeans = new(
+        "It leaves the urgent part of the work until that day and then comes back by itself, with the reason on record.",
+        "Deja de urgir hasta ese día y entonces vuelve por sí solo, con el motivo registrado.",
+        "Deixa de ser urgente até esse dia e então volta sozinho, com o motivo registrado.");
+    public static readonly Text OpenAgainMeans = new(
+        "The answer is taken back; that it was given stays on record.",
+        "La respuesta se retira; queda registrado que se dio.",
+        "A resposta é retirada; fica registrado que foi dada.");
+    public static readonly Text WhichDay = new("A day after today is needed, at most a year ahead.", "Hace falta un día posterior a hoy, como máximo dentro de un año.", "É preciso um dia depois de hoje, no máximo daqui a um ano.");
+    public static readonly Text Gone = new("This finding is no longer there: the records have changed. Load the page again.", "Este hallazgo ya no existe: los registros han cambiado. Cargue la página de nuevo.", "Esta constatação não existe mais: os registros mudaram. Carregue a página de novo.");
+    public static readonly Text DuesAhead = new("Due soon: {0}", "Vencen pronto: {0}", "Vencem em breve: {0}");
     public static readonly Text NoEvidence = new("This finding rests on a record, not on figures.", "Este hallazgo se basa en un registro, no en cifras.", "Esta constatação se baseia em um registro, não em números.");
 }
