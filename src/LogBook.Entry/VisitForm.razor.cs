@@ -6,6 +6,7 @@ using LogBook.Domain.Visits;
 using LogBook.Entry.Cautions;
 using LogBook.Entry.Closing;
 using LogBook.Entry.Drafts;
+using LogBook.Entry.Photos;
 using LogBook.Entry.Plans;
 using LogBook.Entry.State;
 using LogBook.Entry.Texts;
@@ -56,6 +57,10 @@ public sealed partial class VisitForm : IAsyncDisposable
     /// <summary>Clock of the device.</summary>
     [Parameter]
     public TimeProvider TimeProvider { get; set; } = TimeProvider.System;
+
+    /// <summary>Where pictures are kept until the visit is sent; null where the host keeps none, and none are offered then.</summary>
+    [Parameter]
+    public IPhotoDesk? Photos { get; set; }
 
     /// <summary>Issues that came back after the visit was sent.</summary>
     [Parameter]
@@ -141,6 +146,7 @@ public sealed partial class VisitForm : IAsyncDisposable
 
         _state.Language = Language;
         _state.Me = Me;
+        _state.Photos = Photos;
         _state.Previous = Previous;
         _state.Refusals = Refusals;
         _state.Renew();

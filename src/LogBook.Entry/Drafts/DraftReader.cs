@@ -43,10 +43,37 @@ internal sealed class DraftReader
             Cleaning = top.Text("cleaning"),
             Notes = top.Text("notes"),
             Systems = Systems(was?.Systems ?? []),
+            Photos = Photos(was?.Photos ?? []),
             Recommendations = List(DraftKey.Of(DraftKey.Visit, "recommendations"), "recommendations", was?.Recommendations ?? [], Recommendation),
             Samples = List(DraftKey.Of(DraftKey.Visit, "samples"), "samples", was?.Samples ?? [], Sample),
             Signatures = [.. Coded(DraftKey.Of(DraftKey.Visit, "signatures"), "signatures", was?.Signatures ?? [], s => s.By.ToString(), Signature)],
         };
+    }
+
+    // Also of a row whose words are missing yet: what somebody photographed is not lost with them.
+    private List<Photo> Photos(IReadOnlyList<Photo> was)
+    {
+        var photos = was.ToList();
+        foreach (var code in _draft.PartsUnder(DraftKey.Systems))
+        {
+            var list = DraftKey.Of(DraftKey.Systems, code, "observations");
+            foreach (var row in _draft.Rows(list))
+            {
+                var group = new DraftGroup(_draft, row, string.Empty, _trace);
+                if (group.Id("photo") is { } id && !photos.Exists(photo => photo.Id == id))
+                {
+                    photos.Add(new Photo
+                    {
+                        Id = id,
+                        Of = $"{code}/observations/{group.Text("about") ?? "tower"}",
+                        Sha256 = group.Text("photoSha256"),
+                        TakenAt = Moment.TryParse(group.Text("photoTakenAt"), out var taken) ? taken : null,
+                    });
+                }
+            }
+        }
+
+        return photos;
     }
 
     private List<VisitedSystem> Systems(IReadOnlyList<VisitedSystem> was)

@@ -7,6 +7,7 @@ using LogBook.Domain.Visits;
 using LogBook.Entry.Cautions;
 using LogBook.Entry.Drafts;
 using LogBook.Entry.Numbers;
+using LogBook.Entry.Photos;
 using LogBook.Entry.Plans;
 using LogBook.Entry.Texts;
 
@@ -54,6 +55,9 @@ public sealed class FormState
 
     /// <summary>Language of the form.</summary>
     public Language Language { get; set; }
+
+    /// <summary>Where pictures are kept until the visit is sent; null where the host keeps none.</summary>
+    public IPhotoDesk? Photos { get; set; }
 
     /// <summary>Code of the person at the form.</summary>
     public string Me { get; set; } = string.Empty;

@@ -103,6 +103,7 @@ public static class WebServices
         services.AddMudServices();
         services.AddScoped<Wording>();
         services.AddScoped<VisitDesk>();
+        services.AddScoped<VisitPhotos>();
         services.AddSingleton<SetUpDesk>();
         services.AddSingleton<AccountKeeper>();
         services.AddHttpContextAccessor();
@@ -114,6 +115,7 @@ public static class WebServices
         services.AddSingleton<TokenStore>();
         services.AddSingleton(new PhotoFolder(settings.PhotoFolder));
         services.AddSingleton<PhotoStore>();
+        services.AddSingleton<DraftPhotos>();
         services.AddSingleton<RoundQuery>();
         services.AddProblemDetails();
         services.AddOpenApi("v1", openApi => openApi.AddDocumentTransformer((document, _, _) =>

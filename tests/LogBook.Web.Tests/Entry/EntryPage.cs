@@ -3,9 +3,11 @@ using Bunit;
 using LogBook.Domain.History;
 using LogBook.Domain.Languages;
 using LogBook.Domain.Outcomes;
+using LogBook.Domain.Sites;
 using LogBook.Domain.Visits;
 using LogBook.Entry;
 using LogBook.Entry.Drafts;
+using LogBook.Entry.Photos;
 using Microsoft.Extensions.Time.Testing;
 
 namespace LogBook.Web.Tests.Entry;
@@ -21,18 +23,21 @@ internal sealed class EntryPage : IAsyncDisposable
         VisitDraft? draft = null,
         Language language = Language.English,
         IReadOnlyList<Visit>? previous = null,
-        string me = "RYA")
+        string me = "RYA",
+        IPhotoDesk? photos = null,
+        Site? site = null)
     {
         _firm = firm ?? EntryFirm.TowerOnly;
         _context.JSInterop.SetupModule("./_content/LogBook.Entry/entry.js").Mode = JSRuntimeMode.Loose;
         Draft = draft ?? VisitDraft.Start(EntryFirm.Site, "RYA", Clock);
         Form = _context.Render<VisitForm>(form => form
             .Add(f => f.Firm, _firm)
-            .Add(f => f.Site, EntryFirm.Site)
+            .Add(f => f.Site, site ?? EntryFirm.Site)
             .Add(f => f.Previous, previous ?? [EntryFirm.Earlier])
             .Add(f => f.Draft, Draft)
             .Add(f => f.Language, language)
             .Add(f => f.Me, me)
+            .Add(f => f.Photos, photos)
             .Add(f => f.TimeProvider, Clock)
             .Add(f => f.Changed, (VisitDraft changed) => Kept.Add(changed.ToJson()))
             .Add(f => f.Close, (Visit visit) => Closed.Add(visit)));

@@ -35,6 +35,12 @@ public sealed partial class VisitHost : IDisposable
     private VisitIntake Intake { get; set; } = default!;
 
     [Inject]
+    private VisitPhotos Photos { get; set; } = default!;
+
+    [Inject]
+    private DraftPhotos Pictures { get; set; } = default!;
+
+    [Inject]
     private TimeProvider Clock { get; set; } = default!;
 
     [Inject]
@@ -118,6 +124,7 @@ public sealed partial class VisitHost : IDisposable
             switch (await Intake.ReceiveAsync(viewer, visit, IntakeSource.Page))
             {
                 case IntakeOutcome.Stored stored:
+                    await HandOverAsync(viewer, visit);
                     await Drafts.DeleteReceivedAsync(viewer, stored.VisitId, stored.Sha256);
                     Navigation.NavigateTo($"/visits/{stored.VisitId:D}");
                     return;
@@ -143,6 +150,22 @@ public sealed partial class VisitHost : IDisposable
         finally
         {
             _saving.Release();
+        }
+    }
+
+    // The visit is received and says which pictures it wants; one that could not be handed over stays kept and is named on its page.
+    private async Task HandOverAsync(Viewer viewer, Visit visit)
+    {
+        try
+        {
+            if (await Pictures.HandOverAsync(viewer, visit) is > 0 and var left)
+            {
+                Logger.LogWarning("{Left} photos of visit {Visit} were not handed over", left, visit.Id);
+            }
+        }
+        catch (IOException exception)
+        {
+            Logger.LogError(exception, "The photos of visit {Visit} were not handed over", visit.Id);
         }
     }
 }

@@ -1,0 +1,76 @@
+using System.Security.Cryptography;
+using LogBook.Application.Data;
+using LogBook.Domain.Visits;
+
+namespace LogBook.Application.Visits;
+
+/// <summary>Pictures of visits that are still being written: each account has its own, kept clean of tags from the start.</summary>
+public sealed class DraftPhotos(PhotoFolder folder, PhotoStore photos, TimeProvider clock)
+{
+    /// <summary>Keeps a picture.</summary>
+    /// <returns>What became of it; where it is kept, its new identity and the hash of what is kept.</returns>
+    public async Task<(PhotoOutcome Outcome, Guid Id, string Sha256)> KeepAsync(Viewer viewer, Stream content, CancellationToken cancellationToken = default)
+    {
+        if (!viewer.MayEnterVisits || viewer.UserId is null)
+        {
+            return (PhotoOutcome.NotFound, default, "");
+        }
+
+        if (await Pictures.ReadAsync(content, cancellationToken) is not { } bytes)
+        {
+            return (PhotoOutcome.TooLarge, default, "");
+        }
+
+        var (outcome, picture) = Pictures.Remade(bytes);
+        if (picture is null)
+        {
+            return (outcome, default, "");
+        }
+
+        var id = Guid.CreateVersion7(clock.GetUtcNow());
+        await Pictures.WriteAsync(PathOf(viewer, id), picture, cancellationToken);
+        return (PhotoOutcome.Stored, id, Convert.ToHexStringLower(SHA256.HashData(picture)));
+    }
+
+    /// <summary>A small JPEG of a picture; null where the viewer keeps none under this identity.</summary>
+    public async Task<byte[]?> ThumbnailAsync(Viewer viewer, Guid id, CancellationToken cancellationToken = default) =>
+        viewer.UserId is not null && File.Exists(PathOf(viewer, id)) ? Pictures.Small(await File.ReadAllBytesAsync(PathOf(viewer, id), cancellationToken)) : null;
+
+    /// <summary>Throws a picture away.</summary>
+    public void Remove(Viewer viewer, Guid id)
+    {
+        // A missing file is nothing to delete; a missing folder would be an error.
+        if (viewer.UserId is not null && File.Exists(PathOf(viewer, id)))
+        {
+            File.Delete(PathOf(viewer, id));
+        }
+    }
+
+    /// <summary>Hands the pictures of a visit that was received over to it; one that fails stays and is handed over when asked again.</summary>
+    /// <returns>How many of the visit's photos are still kept here.</returns>
+    public async Task<int> HandOverAsync(Viewer viewer, Visit visit, CancellationToken cancellationToken = default)
+    {
+        var left = 0;
+        foreach (var photo in visit.Photos.Where(photo => viewer.UserId is not null && File.Exists(PathOf(viewer, photo.Id))))
+        {
+            PhotoOutcome outcome;
+            await using (var content = File.OpenRead(PathOf(viewer, photo.Id)))
+            {
+                outcome = await photos.KeepAsync(viewer, photo.Id, content, cancellationToken);
+            }
+
+            if (outcome is PhotoOutcome.Stored or PhotoOutcome.AlreadyKnown)
+            {
+                Remove(viewer, photo.Id);
+            }
+            else
+            {
+                left++;
+            }
+        }
+
+        return left;
+    }
+
+    private string PathOf(Viewer viewer, Guid id) => Path.Combine(folder.Path, "drafts", FormattableString.Invariant($"{viewer.UserId}"), $"{id:N}.jpg");
+}

@@ -1,0 +1,92 @@
+using LogBook.Application.Data;
+using LogBook.Application.Visits;
+using LogBook.Domain.Visits;
+using LogBook.Testing;
+using LogBook.Testing.Databases;
+using Microsoft.EntityFrameworkCore;
+using SkiaSharp;
+
+namespace LogBook.Application.Tests.Visits;
+
+[Trait("goal", "S6")]
+public sealed class DraftPhotosTests : IAsyncLifetime
+{
+    private readonly SqliteDatabase _database = new();
+    private DraftPhotos _photos = default!;
+    private Viewer _writer = default!;
+
+    public async Task InitializeAsync()
+    {
+        await _database.StartWithSampleFirmAsync();
+        var folder = new PhotoFolder(Path.Combine(_database.Folder, "photos"));
+        _photos = new DraftPhotos(folder, new PhotoStore(_database.Get<LogBookStore>(), folder, _database.Clock), _database.Clock);
+        _writer = _database.Technician with { UserId = 7 };
+    }
+
+    [Fact]
+    public async Task HandOver_VisitReceived_MovesThePictureToIt()
+    {
+        var kept = await KeepAsync(Picture());
+        Assert.Equal(PhotoOutcome.Stored, kept.Outcome);
+        Assert.NotNull(SKBitmap.Decode(await _photos.ThumbnailAsync(_writer, kept.Id)));
+        var visit = SampleFirm.Visit() with { Photos = [new Photo { Id = kept.Id, Of = "CT-1/observations/tower", Sha256 = kept.Sha256 }] };
+        Assert.IsType<IntakeOutcome.Stored>(await _database.Get<VisitIntake>().ReceiveAsync(_writer, visit, IntakeSource.Page));
+
+        Assert.Equal(0, await _photos.HandOverAsync(_writer, visit));
+
+        var row = await _database.Get<LogBookStore>().ReadAsync(_database.Supervisor, db => db.Photos.SingleAsync());
+        Assert.NotNull(row.StoredAt);
+        Assert.True(File.Exists(Path.Combine(_database.Folder, "photos", row.FileName!)));
+        Assert.Null(await _photos.ThumbnailAsync(_writer, kept.Id));
+    }
+
+    [Fact]
+    public async Task HandOver_VisitNotReceived_KeepsThePicture()
+    {
+        var kept = await KeepAsync(Picture());
+        var visit = SampleFirm.Visit() with { Photos = [new Photo { Id = kept.Id, Of = "CT-1/observations/tower", Sha256 = kept.Sha256 }] };
+
+        Assert.Equal(1, await _photos.HandOverAsync(_writer, visit));
+
+        Assert.NotNull(await _photos.ThumbnailAsync(_writer, kept.Id));
+    }
+
+    [Fact]
+    [Trait("goal", "S1")]
+    public async Task Picture_OfAnotherAccount_IsNotSeen()
+    {
+        var kept = await KeepAsync(Picture());
+        var other = _writer with { UserId = 8 };
+
+        Assert.Null(await _photos.ThumbnailAsync(other, kept.Id));
+        _photos.Remove(other, kept.Id);
+        Assert.NotNull(await _photos.ThumbnailAsync(_writer, kept.Id));
+        Assert.Equal(PhotoOutcome.NotFound, (await _photos.KeepAsync(_writer with { Role = Domain.Sites.PersonRole.Customer }, new MemoryStream(Picture()))).Outcome);
+
+        _photos.Remove(_writer, kept.Id);
+        Assert.Null(await _photos.ThumbnailAsync(_writer, kept.Id));
+    }
+
+    [Fact]
+    public async Task Keep_WhatIsNoPicture_IsRefused()
+    {
+        Assert.Equal(PhotoOutcome.NotAPicture, (await KeepAsync("no picture at all"u8.ToArray())).Outcome);
+        Assert.Equal(PhotoOutcome.TooLarge, (await KeepAsync(new byte[PhotoStore.MostBytes + 1])).Outcome);
+    }
+
+    public Task DisposeAsync() => _database.DisposeAsync().AsTask();
+
+    private async Task<(PhotoOutcome Outcome, Guid Id, string Sha256)> KeepAsync(byte[] picture)
+    {
+        using var content = new MemoryStream(picture);
+        return await _photos.KeepAsync(_writer, content);
+    }
+
+    private static byte[] Picture()
+    {
+        using var bitmap = new SKBitmap(320, 200);
+        bitmap.Erase(SKColors.SeaGreen);
+        using var data = bitmap.Encode(SKEncodedImageFormat.Png, 90);
+        return data.ToArray();
+    }
+}
