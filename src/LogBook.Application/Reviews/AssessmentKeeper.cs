@@ -66,12 +66,16 @@ public sealed class AssessmentKeeper(LogBookStore store, SetUpStore setUp, TimeP
             async db => await db.Systems.Join(db.Sites, system => system.SiteId, site => site.Id, (system, site) => new { system, site.TimeZone }).ToListAsync(cancellationToken),
             cancellationToken);
         var count = 0;
-        foreach (var site in all.Where(pair => which((pair.system, pair.TimeZone))).GroupBy(pair => pair.system.SiteId, pair => pair.system.Id))
-        {
-            var systems = site.ToHashSet();
-            count += await AssessSiteAsync(viewer, site.Key, row => systems.Contains(row.Id), asOf, cancellationToken);
-        }
 
+        // Sites share nothing but the way to the database, and there the store lets one write at a time.
+        await Parallel.ForEachAsync(
+            all.Where(pair => which((pair.system, pair.TimeZone))).GroupBy(pair => pair.system.SiteId, pair => pair.system.Id),
+            new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount, CancellationToken = cancellationToken },
+            async (site, stop) =>
+            {
+                var systems = site.ToHashSet();
+                Interlocked.Add(ref count, await AssessSiteAsync(viewer, site.Key, row => systems.Contains(row.Id), asOf, stop));
+            });
         return count;
     }
 
@@ -142,6 +146,7 @@ public sealed class AssessmentKeeper(LogBookStore store, SetUpStore setUp, TimeP
         where TKey : notnull
     {
         var old = before.GroupBy(key).ToDictionary(group => group.Key, group => new Queue<TRow>(group));
+        var added = new List<TRow>();
         foreach (var row in after)
         {
             if (old.TryGetValue(key(row), out var candidates) && candidates.TryDequeue(out var standing))
@@ -154,9 +159,11 @@ public sealed class AssessmentKeeper(LogBookStore store, SetUpStore setUp, TimeP
             }
             else
             {
-                db.Add(row);
+                added.Add(row);
             }
         }
+
+        ManyRows.Add(db, added);
 
         db.RemoveRange(old.Values.SelectMany(rest => rest));
         return Task.CompletedTask;

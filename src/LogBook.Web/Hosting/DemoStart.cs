@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using LogBook.Application.Data;
 using LogBook.Application.Demo;
 using LogBook.Application.Reviews;
@@ -57,14 +58,19 @@ public sealed class DemoStart(
 
     private async Task MakeAsync(CancellationToken cancellationToken)
     {
-        console.Say("Making the demo firm …");
-        var outcome = await demo.RunAsync(DemoFirm.Create().Document, cancellationToken);
+        var since = Stopwatch.GetTimestamp();
+        console.Say("Making the demo firm, once: eighteen months of visits. This takes half a minute, more on a busy machine.");
+        console.Say("  1 of 2: simulating plants, controllers and visits …");
+        var document = await Task.Run(() => DemoFirm.Create().Document, cancellationToken);
+        console.Say($"  2 of 2: importing {document.Visits.Count} visits and working out what they mean …");
+        var outcome = await demo.RunAsync(document, cancellationToken);
         if (!outcome.Written)
         {
             throw new StartRefusedException("The demo firm was refused: " + string.Join("; ", outcome.Issues.Where(issue => issue.Blocks).Take(5).Select(Line)));
         }
 
         await assessments.AssessDueAsync(Starter, cancellationToken: cancellationToken);
+        console.Say($"  Made in {Stopwatch.GetElapsedTime(since).TotalSeconds:0} s.");
     }
 
     private async Task AddMissingAsync(DemoAccount account, CancellationToken cancellationToken)
