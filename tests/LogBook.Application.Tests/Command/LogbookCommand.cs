@@ -43,20 +43,29 @@ internal sealed class LogbookCommand : IDisposable
                     await kill.WaitForExitAsync();
                 }
             },
-            arguments);
+            arguments,
+            hearsInterrupts: true);
     }
 
     public Task<CommandResult> RunWithInputAsync(string? input, params string[] arguments) => RunAsync(input, _ => Task.CompletedTask, arguments);
 
-    private async Task<CommandResult> RunAsync(string? input, Func<Process, Task> meanwhile, string[] arguments)
+    private async Task<CommandResult> RunAsync(string? input, Func<Process, Task> meanwhile, string[] arguments, bool hearsInterrupts = false)
     {
-        var start = new ProcessStartInfo(Environment.ProcessPath is { } path && Path.GetFileNameWithoutExtension(path) == "dotnet" ? path : "dotnet")
+        var dotnet = Environment.ProcessPath is { } path && Path.GetFileNameWithoutExtension(path) == "dotnet" ? path : "dotnet";
+        var start = new ProcessStartInfo(hearsInterrupts ? "env" : dotnet)
         {
             RedirectStandardInput = true,
             RedirectStandardOutput = true,
             RedirectStandardError = true,
             WorkingDirectory = Folder,
         };
+        if (hearsInterrupts)
+        {
+            // A shell starts what runs in the background deaf to SIGINT, and its children inherit that.
+            start.ArgumentList.Add("--default-signal=INT");
+            start.ArgumentList.Add(dotnet);
+        }
+
         start.ArgumentList.Add(Path.Combine(AppContext.BaseDirectory, "logbook.dll"));
         foreach (var argument in arguments)
         {
