@@ -184,7 +184,9 @@ public static class Shown
         }
 
         var shownDecimals = Math.Min(decimals, 10);
-        value = Math.Round(value, shownDecimals, MidpointRounding.AwayFromZero);
+
+        // A small negative number rounds to a negative zero, which nobody would write.
+        value = Math.Round(value, shownDecimals, MidpointRounding.AwayFromZero) + 0.0;
         var format = (Math.Abs(value) >= 10_000 ? "#,##0" : "0") + (shownDecimals > 0 ? "." + new string('0', shownDecimals) : string.Empty);
         return value.ToString(format, Cultures.Of(language));
     }

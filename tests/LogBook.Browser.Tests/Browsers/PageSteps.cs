@@ -8,6 +8,18 @@ namespace LogBook.Browser.Tests.Browsers;
 /// <summary>What a person does on the pages.</summary>
 public static class PageSteps
 {
+    // An axis, its labels and a line of readings take thousands of pixels; an empty canvas none.
+    private const int LeastPainted = 2000;
+
+    private const string PaintedPixels = """
+        [...document.querySelectorAll(".chart-root canvas")].reduce((sum, canvas) => {
+          const pixels = canvas.getContext("2d").getImageData(0, 0, canvas.width, canvas.height).data;
+          let painted = 0;
+          for (let i = 3; i < pixels.length; i += 4) if (pixels[i] > 0) painted++;
+          return sum + painted;
+        }, 0)
+        """;
+
     /// <summary>Signs in and arrives at the first page of the role.</summary>
     public static async Task SignInAsync(this IPage page, string email)
     {
@@ -26,6 +38,13 @@ public static class PageSteps
     {
         await page.GotoAsync(path);
         await page.IsLiveAsync();
+    }
+
+    /// <summary>Waits until the chart stands on its canvas: not its frame alone, but paint on it.</summary>
+    public static async Task ChartIsDrawnAsync(this IPage page)
+    {
+        await Expect(page.Locator(".chart-root[data-ready=true] canvas").First).ToBeVisibleAsync();
+        await page.WaitForFunctionAsync(PaintedPixels + " > " + LeastPainted);
     }
 
     /// <summary>The box of a field of the visit form.</summary>

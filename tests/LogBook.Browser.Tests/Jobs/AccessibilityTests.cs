@@ -10,9 +10,15 @@ using static Microsoft.Playwright.Assertions;
 
 namespace LogBook.Browser.Tests.Jobs;
 
-/// <summary>Axe finds nothing on the main pages at the size of a tablet.</summary>
+/// <summary>Axe finds nothing on the main pages at the size of a tablet, and leaves nothing undecided but what is listed with a reason.</summary>
 public sealed class AccessibilityTests
 {
+    // Undecided by axe, decided by a person; everything else that is undecided fails.
+    private static readonly AxeException[] Judged =
+    [
+        new("color-contrast", ".wide .figures *", "Columns that are scrolled out of the box or lie under the fixed first one: colours of the cells beside them, which axe has judged."),
+    ];
+
     private static readonly EntryStepName[] Steps =
     [
         new("arrive", EntryTexts.Arrive.En), new("controller", EntryTexts.Controller.En), new("reference", EntryTexts.Reference.En), new("water", EntryTexts.Water.En),
@@ -51,6 +57,11 @@ public sealed class AccessibilityTests
         {
             await supervisor.GoAsync(path);
             await Expect(supervisor.Locator("main .loading:visible")).ToHaveCountAsync(0);
+            if (name == "site history")
+            {
+                await supervisor.ChartIsDrawnAsync();
+            }
+
             await browser.PictureAsync(supervisor, name);
             await LookAsync(supervisor, name, found);
         }
@@ -63,6 +74,26 @@ public sealed class AccessibilityTests
         var result = await page.RunAxe(new AxeRunOptions());
         Assert.NotEmpty(result.Passes);
         found.AddRange(result.Violations.SelectMany(violation => violation.Nodes.Select(node => $"{name}: {violation.Id} ({violation.Impact}) at {node.Target} {node.Html}")));
+        foreach (var (rule, node) in result.Incomplete.SelectMany(rule => rule.Nodes.Select(node => (rule, node))))
+        {
+            if (!await IsExceptedAsync(page, rule.Id, node.Target.ToString()))
+            {
+                found.Add($"{name}: {rule.Id} (undecided) at {node.Target} {node.Html} {string.Join(" ", node.Any.Concat(node.All).Concat(node.None).Select(check => check.Message))}");
+            }
+        }
+    }
+
+    private static async Task<bool> IsExceptedAsync(IPage page, string rule, string target)
+    {
+        foreach (var exception in Judged.Where(exception => exception.Rule == rule))
+        {
+            if (await page.EvaluateAsync<bool>("([target, selector]) => document.querySelector(target)?.matches(selector) === true", new[] { target, exception.Selector }))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private sealed record EntryStepName(string Name, string Shown);

@@ -123,11 +123,11 @@ public sealed class WholeJobTests
         await Expect(finding).ToContainTextAsync(AttentionTexts.AgeToday.En);
 
         // pH 9.3 with a standard uncertainty of 0.1, so ± 0.2 at k = 2 (JCGM 100:2008, 6.2); limits of the programme.
-        await Expect(finding).ToContainTextAsync("9.30 (9.10 to 9.50); limit 7.50 to 9.00");
+        await Expect(finding).ToContainTextAsync("pH 9.3 (pH 9.1 to 9.5); limit pH 7.5 to 9");
         await browser.PictureAsync(page, "attention");
         await finding.GetByRole(AriaRole.Link).First.ClickAsync();
         await Expect(page.GetByRole(AriaRole.Heading, new() { Name = AttentionTexts.Evidence.En, Exact = true })).ToBeVisibleAsync();
-        await Expect(page.Locator("main table").First).ToContainTextAsync("9.10 to 9.50");
+        await Expect(page.Locator("main table").First).ToContainTextAsync("pH 9.1 to 9.5");
         await browser.PictureAsync(page, "finding");
     }
 
@@ -160,7 +160,7 @@ public sealed class WholeJobTests
         MailFigures.Equal(mail, FigureCodes.Evaporation, null, MakeUp - lost);
 
         // Controlled bleed: 535 - 390 hours at 985 L/h, timed on 3 February.
-        MailFigures.Equal(mail, FigureCodes.Bleed, "bleed", (535 - 390) * 985.0);
+        MailFigures.Equal(mail, FigureCodes.Bleed, null, (535 - 390) * 985.0);
 
         // Product: 100 mg/L in the water lost (use = dose x MU / cycles), at 1.12 kg/L.
         var expected = 100 * lost / 1e6 / 1.12;
@@ -215,7 +215,7 @@ public sealed class WholeJobTests
         await page.Locator("#close-visit").ClickAsync();
         await page.WaitForURLAsync($"**/visits/{visitId}");
         await Expect(page.Locator("main")).ToContainTextAsync(VisitsTexts.Version.In(Language.English, 2));
-        await Expect(page.Locator("section[aria-labelledby=versions] table")).ToContainTextAsync("20000");
+        await Expect(page.Locator("section[aria-labelledby=versions] table")).ToContainTextAsync("20,000 CFU/mL");
         await browser.PictureAsync(page, "version-2");
     }
 

@@ -11,6 +11,7 @@ public class ShownTests
     [InlineData(58312.4, 1170, "L", Language.English, "58,300 ± 2300 L")]
     [InlineData(58312.4, 1170, "L", Language.Portuguese, "58.300 ± 2300 L")]
     [InlineData(-7.42, 2.05, "%", Language.English, "-7 ± 4 %")]
+    [InlineData(-0.2, 3.5, "%", Language.English, "0 ± 7 %")]
     [InlineData(12.5, 0, "L", Language.Spanish, "12,5 L")]
     public void Estimated_RoundsToTheUncertainty(double value, double random, string unit, Language language, string expected) =>
         Assert.Equal(expected, Shown.Estimated(new Estimate(value, unit, random), language));

@@ -9,6 +9,7 @@ public static class HistoryPageTexts
     public static readonly Text Title = new("Site history", "Historial del sitio", "Histórico do local");
     public static readonly Text Sheet = new("Sheet of the last twelve visits", "Hoja de las últimas doce visitas", "Folha das últimas doze visitas");
     public static readonly Text Download = new("Table for a spreadsheet (CSV)", "Tabla para hoja de cálculo (CSV)", "Tabela para planilha (CSV)");
+    public static readonly Text Note = new("Note", "Nota", "Nota");
     public static readonly Text Period = new("Period", "Periodo", "Período");
     public static readonly Text Months3 = new("3 months", "3 meses", "3 meses");
     public static readonly Text Months6 = new("6 months", "6 meses", "6 meses");

@@ -97,6 +97,7 @@ public static class SetUpTexts
     public static readonly Text Past = new("past", "pasado", "passado");
     public static readonly Text Future = new("to come", "futuro", "futuro");
     public static readonly Text NewProgramme = new("New programme", "Programa nuevo", "Novo programa");
+    public static readonly Text Acts = new("What can be done", "Qué se puede hacer", "O que se pode fazer");
     public static readonly Text CopyProgramme = new("New one from a copy", "Nuevo a partir de una copia", "Novo a partir de uma cópia");
     public static readonly Text NoProgramme = new("No programme yet", "Todavía sin programa", "Sem programa ainda");
     public static readonly Text NoProgrammeMore = new("Without one there are no ranges to judge by and no feeds to expect.", "Sin él no hay rangos con que juzgar ni dosificaciones que esperar.", "Sem ele não há faixas para avaliar nem dosagens a esperar.");
