@@ -1,0 +1,68 @@
+using LogBook.Application.Data;
+using LogBook.Application.Demo;
+using LogBook.Application.DueLists;
+using LogBook.Application.History;
+using LogBook.Application.Imports;
+using LogBook.Application.Reviews;
+using LogBook.Application.Visits;
+using LogBook.Domain.Exchange;
+using LogBook.Testing.Databases;
+
+namespace LogBook.Benchmarks;
+
+/// <summary>P2: statements that a page sends, at two sizes; time at the larger one.</summary>
+internal static class PageBenchmark
+{
+    private const int Runs = 15;
+
+    private static readonly (string Name, int? Most)[] Pages = [("sites", 8), ("needs attention", 8), ("today's round", 8), ("site", 6), ("site history", 6), ("visit", 6), ("visits", null)];
+
+    public static async Task RunAsync(Table table)
+    {
+        var small = await CountsAsync(2);
+        var large = await CountsAsync(8);
+        foreach (var (page, most) in Pages)
+        {
+            var (few, many) = (small[page].Statements, large[page].Statements);
+            table.Row($"P2 statements, {page}, 2 and 8 sites", $"{few}, {many}; {large[page].Time}", most is null ? "the same" : $"the same, at most {most}", few == many && (most is null || many <= most));
+        }
+    }
+
+    private static async Task<Dictionary<string, (int Statements, string Time)>> CountsAsync(int systems)
+    {
+        var document = DemoScale.Create(systems, 0.5);
+        await using var database = new SqliteDatabase();
+        await database.StartAsync();
+        database.Clock.SetUtcNow(new DateTimeOffset(2026, 1, 1, 8, 0, 0, TimeSpan.Zero));
+        using (var stream = new MemoryStream(System.Text.Encoding.UTF8.GetBytes(ExchangeWriter.Write(document))))
+        {
+            await database.Get<ExchangeImport>().ImportAsync(Viewer.System("benchmark"), stream);
+        }
+
+        var (viewer, site, visit) = (database.Supervisor, document.Systems[0], document.Visits[^1]);
+        var found = new Dictionary<string, (int, string)>();
+        async Task MeasureAsync(string page, Func<Task> read)
+        {
+            await read();
+            database.Statements.Reset();
+            await read();
+            var statements = database.Statements.Count;
+            var times = new List<double>();
+            for (var i = 0; i < Runs; i++)
+            {
+                times.Add(await SaveBenchmark.TimeAsync(read));
+            }
+
+            found[page] = (statements, SaveBenchmark.Milliseconds(times));
+        }
+
+        await MeasureAsync("sites", () => database.Get<SitesQuery>().ListAsync(viewer));
+        await MeasureAsync("needs attention", () => database.Get<AttentionQuery>().ListAsync(viewer, new AttentionFilter()));
+        await MeasureAsync("today's round", () => database.Get<TodaysRoundQuery>().OfAsync(viewer));
+        await MeasureAsync("site", () => database.Get<SiteCardQuery>().OfAsync(viewer, site.Site));
+        await MeasureAsync("site history", () => database.Get<SiteHistoryQuery>().OfAsync(viewer, site.Site, site.Code, new DateOnly(2025, 7, 1), new DateOnly(2026, 1, 1), null));
+        await MeasureAsync("visit", () => database.Get<VisitQuery>().OfAsync(viewer, visit.Id));
+        await MeasureAsync("visits", () => database.Get<VisitsQuery>().ListAsync(viewer, new VisitsFilter()));
+        return found;
+    }
+}
