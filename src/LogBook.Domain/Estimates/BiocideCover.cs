@@ -47,7 +47,7 @@ internal sealed record BiocideCover(string Drum, string Name, DateTime? LastWork
             }
 
             var ran = dosing.HoursRun.HasValue ? dosing.HoursRun.Value.Value : (double?)null;
-            if (ran <= NoHours || (ran is null && dosing.LitresUsed is { HasValue: true } used && dosing.LitresPlanned is { HasValue: true } planned && used.Value.High < planned.Value.Value / Math.Max(1, dosing.Planned.Count)))
+            if (IsNone(ran, dosing) || (ran is null && dosing.LitresUsed is { HasValue: true } used && dosing.LitresPlanned is { HasValue: true } planned && used.Value.High < planned.Value.Value / Math.Max(1, dosing.Planned.Count)))
             {
                 (last, why) = (dosing.Since.Visit.At, BiocideGap.DidNotRun);
                 missed += dosing.Planned.Count;
@@ -82,6 +82,10 @@ internal sealed record BiocideCover(string Drum, string Name, DateTime? LastWork
         var before = PlannedRuns.Of(visit.History, feed.Drum, last.AddDays(-28), last);
         return new(feed.Drum, product.Name, before.Count > 0 ? before[^1].Start : last, why);
     }
+
+    // A display in tenths may hide a short dose: not one whole dose ran, or nothing was counted where tenths should have been.
+    private static bool IsNone(double? ran, PlannedDosing dosing) =>
+        ran is { } hours && (dosing.Planned.Count == 0 ? hours <= NoHours : hours + NoHours < dosing.HoursOfOne || (hours < NoHours / 2 && dosing.HoursPlanned > 2 * NoHours));
 
     private static (DateTime From, bool IsSure) EmptyFrom(VisitFacts at, PlannedDosing dosing, Feed feed)
     {

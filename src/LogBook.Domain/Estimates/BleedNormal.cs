@@ -29,7 +29,7 @@ public sealed class BleedNormal
     // A bucket timing so much off the one before tells of another valve or another opening.
     private const double OtherValve = 0.25;
 
-    // A stretch that loses more than this over the forecast is not taken for normal.
+    // A stretch that is so far off the forecast is not taken for normal.
     private const double Suspicious = 0.25;
     private const double MeterUncertainty = 0.03;
 
@@ -72,10 +72,12 @@ public sealed class BleedNormal
             return this;
         }
 
-        if (Count >= 2 && Forecast(visit, stretch) is { } forecast)
+        // Neither a leak nor a blocked valve is to be learnt as normal. Before anything was learnt only the valve on file can tell.
+        if (Forecast(visit, stretch) is { } forecast)
         {
-            var excess = stretch.LossPerDay.Minus(forecast);
-            if (excess.Value > Suspicious * stretch.LossPerDay.Value && excess.Value > excess.ExpandedUncertainty)
+            var off = stretch.LossPerDay.Minus(forecast);
+            var limit = Count >= 2 ? Suspicious : 2 * Suspicious;
+            if (Math.Abs(off.Value) > limit * Math.Max(stretch.LossPerDay.Value, forecast.Value) && Math.Abs(off.Value) > off.ExpandedUncertainty)
             {
                 return this;
             }

@@ -27,8 +27,9 @@ public sealed record DrumFacts(Drum Drum, Product? Product, DrumReading Reading,
             if (FeedParts.DrumOn(visit, reading.Drum) is { } drum)
             {
                 var product = visit.History.Firm.Products.GetValueOrDefault(drum.Product);
-                var found = Volume(drum, product, reading.Level, reading.Unit, table);
-                all.Add(new DrumFacts(drum, product, reading, found, LeftOf(drum, product, reading, found, table)));
+                var scatter = visit.Previous?.LevelScatter(drum.Code);
+                var found = Volume(drum, product, reading.Level, reading.Unit, table, scatter);
+                all.Add(new DrumFacts(drum, product, reading, found, LeftOf(drum, product, reading, found, table, scatter)));
             }
         }
 
@@ -40,11 +41,11 @@ public sealed record DrumFacts(Drum Drum, Product? Product, DrumReading Reading,
         ? null
         : (Reading.AddedL ?? 0) - (Reading.RemovedL ?? 0);
 
-    private static Computed<Estimate> Volume(Drum drum, Product? product, double? level, string? unit, UncertaintyTable table) => level is { } number
-        ? DrumVolume.FromLevel(drum, number, unit, product, table)
+    private static Computed<Estimate> Volume(Drum drum, Product? product, double? level, string? unit, UncertaintyTable table, LevelScatter? scatter) => level is { } number
+        ? DrumVolume.FromLevel(drum, number, unit, product, table).Map(litres => scatter is null ? litres : new Estimate(litres.Value, litres.Unit, scatter.Widened(litres.Random), litres.Common))
         : Computed<Estimate>.None(IntervalReasons.NotRead);
 
-    private static Computed<Estimate> LeftOf(Drum drum, Product? product, DrumReading reading, Computed<Estimate> found, UncertaintyTable table)
+    private static Computed<Estimate> LeftOf(Drum drum, Product? product, DrumReading reading, Computed<Estimate> found, UncertaintyTable table, LevelScatter? scatter)
     {
         if (reading.Swapped == true && reading.Left is null)
         {
@@ -52,7 +53,7 @@ public sealed record DrumFacts(Drum Drum, Product? Product, DrumReading Reading,
         }
 
         return reading.Swapped == true || (reading.Left is not null && reading.AddedL is null && reading.RemovedL is null)
-            ? Volume(drum, product, reading.Left, reading.Unit, table)
+            ? Volume(drum, product, reading.Left, reading.Unit, table, scatter)
             : found.Map(litres => litres.Plus(Estimate.Exact((reading.AddedL ?? 0) - (reading.RemovedL ?? 0), "L")));
     }
 }

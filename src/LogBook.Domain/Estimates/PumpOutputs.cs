@@ -57,9 +57,9 @@ public sealed record PumpOutputs(Pump Pump, VisitFacts Since, Computed<Estimate>
 
         var past = visit.PumpPast(pump);
         var rated = ProductUse.PumpRate(visit, pump.Drum);
-        var own = past.FirstDrawdown ?? past.Early;
-        var should = own ?? rated;
-        var earliest = past.FirstDrawdown is null && past.EarlyUntil is { } until && until != visit ? until : past.Start;
+        var own = past.Own;
+        var should = own?.LitresPerHour ?? rated;
+        var earliest = own is { Basis: PumpBasis.Early } && past.EarlyUntil is { } until && until != visit ? until : past.Start;
         Estimate? hours = null;
         PumpOutputs? window = null;
         var at = visit;
@@ -80,8 +80,9 @@ public sealed record PumpOutputs(Pump Pump, VisitFacts Since, Computed<Estimate>
 
                 window = new PumpOutputs(pump, at, Computed<Estimate>.Of(used), Computed<Estimate>.Of(hours), Computed<Estimate>.Of(used.Over(hours, "L/h")), rated)
                 {
-                    Own = past.FirstDrawdown is null && (past.EarlyUntil is null || past.EarlyUntil.Visit.At > at.Visit.At) ? null : own,
-                    OwnBasis = past.FirstDrawdown is not null ? PumpBasis.Drawdown : PumpBasis.Early,
+                    // An early output that the stretch itself is part of cannot judge it.
+                    Own = own is { Basis: PumpBasis.Early } && (past.EarlyUntil is not { } end || end.Visit.At > at.Visit.At) ? null : own?.LitresPerHour,
+                    OwnBasis = own?.Basis ?? PumpBasis.Rating,
                 };
             }
         }

@@ -35,14 +35,31 @@ internal sealed record PumpPast(VisitFacts Start, Estimate? FirstDrawdown, Estim
             : past;
     }
 
+    /// <summary>What the output should be: the first drawdown or the early output, whichever is known better; null before there is either.</summary>
+    public (Estimate LitresPerHour, PumpBasis Basis)? Own => (FirstDrawdown, Early) switch
+    {
+        ({ } column, { } early) when Relative(early) < Relative(column) => (early, PumpBasis.Early),
+        ({ } column, _) => (column, PumpBasis.Drawdown),
+        (null, { } early) => (early, PumpBasis.Early),
+        _ => null,
+    };
+
     /// <summary>A drawdown of a visit, L/h; the last one where there are several.</summary>
-    public static Estimate? DrawdownOf(VisitFacts visit, Pump pump) =>
-        visit.Record.Drawdowns.LastOrDefault(d => FeedParts.Same(d.Pump, pump.Code)) is { Millilitres: >= 0, Seconds: > 0 } drawdown
-            ? new Estimate(
-                drawdown.Millilitres / drawdown.Seconds * 3.6,
-                "L/h",
-                visit.History.Firm.Engine.Uncertainties.Share(UncertaintyCodes.PumpDrawdown) * drawdown.Millilitres / drawdown.Seconds * 3.6)
-            : null;
+    /// <remarks>Columns are read to whole or half millilitres: half a step comes on top, or a small pump seems to jump by a third.</remarks>
+    public static Estimate? DrawdownOf(VisitFacts visit, Pump pump)
+    {
+        if (visit.Record.Drawdowns.LastOrDefault(d => FeedParts.Same(d.Pump, pump.Code)) is not { Millilitres: >= 0, Seconds: > 0 } drawdown)
+        {
+            return null;
+        }
+
+        var toLitresPerHour = 3.6 / drawdown.Seconds;
+        var share = visit.History.Firm.Engine.Uncertainties.Share(UncertaintyCodes.PumpDrawdown) * drawdown.Millilitres;
+        var halfStep = drawdown.Millilitres == Math.Round(drawdown.Millilitres) ? 0.5 : 0.25;
+        return new Estimate(drawdown.Millilitres * toLitresPerHour, "L/h", Math.Sqrt((share * share) + (halfStep * halfStep)) * toLitresPerHour);
+    }
+
+    private static double Relative(Estimate estimate) => estimate.Value > 0 ? estimate.StandardUncertainty / estimate.Value : double.PositiveInfinity;
 
     private static Estimate? EarlyOf(VisitFacts start, VisitFacts visit, Pump pump)
     {

@@ -27,6 +27,7 @@ public sealed class VisitFacts
     private IReadOnlyList<PumpOutputs>? _pumpOutputs;
     private Dictionary<string, PumpPast>? _pumpPasts;
     private Dictionary<string, OwnUse>? _ownUses;
+    private Dictionary<string, LevelScatter>? _levelScatters;
     private IReadOnlyList<Figure>? _figures;
     private WaterFacts? _water;
     private CyclesFacts? _cycles;
@@ -244,6 +245,21 @@ public sealed class VisitFacts
         }
 
         return own;
+    }
+
+    /// <summary>How far the levels of a drum scatter: kept, because every later visit asks for it again.</summary>
+    /// <param name="drum">Code of the drum.</param>
+    /// <returns>The scatter up to this visit.</returns>
+    internal LevelScatter LevelScatter(string drum)
+    {
+        _levelScatters ??= new Dictionary<string, LevelScatter>(StringComparer.OrdinalIgnoreCase);
+        if (!_levelScatters.TryGetValue(drum, out var scatter))
+        {
+            scatter = Estimates.LevelScatter.Of(this, drum);
+            _levelScatters[drum] = scatter;
+        }
+
+        return scatter;
     }
 
     private HoursReading? HoursReading(string output) =>

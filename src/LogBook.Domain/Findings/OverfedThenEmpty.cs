@@ -112,7 +112,7 @@ public sealed class OverfedThenEmpty : IFindingRule
         }
 
         var elapsed = (visit.Visit.At - from.Visit.At).TotalHours;
-        var rate = visit.PumpPast(FeedParts.PumpOf(visit, code) ?? new Sites.Pump { Code = "?", Drum = code, Output = output }) is { FirstDrawdown: { } own } ? own
+        var rate = FeedParts.PumpOf(visit, code) is { } pump && visit.PumpPast(pump).Own is { } own ? own.LitresPerHour
             : ProductUse.PumpRate(visit, code);
         var forced = visit.Record.Switches.Any(s => FeedParts.Same(s.Output, output) && s.Found == SwitchPosition.ForcedOn);
         var timeline = OverfeedTimeline.Of(elapsed, run, drawn, rate is { Value: > 0 } ? rate : drawn.Over(Estimate.Exact(run, "h"), "L/h"), forced);

@@ -111,7 +111,7 @@ public sealed class WaterLoss : IFindingRule
         && visit.History.System.Drums.FirstOrDefault(drum => drum.Code.Equals(feed.Drum, StringComparison.OrdinalIgnoreCase)) is { } fed
         && visit.History.Firm.Products.GetValueOrDefault(fed.Product)?.Kind is ProductKind.Inhibitor or null) == true;
 
-    private Indication Shown(VisitFacts visit, (Estimate Excess, double Normal) found, FindingThresholds thresholds)
+    private static Indication Shown(VisitFacts visit, (Estimate Excess, double Normal) found, FindingThresholds thresholds)
     {
         var stretch = visit.Bleed.Value;
         var share = found.Excess.Scaled(100 / found.Normal, "%");
@@ -144,7 +144,7 @@ public sealed class WaterLoss : IFindingRule
         };
     }
 
-    private Indication ShownIdle(VisitFacts visit, (Estimate Excess, double Normal) found, FindingThresholds thresholds)
+    private static Indication ShownIdle(VisitFacts visit, (Estimate Excess, double Normal) found, FindingThresholds thresholds)
     {
         var share = found.Excess.Scaled(100 / found.Normal, "%");
         var confirmed = Confirm.ByEarlierVisit(visit, earlier => Standing(earlier) is { } then ? IsLoss(then, thresholds) : null);

@@ -1,6 +1,7 @@
 using LogBook.Domain.Estimates;
 using LogBook.Domain.Languages;
 using LogBook.Domain.Outcomes;
+using LogBook.Domain.Programmes;
 
 namespace LogBook.Domain.Findings;
 
@@ -126,7 +127,9 @@ public sealed class WrongProduct : IFindingRule
         public static Computed<Balance> Of(VisitFacts visit, DrumFacts drum)
         {
             var none = Computed<Balance>.None(VisitReasons.NotMeasured);
-            if (drum.Product?.Residual is not { } shows || visit.TowerReading(shows.Test) is not { } result)
+
+            // What oxidises or kills is used up in the water: its residual says nothing of the balance.
+            if (drum.Product is not { Kind: not ProductKind.Biocide, Residual: { } shows } || visit.TowerReading(shows.Test) is not { } result)
             {
                 return none;
             }

@@ -60,7 +60,7 @@ public class PumpOutputTests
         var builder = new HistoryBuilder { System = system => system with { Pumps = [system.Pumps[0] with { RatedLPerH = null }] } }.Every(28, 10);
         builder.InhibitorPerDayL = 0.19;
         builder.Visit(280, record => record with { Pumps = [new PumpReading { Pump = "P-INH", StrokeFound = 60, StrokeLeft = 30 }] });
-        Assert.Empty(builder.Visit(308).Visit(336).Visit(364).Assess().All(FindingKinds.PumpOutput).Where(f => f.FirstSeen > HistoryBuilderDay(10)));
+        Assert.DoesNotContain(builder.Visit(308).Visit(336).Visit(364).Assess().All(FindingKinds.PumpOutput), f => f.FirstSeen > HistoryBuilderDay(10));
     }
 
     [Fact]

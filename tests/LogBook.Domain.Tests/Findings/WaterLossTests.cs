@@ -128,6 +128,19 @@ public class WaterLossTests
     }
 
     [Fact]
+    public void Judge_BlockedBleedWhileLearning_IsNotLearntAsNormal()
+    {
+        var plant = new HistoryBuilder().Every(28, 3);
+        plant.BleedHoursPerDay = 2.5 * NormalHours;
+        plant.Every(28, 4);
+
+        plant.BleedHoursPerDay = NormalHours;
+        plant.Every(28, 4);
+
+        Assert.Empty(plant.Assess().All(FindingKinds.WaterLoss));
+    }
+
+    [Fact]
     public void Judge_ValveFlowNotOnFile_IsStillFoundAgainstTheOwnHistory()
     {
         var plant = Healthy(new HistoryBuilder { System = system => system with { BleedValveLPerH = null } });

@@ -1,0 +1,60 @@
+namespace LogBook.Domain.Estimates;
+
+/// <summary>How far the levels of one drum scatter about an even use, as its own readings show.</summary>
+/// <param name="Deviations">Latest deviations of a level from the line between its neighbours, over their weight, L, newest last.</param>
+/// <remarks>
+/// A dip that is worse than the table says makes every window too short. Of three levels in a row the middle one is held against the line
+/// between the others; its deviation is their errors times sqrt(1 + w0² + w2²). The median of many is blind to a spill, a slip or a change
+/// of use. It may only widen the table's value, and at most threefold: uneven use looks like scatter too.
+/// </remarks>
+internal sealed record LevelScatter(IReadOnlyList<double> Deviations)
+{
+    private const int Fewest = 8;
+    private const int Most = 24;
+    private const double WidestTimes = 3;
+
+    // Median of the absolute values of a normal variable, in standard deviations.
+    private const double MedianOfNormal = 0.6745;
+
+    private static readonly LevelScatter None = new([]);
+
+    /// <summary>Works out the deviations from those of the visit before.</summary>
+    /// <param name="visit">The visit.</param>
+    /// <param name="drum">Code of the drum.</param>
+    /// <returns>The deviations up to this visit.</returns>
+    public static LevelScatter Of(VisitFacts visit, string drum)
+    {
+        if (visit.Previous is not { } middle)
+        {
+            return None;
+        }
+
+        var past = middle.LevelScatter(drum);
+        if (middle.Previous is not { } first || Used(first, middle, drum) is not { } before || Used(middle, visit, drum) is not { } after || middle.Drum(drum)!.Change is null)
+        {
+            return past;
+        }
+
+        var (t1, t2) = ((middle.Visit.At - first.Visit.At).TotalDays, (visit.Visit.At - middle.Visit.At).TotalDays);
+        if (t1 <= 0 || t2 <= 0)
+        {
+            return past;
+        }
+
+        var (w0, w2) = (t2 / (t1 + t2), t1 / (t1 + t2));
+        var deviation = Math.Abs((before * w0) - (after * w2)) / Math.Sqrt(1 + (w0 * w0) + (w2 * w2));
+        return new LevelScatter([.. past.Deviations.TakeLast(Most - 1), deviation]);
+    }
+
+    /// <summary>Standard uncertainty of a level, widened where the drum's own readings ask for it.</summary>
+    /// <param name="byTable">By the table, L.</param>
+    /// <returns>L.</returns>
+    public double Widened(double byTable) => Deviations.Count < Fewest
+        ? byTable
+        : Math.Clamp(Statistics.Median(Deviations) / MedianOfNormal, byTable, WidestTimes * byTable);
+
+    private static double? Used(VisitFacts from, VisitFacts to, string drum) =>
+        from.Drum(drum) is { Left: { HasValue: true, Value: var left } } && to.Drum(drum) is { Found: { HasValue: true, Value: var found } }
+            ? left.Value - found.Value
+            : null;
+}
