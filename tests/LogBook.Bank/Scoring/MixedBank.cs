@@ -17,19 +17,15 @@ internal sealed class MixedBank
         var setUp = new FirmSetUp(firm.Document);
         var asOf = firm.Last.AddDays(1).ToDateTime(TimeOnly.MinValue, DateTimeKind.Utc);
         var courses = new Course[firm.Systems.Count];
-        var flags = new IReadOnlyList<Flag>[firm.Systems.Count];
-        Parallel.For(0, courses.Length, new ParallelOptions { MaxDegreeOfParallelism = 2 }, i =>
-        {
-            courses[i] = SystemRun.Of(firm.Systems[i], firm);
-            flags[i] = EngineFlags.Of(courses[i], setUp, asOf);
-        });
+        Parallel.For(0, courses.Length, new ParallelOptions { MaxDegreeOfParallelism = 2 }, i => courses[i] = SystemRun.Of(firm.Systems[i], firm));
+        var flags = EngineFlags.Of(courses, setUp, asOf);
         for (var i = 0; i < courses.Length; i++)
         {
-            Engine.Add(seed, courses[i], flags[i]);
+            Engine.Add(seed, courses[i], flags.Systems[i]);
             Baseline.Add(seed, courses[i], Spreadsheet.Of(courses[i]));
         }
 
-        Engine.AddShared(seed, courses, []);
+        Engine.AddShared(seed, courses, flags.Round);
         Baseline.AddShared(seed, courses, []);
     }
 }

@@ -36,7 +36,7 @@ internal static class SystemTrace
             Line($"{t.Day:yyyy-MM-dd} {(t.Running ? "" : "IDLE ")}C {t.Cycles:0.00} K {t.Conductivity:0} [{Read(SamplePoints.Tower, TestCodes.Conductivity)}; make-up {t.MakeUpConductivity:0} [{Read(SamplePoints.MakeUp, TestCodes.Conductivity)}]] Cl [{Read(SamplePoints.Tower, TestCodes.Chloride)}/{Read(SamplePoints.MakeUp, TestCodes.Chloride)}] probe {100 * (t.ProbeFactor - 1):0.0}% [{(probe is { Reference: > 0 } ? 100 * ((probe.AsFound / probe.Reference.Value) - 1) : null):0.0}% clean {probe?.AfterCleaning} cal {probe?.Calibrated}] inh {t.Inhibitor:0} [{Read(SamplePoints.Tower, TestCodes.Inhibitor)}] made {t.MakeUpL:0} purge h {t.HoursRun["purge"]:0.0} | {drums} [{written}]");
         }
 
-        foreach (var flag in EngineFlags.Of(course, new FirmSetUp(firm.Document), firm.Last.AddDays(1).ToDateTime(TimeOnly.MinValue, DateTimeKind.Utc)))
+        foreach (var flag in EngineFlags.Of([course], new FirmSetUp(firm.Document), firm.Last.AddDays(1).ToDateTime(TimeOnly.MinValue, DateTimeKind.Utc)).Systems[0])
         {
             Line($"{flag.Seen:yyyy-MM-dd} raised {flag.Raised:yyyy-MM-dd} closed {flag.Closed:yyyy-MM-dd} {flag.Severity} {flag.Kind} {flag.About}: {flag.Text}");
         }

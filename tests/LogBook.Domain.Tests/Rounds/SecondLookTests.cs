@@ -94,9 +94,9 @@ public class SecondLookTests
             Systems = [visit.Systems[0] with { Readings = [.. visit.Systems[0].Readings.Where(r => r.Test != TestCodes.Inhibitor), HistoryBuilder.Tower(TestCodes.Inhibitor, value, "mg/L")] }],
         };
 
-        var honest = Round((_, visit) => Residual(visit, 10)).Assess();
-        var doubted = Round((_, visit) => Unsettled(Short(WithTests(Residual(visit, 10)), 6))).Assess();
-        var closed = Round((n, visit) => n < 9 ? Residual(visit, 10) : Unsettled(Short(WithTests(Residual(visit, 100)), 6))).Assess();
+        var honest = Round((_, visit) => Residual(visit, 50)).Assess();
+        var doubted = Round((_, visit) => Unsettled(Short(WithTests(Residual(visit, 50)), 6))).Assess();
+        var closed = Round((n, visit) => n < 9 ? Residual(visit, 50) : Unsettled(Short(WithTests(Residual(visit, 100)), 6))).Assess();
 
         Assert.NotEmpty(RoundBuilder.Headlines(honest, FindingKinds.ResidualLow));
         Assert.Empty(RoundBuilder.Headlines(doubted, FindingKinds.ResidualLow));
