@@ -53,12 +53,7 @@ internal sealed class FindingLedger(string? site, string? system)
             _latest[key] = open;
         }
 
-        if (open.Course.Count == 0 || open.Severity != severity)
-        {
-            open.Course.Add(new SeverityStep(open.Course.Count == 0 ? seen : day, severity));
-        }
-
-        open.Severity = severity;
+        open.Step(open.Course.Count == 0 ? seen : day, severity);
         open.Indication = shown;
         var held = verdict.SeenOn ?? heldOn;
         open.LastSeen = held > open.LastSeen ? held : open.LastSeen;
@@ -92,7 +87,7 @@ internal sealed class FindingLedger(string? site, string? system)
         if (latest!.State != FindingState.Closed)
         {
             latest.State = FindingState.Withdrawn;
-            latest.Severity = Severity.Watch;
+            latest.Step(latest.Course.Count == 0 ? latest.FirstSeen : day, Severity.Watch);
             latest.Because = by;
             var held = verdict.SeenOn ?? heldOn;
             latest.LastSeen = held > latest.LastSeen ? held : latest.LastSeen;
@@ -155,9 +150,19 @@ internal sealed class FindingLedger(string? site, string? system)
 
         public Said? Because { get; set; }
 
-        public Severity Severity { get; set; }
+        public Severity Severity { get; private set; }
 
         public List<SeverityStep> Course { get; } = [];
+
+        public void Step(DateOnly on, Severity severity)
+        {
+            if (Course.Count == 0 || Severity != severity)
+            {
+                Course.Add(new SeverityStep(on, severity));
+            }
+
+            Severity = severity;
+        }
 
         public Indication Indication { get; set; } = null!;
 
