@@ -619,6 +619,12 @@ public sealed partial class PlantSimulation
             end = CrossingOfDisplay(end, to);
         }
 
+        if (_model.DepositPerHour > 0 && double.IsFinite(_depositAbove))
+        {
+            var flow = FlowNow();
+            end = Root(end, dt => After(Substance.Calcium, dt, flow, 0) - _depositAbove);
+        }
+
         foreach (var feed in _feeds)
         {
             if (IsMeasured(feed.Feed.Mode))
@@ -628,6 +634,14 @@ public sealed partial class PlantSimulation
         }
 
         return end;
+    }
+
+    /// <summary>Share of the excess calcium that deposits in an hour: none below the threshold, nor at it while calcium falls.</summary>
+    private double DepositPerHour((double MakeUp, double Liquid) flow)
+    {
+        const int I = (int)Substance.Calcium;
+        var above = _c[I] - _depositAbove;
+        return above > Hair || (above >= -Hair && (flow.MakeUp * _makeUp[I]) - (flow.Liquid * _c[I]) > 0) ? _model.DepositPerHour : 0;
     }
 
     private double CrossingOfDisplay(double end, double threshold)
@@ -702,7 +716,7 @@ public sealed partial class PlantSimulation
     private double After(Substance substance, double dt, (double MakeUp, double Liquid) flow, double feed)
     {
         var i = (int)substance;
-        var deposit = substance == Substance.Calcium && _c[i] > _depositAbove ? _model.DepositPerHour : 0;
+        var deposit = substance == Substance.Calcium ? DepositPerHour(flow) : 0;
         var a = (flow.Liquid / _model.VolumeL) + _decay[i] + deposit;
         var source = (((flow.MakeUp * _makeUp[i]) + feed) / _model.VolumeL) + (deposit > 0 ? deposit * _depositAbove : 0);
         var slope = source - (a * _c[i]);

@@ -546,7 +546,7 @@ public sealed partial class PlantSimulation
             }
 
             var sink = _decay[i];
-            var deposit = i == (int)Substance.Calcium && _c[i] > _depositAbove ? _model.DepositPerHour : 0;
+            var deposit = i == (int)Substance.Calcium ? DepositPerHour((makeUp, liquid)) : 0;
             if (deposit > 0)
             {
                 sink += deposit;

@@ -242,15 +242,19 @@ public class PlantSimulationTests
     }
 
     [Fact]
-    public void AdvanceTo_18Months_TakesAboutASecond()
+    public void AdvanceTo_18Months_TakesLessThanASecond()
     {
-        SimulatedCollege.Plant(seed: 1).AdvanceTo(Start.AddDays(20));
-        var watch = Stopwatch.StartNew();
+        var best = TimeSpan.MaxValue;
 
-        SimulatedCollege.Plant(seed: 1).AdvanceTo(Start.AddDays(549));
+        // The best of some runs: what else the machine does is not the simulation's.
+        for (var run = 0; run < 6 && best >= TimeSpan.FromSeconds(1); run++)
+        {
+            var watch = Stopwatch.StartNew();
+            SimulatedCollege.Plant(seed: 1).AdvanceTo(Start.AddDays(549));
+            best = watch.Elapsed < best ? watch.Elapsed : best;
+        }
 
-        // The aim is a second on an idle machine; a busy one may take a few.
-        Assert.True(watch.Elapsed < TimeSpan.FromSeconds(5), $"{watch.Elapsed.TotalSeconds:0.00} s");
+        Assert.True(best < TimeSpan.FromSeconds(1), $"{best.TotalSeconds:0.00} s");
     }
 
     private static PlantSimulation Conservative(double evaporationGpm, double lossGpm, double bleedGpm = 0, double? setPoint = null, double? differential = null)
