@@ -24,12 +24,10 @@ internal static class Headlines
         var asOf = lastDay.AddDays(1).ToDateTime(TimeOnly.MinValue, DateTimeKind.Utc).AddMilliseconds(-1);
         var bySite = document.Visits.ToLookup(v => v.Site, StringComparer.OrdinalIgnoreCase);
         var siteOfVisit = document.Visits.ToDictionary(v => v.Id, v => v.Site);
-        var found = document.Systems.AsParallel().AsOrdered()
-            .Select(system => Assessment.Of(SystemHistory.From(firm, system.Site, system.Code, bySite[system.Site]), asOf).Findings)
-            .ToList();
+        var all = RoundAssessment.Of([.. document.Systems.Select(system => SystemHistory.From(firm, system.Site, system.Code, bySite[system.Site]))], asOf);
         return
         [
-            .. found.SelectMany(findings => findings)
+            .. all.Systems.SelectMany(system => system.Findings).Concat(all.Round.Findings)
                 .SelectMany(f => Spells(f, f.InEnglish.Site ?? (f.InEnglish.FirstVisit is { } id ? siteOfVisit.GetValueOrDefault(id) : null), lastDay))
                 .OrderBy(h => h.From).ThenBy(h => h.Site, StringComparer.Ordinal).ThenBy(h => h.Kind, StringComparer.Ordinal).ThenBy(h => h.About, StringComparer.Ordinal),
         ];

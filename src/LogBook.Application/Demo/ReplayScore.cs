@@ -5,6 +5,9 @@ namespace LogBook.Application.Demo;
 /// <summary>Runs the engine over a demo firm and holds its headlines against the answers.</summary>
 public static class ReplayScore
 {
+    /// <summary>Kinds about an instrument, a lot or a person: whether the site of the visit is healthy says nothing about them.</summary>
+    private static readonly string[] RoundWide = [FindingKinds.InstrumentShift, FindingKinds.LotShift, FindingKinds.SecondLook];
+
     /// <summary>Kinds that fall due by themselves on a healthy site too.</summary>
     private static readonly string[] TrueDues = [FindingKinds.ClockDue];
 
@@ -29,7 +32,7 @@ public static class ReplayScore
             Lines = stories,
             Control = [.. lines.Where(l => l.MostPlanOrAct is not null).Select(l => Control(l, headlines))],
             HealthyYears = firm.Document.Sites.Sum(s => HealthyDays(firm, s.Code)) / 365.25,
-            FalseFlags = [.. headlines.Where(h => h.IsNew && h.Site is { } site && !TrueDues.Contains(h.Kind) && IsHealthy(firm, site, h.From))],
+            FalseFlags = [.. headlines.Where(h => h.IsNew && !TrueDues.Contains(h.Kind) && IsFalse(firm, h))],
         };
     }
 
@@ -92,6 +95,10 @@ public static class ReplayScore
 
         return days;
     }
+
+    private static bool IsFalse(DemoFirmResult firm, Headline headline) => RoundWide.Contains(headline.Kind) || headline.Site is null
+        ? !firm.Answers.Lines.Any(l => l.Kinds.Contains(headline.Kind) && headline.From >= l.Onset)
+        : IsHealthy(firm, headline.Site, headline.From);
 
     /// <summary>Nothing is wrong at the site on the day: no story has begun that is not over.</summary>
     private static bool IsHealthy(DemoFirmResult firm, string site, DateOnly day)

@@ -9,9 +9,9 @@ namespace LogBook.Application.Tests.Demo;
 /// <remarks>What is reached is written down here and may only grow; a rule that lands brings its story into the list.</remarks>
 public class ReplayTests(DemoFirmFixture fixture, ITestOutputHelper output) : IClassFixture<DemoFirmFixture>
 {
-    private static readonly string[] Reached = ["ST1", "ST2", "ST4", "ST5", "ST9", "ST10", "ST15"];
-    private const int WrongDiagnosesAtMost = 3;
-    private const double FalseFlagsAYearAtMost = 0.6;
+    private static readonly string[] Reached = ["ST1", "ST2", "ST3", "ST4", "ST5", "ST7", "ST8", "ST9", "ST10", "ST11", "ST13", "ST14", "ST15"];
+    private const int WrongDiagnosesAtMost = 0;
+    private const double FalseFlagsAYearAtMost = 0.3;
 
     [Fact]
     public void Score_OfTheDemoFirm_KeepsWhatIsReached()
