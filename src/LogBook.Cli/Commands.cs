@@ -29,7 +29,7 @@ internal static class Commands
     private static readonly Option<DateOnly?> AsOf = DayOption("--as-of", "Day at whose end the records are looked at (YYYY-MM-DD, UTC); the last moment in the data when absent.");
 
     /// <summary>Every verb.</summary>
-    public static IEnumerable<Command> All() => [Import(), Export(), Findings(), Assess(), Demo(), Summary(), Verify(), Users.Command(), Backup(), Restore()];
+    public static IEnumerable<Command> All() => [Import(), Export(), Findings(), Assess(), Demo(), Summary(), Verify(), Users.Command(), Backup(), Restore(), Simulate.Command()];
 
     /// <summary>A verb that works on an open database.</summary>
     internal static Command Verb(string name, string description, IEnumerable<Symbol> symbols, Func<Session, ParseResult, CancellationToken, Task<int>> act, Func<ParseResult, bool>? prepare = null)

@@ -89,6 +89,9 @@ internal sealed class DrumState
 
     public double DrawnL { get; set; }
 
+    /// <summary>That it ran down is in the log already.</summary>
+    public bool EmptyNoted { get; set; }
+
     public required string Product { get; set; }
 
     /// <summary>What the plant knows of the product; none for one that does not matter to the water.</summary>

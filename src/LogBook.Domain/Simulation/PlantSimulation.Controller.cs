@@ -200,6 +200,17 @@ public sealed partial class PlantSimulation
     private void Decide()
     {
         var flow = _running || _flowBridged;
+        foreach (var drum in _drumOrder)
+        {
+            var empty = drum.UsableL <= 1e-9 && drum.DrawnL > 0;
+            if (empty && !drum.EmptyNoted)
+            {
+                Note(PlantEventKind.DrumEmpty, drum.Drum.Code);
+            }
+
+            drum.EmptyNoted = empty;
+        }
+
         DecideBleedCall();
         DecideDose(flow);
         DecideValve(flow);

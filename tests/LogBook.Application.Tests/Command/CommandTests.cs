@@ -98,6 +98,22 @@ public sealed class CommandTests : IDisposable
     }
 
     [Fact]
+    public async Task Simulate_ASetUp_TellsDosesAndTheHoldThatPassesTheAlarm()
+    {
+        await _command.MustAsync("demo", "--out", "firm.json");
+
+        var several = await _command.RunAsync("simulate", "firm.json");
+        var text = await _command.MustAsync("simulate", "firm.json", "--site", "TOL-1");
+        var json = JsonDocument.Parse(await _command.MustAsync("simulate", "firm.json", "--site", "YAF-1", "--format", "json")).RootElement;
+
+        Assert.Equal((1, "systems: 12 systems fit; name one by --site and --system.\n"), (several.ExitCode, several.Errors));
+        Assert.Contains("(high alarm 1813 uS/cm: passed).", text, StringComparison.Ordinal);
+        Assert.Contains("Clashes: none.", text, StringComparison.Ordinal);
+        Assert.Equal((8, 672), (json.GetProperty("doses").GetArrayLength(), json.GetProperty("hours").GetArrayLength()));
+        Assert.Empty(Directory.GetFiles(_command.Folder, "*.db"));
+    }
+
+    [Fact]
     public async Task AssessReplay_AsJson_ScoresTheFirmThatDemoWritesWithItsAnswers()
     {
         await _command.MustAsync("demo", "--seed", "3", "--out", "firm.json");
@@ -142,6 +158,7 @@ public sealed class CommandTests : IDisposable
     [InlineData("user add x@quernwath.example --role king")]
     [InlineData("demo --systems 0")]
     [InlineData("assess --replay --seeds 0")]
+    [InlineData("simulate missing.json")]
     [InlineData("assess --replay --format xml")]
     [InlineData("demo --systems 2 --years 0")]
     [InlineData("restore missing.db")]
