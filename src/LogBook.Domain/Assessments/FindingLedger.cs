@@ -86,11 +86,6 @@ internal sealed class FindingLedger(string? site, string? system)
 
         if (latest!.State != FindingState.Closed)
         {
-            if (latest.State == FindingState.Open || latest.Course.Count == 0)
-            {
-                latest.Course.Add(new SeverityStep(day, Severity.Watch));
-            }
-
             latest.State = FindingState.Withdrawn;
             latest.Step(latest.Course.Count == 0 ? latest.FirstSeen : day, Severity.Watch);
             latest.Because = by;

@@ -180,8 +180,8 @@ public sealed partial class PlantSimulation
     public double OrpDisplayMv => OrpMv + _orpError.At(_t);
 
     /// <summary>Bacteria on a dip slide, log10 CFU/mL, without the reader's error: falls with biocide over the last days.</summary>
-    /// <remarks>Demo choice: two doses a week keep even a water that is renewed in some hours well below 10,000.</remarks>
-    public double DipSlideLog => 5.3 - (3.5 * Math.Min(1, _controlIndex / 0.11));
+    /// <remarks>Demo choice: two doses a week keep even a water that is renewed in some hours well below 10,000, two weeks without any do not.</remarks>
+    public double DipSlideLog => 5.3 - (3.5 * Math.Min(1, _controlIndex / 0.06));
 
     /// <summary>Make-up counted by the dial since the start, L.</summary>
     public double DialL { get; private set; }
@@ -572,7 +572,7 @@ public sealed partial class PlantSimulation
         DialL += _dialCounts ? makeUp * dt : 0;
         CountedL += _pulseShare * makeUp * dt;
         var control = Kill(Substance.Biocide, 20) + Kill(Substance.SecondBiocide, 20) + Kill(Substance.Halogen, 0.4);
-        _controlIndex += (Math.Min(1, control) - _controlIndex) * Math.Min(1, dt / 120);
+        _controlIndex += (Math.Min(1, control) - _controlIndex) * Math.Min(1, dt / 80);
     }
 
     private double Kill(Substance substance, double half) => _c[(int)substance] / (_c[(int)substance] + half);

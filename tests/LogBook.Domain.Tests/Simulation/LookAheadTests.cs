@@ -44,9 +44,12 @@ public class LookAheadTests
         Assert.Equal(4 * 7 * 24, result.Hours.Count);
         Assert.Empty(result.Clashes);
 
-        // 0.95 L of density 1.05 into 10 m3: 99.75 mg/L, less what two hours of a held system lose.
-        var dosed = result.Hours.First(h => h.Utc > result.Doses[3].Ended);
-        Assert.InRange(dosed.MgPerL[result.Products.ToList().IndexOf("N-15")], 95, 112);
+        // 0.95 L of density 1.05 into 10 m3 add 99.75 mg/L; the rest of the last dose leaves with an hour of bleed-down.
+        var biocide = result.Products.ToList().IndexOf("N-15");
+        var before = result.Hours.Last(h => h.Utc < result.Doses[3].BleedDownFrom).MgPerL[biocide];
+        var dosed = result.Hours.First(h => h.Utc > result.Doses[3].Ended).MgPerL[biocide];
+        Assert.InRange(dosed - (before * 0.9), 98, 104);
+        Assert.InRange(before, 20, 45);
     }
 
     [Fact]
@@ -92,7 +95,7 @@ public class LookAheadTests
         Assert.Empty(far!.Clashes);
         var gap = Assert.Single(near!.Clashes);
         Assert.Equal((LookAheadClashKind.GapTooShort, "biocide-1", "biocide-2", 24.0), (gap.Kind, gap.First, gap.Second, gap.GapHours));
-        Assert.InRange(gap.Hours, 11.5, 12.3);
+        Assert.InRange(gap.Hours, 11.1, 12.2);
         Assert.Equal([LookAheadClashKind.DueDuringTheOther, LookAheadClashKind.GapTooShort], within!.Clashes.Select(c => c.Kind).Order());
     }
 
