@@ -32,7 +32,7 @@ internal sealed class RoundReplay
         foreach (var system in systems.OrderBy(s => s.Site, StringComparer.OrdinalIgnoreCase).ThenBy(s => s.System, StringComparer.OrdinalIgnoreCase))
         {
             var series = new SystemSeries(
-                system.Site, system.System, (meter, at) => _meters.TryGetValue(meter, out var state) && state.Covers(at), lot => _lots.Any(pair => pair.Value.WasEver && pair.Key.Lot == lot.ToUpperInvariant()));
+                system.Site, system.System, (meter, at) => _meters.TryGetValue(meter, out var state) && state.Covers(at), lot => _lots.Any(pair => pair.Value.WasEver && string.Equals(pair.Key.Lot, lot, StringComparison.OrdinalIgnoreCase)));
             _series.Add(series);
             steps.AddRange(system.Steps.Where(step => step.Known <= asOf).Select(step => (step.Known, 1, $"{system.Site}/{system.System}".ToUpperInvariant(), (Action)(() => Learn(series, system, step)))));
         }
