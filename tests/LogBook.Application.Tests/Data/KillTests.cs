@@ -57,6 +57,9 @@ public sealed class KillTests(ITestOutputHelper output)
         {
             RedirectStandardOutput = true,
             RedirectStandardError = true,
+
+            // A child lives for its first saves only.
+            Environment = { ["DOTNET_TieredPGO"] = "0" },
             ArgumentList = { typeof(KillTests).Assembly.Location, "save-visits", database, seed.ToString(CultureInfo.InvariantCulture) },
         };
         using var child = Process.Start(start)!;

@@ -1,5 +1,6 @@
 using LogBook.Application.Audit;
 using LogBook.Application.Data;
+using LogBook.Application.Tests.Data;
 using LogBook.Application.Visits;
 using LogBook.Domain.Visits;
 using LogBook.Testing;
@@ -10,10 +11,12 @@ namespace LogBook.Application.Tests.Visits;
 
 public sealed class ConflictCareTests : IAsyncLifetime
 {
-    private readonly SqliteDatabase _database = new();
+    private readonly DatabaseFixture<SqliteDatabase> _own = new();
     private readonly Visit _visit = SampleFirm.Visit();
 
-    private ConflictCare Care => _database.Get<ConflictCare>();
+    private SqliteDatabase Database => _own.Database;
+
+    private ConflictCare Care => Database.Get<ConflictCare>();
 
     private Visit Other => _visit with
     {
@@ -22,7 +25,7 @@ public sealed class ConflictCareTests : IAsyncLifetime
 
     public async Task InitializeAsync()
     {
-        await _database.StartWithSampleFirmAsync();
+        await _own.InitializeAsync();
         Assert.IsType<IntakeOutcome.Stored>(await ReceiveAsync(_visit));
         Assert.IsType<IntakeOutcome.Conflict>(await ReceiveAsync(Other));
     }
@@ -30,75 +33,75 @@ public sealed class ConflictCareTests : IAsyncLifetime
     [Fact]
     public async Task Find_TwoContents_StandSideBySide()
     {
-        var conflict = Assert.Single(await Care.ListAsync(_database.Supervisor));
+        var conflict = Assert.Single(await Care.ListAsync(Database.Supervisor));
 
         var difference = Assert.Single(conflict.Differences);
         Assert.Equal(("95 mg/L", "59 mg/L"), (difference.Before!.En, difference.After!.En));
-        Assert.Equal(1, await Care.CountAsync(_database.Supervisor));
+        Assert.Equal(1, await Care.CountAsync(Database.Supervisor));
         Assert.Equal(VisitDocument.Canonical(_visit), VisitDocument.Canonical(conflict.Standing));
     }
 
     [Fact]
     public async Task Settle_Keep_LeavesTheVisitAndTheRefusedContent()
     {
-        var conflict = Assert.Single(await Care.ListAsync(_database.Supervisor));
+        var conflict = Assert.Single(await Care.ListAsync(Database.Supervisor));
 
-        Assert.IsType<SaveOutcome.Saved>(await Care.SettleAsync(_database.Supervisor, conflict.Id, ConflictChoice.KeepStanding, VisitDocument.Sha256(_visit), "typed twice"));
+        Assert.IsType<SaveOutcome.Saved>(await Care.SettleAsync(Database.Supervisor, conflict.Id, ConflictChoice.KeepStanding, VisitDocument.Sha256(_visit), "typed twice"));
 
-        Assert.Empty(await Care.ListAsync(_database.Supervisor));
+        Assert.Empty(await Care.ListAsync(Database.Supervisor));
         Assert.Equal(VisitDocument.Canonical(_visit), VisitDocument.Canonical(await StandingAsync()));
-        var (row, audit) = await _database.Get<LogBookStore>().ReadAsync(_database.Supervisor, async db =>
+        var (row, audit) = await Database.Get<LogBookStore>().ReadAsync(Database.Supervisor, async db =>
             (await db.Conflicts.SingleAsync(), await db.AuditTrail.SingleAsync(a => a.What == AuditActs.Settled)));
         Assert.Equal((VisitDocument.Canonical(Other), "I. Wendle"), (row.Document, row.SettledBy));
         Assert.Contains("typed twice", audit.Why, StringComparison.Ordinal);
 
         // The same content again is known and settled: it opens nothing anew.
         Assert.IsType<IntakeOutcome.Conflict>(await ReceiveAsync(Other));
-        Assert.Empty(await Care.ListAsync(_database.Supervisor));
+        Assert.Empty(await Care.ListAsync(Database.Supervisor));
     }
 
     [Fact]
     public async Task Settle_Take_MakesTheOtherTheNextVersion()
     {
-        var conflict = Assert.Single(await Care.ListAsync(_database.Supervisor));
+        var conflict = Assert.Single(await Care.ListAsync(Database.Supervisor));
 
-        Assert.IsType<SaveOutcome.Saved>(await Care.SettleAsync(_database.Supervisor, conflict.Id, ConflictChoice.TakeOther, VisitDocument.Sha256(_visit), "the second was read again"));
+        Assert.IsType<SaveOutcome.Saved>(await Care.SettleAsync(Database.Supervisor, conflict.Id, ConflictChoice.TakeOther, VisitDocument.Sha256(_visit), "the second was read again"));
 
         var standing = await StandingAsync();
         Assert.Equal((2, 1, "IWE", "the second was read again"), (standing.Version!.Value, standing.Amends!.Value, standing.AmendedBy, standing.Reason));
         Assert.Equal(59, standing.Systems[0].Readings.Single(r => r.Test == "inhibitor").Value);
-        Assert.Equal(2, await _database.Get<LogBookStore>().ReadAsync(_database.Supervisor, db => db.VisitVersions.CountAsync()));
-        Assert.Empty(await Care.ListAsync(_database.Supervisor));
-        Assert.Empty((await _database.Get<Verifier>().VerifyAsync(_database.Supervisor)).Faults);
+        Assert.Equal(2, await Database.Get<LogBookStore>().ReadAsync(Database.Supervisor, db => db.VisitVersions.CountAsync()));
+        Assert.Empty(await Care.ListAsync(Database.Supervisor));
+        Assert.Empty((await Database.Get<Verifier>().VerifyAsync(Database.Supervisor)).Faults);
     }
 
     [Fact]
     public async Task Settle_VisitChangedMeanwhile_IsDecidedAnew()
     {
-        var conflict = Assert.Single(await Care.ListAsync(_database.Supervisor));
+        var conflict = Assert.Single(await Care.ListAsync(Database.Supervisor));
         Assert.IsType<IntakeOutcome.Stored>(await ReceiveAsync(SampleFirm.Amended(_visit, 101)));
 
-        var outcome = await Care.SettleAsync(_database.Supervisor, conflict.Id, ConflictChoice.TakeOther, VisitDocument.Sha256(_visit), "late");
+        var outcome = await Care.SettleAsync(Database.Supervisor, conflict.Id, ConflictChoice.TakeOther, VisitDocument.Sha256(_visit), "late");
 
         Assert.Equal(2, Assert.IsType<SaveOutcome.ChangedMeanwhile>(outcome).Version);
-        var difference = Assert.Single(Assert.Single(await Care.ListAsync(_database.Supervisor)).Differences);
+        var difference = Assert.Single(Assert.Single(await Care.ListAsync(Database.Supervisor)).Differences);
         Assert.Equal(("101 mg/L", "59 mg/L"), (difference.Before!.En, difference.After!.En));
     }
 
     [Fact]
     public async Task Settle_WithoutReasonOrRight_ChangesNothing()
     {
-        var conflict = Assert.Single(await Care.ListAsync(_database.Supervisor));
+        var conflict = Assert.Single(await Care.ListAsync(Database.Supervisor));
 
-        Assert.IsType<SaveOutcome.Invalid>(await Care.SettleAsync(_database.Supervisor, conflict.Id, ConflictChoice.KeepStanding, VisitDocument.Sha256(_visit), " "));
-        Assert.IsType<SaveOutcome.NotAllowed>(await Care.SettleAsync(_database.Technician, conflict.Id, ConflictChoice.KeepStanding, VisitDocument.Sha256(_visit), "why"));
-        Assert.Empty(await Care.ListAsync(_database.Technician));
-        Assert.Single(await Care.ListAsync(_database.Supervisor));
+        Assert.IsType<SaveOutcome.Invalid>(await Care.SettleAsync(Database.Supervisor, conflict.Id, ConflictChoice.KeepStanding, VisitDocument.Sha256(_visit), " "));
+        Assert.IsType<SaveOutcome.NotAllowed>(await Care.SettleAsync(Database.Technician, conflict.Id, ConflictChoice.KeepStanding, VisitDocument.Sha256(_visit), "why"));
+        Assert.Empty(await Care.ListAsync(Database.Technician));
+        Assert.Single(await Care.ListAsync(Database.Supervisor));
     }
 
-    public Task DisposeAsync() => _database.DisposeAsync().AsTask();
+    public Task DisposeAsync() => _own.DisposeAsync();
 
-    private Task<IntakeOutcome> ReceiveAsync(Visit visit) => _database.Get<VisitIntake>().ReceiveAsync(_database.Technician, visit, IntakeSource.Tablet);
+    private Task<IntakeOutcome> ReceiveAsync(Visit visit) => Database.Get<VisitIntake>().ReceiveAsync(Database.Technician, visit, IntakeSource.Tablet);
 
-    private async Task<Visit> StandingAsync() => (await _database.Get<VisitReader>().FindAsync(_database.Supervisor, _visit.Id))!.Visit;
+    private async Task<Visit> StandingAsync() => (await Database.Get<VisitReader>().FindAsync(Database.Supervisor, _visit.Id))!.Visit;
 }

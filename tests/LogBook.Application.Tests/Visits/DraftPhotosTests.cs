@@ -1,4 +1,5 @@
 using LogBook.Application.Data;
+using LogBook.Application.Tests.Data;
 using LogBook.Application.Visits;
 using LogBook.Domain.Visits;
 using LogBook.Testing;
@@ -11,16 +12,18 @@ namespace LogBook.Application.Tests.Visits;
 [Trait("goal", "S6")]
 public sealed class DraftPhotosTests : IAsyncLifetime
 {
-    private readonly SqliteDatabase _database = new();
+    private readonly DatabaseFixture<SqliteDatabase> _own = new();
+    private SqliteDatabase Database => _own.Database;
+
     private DraftPhotos _photos = default!;
     private Viewer _writer = default!;
 
     public async Task InitializeAsync()
     {
-        await _database.StartWithSampleFirmAsync();
-        var folder = new PhotoFolder(Path.Combine(_database.Folder, "photos"));
-        _photos = new DraftPhotos(folder, new PhotoStore(_database.Get<LogBookStore>(), folder, _database.Clock), _database.Clock);
-        _writer = _database.Technician with { UserId = 7 };
+        await _own.InitializeAsync();
+        var folder = new PhotoFolder(Path.Combine(Database.Folder, "photos"));
+        _photos = new DraftPhotos(folder, new PhotoStore(Database.Get<LogBookStore>(), folder, Database.Clock), Database.Clock);
+        _writer = Database.Technician with { UserId = 7 };
     }
 
     [Fact]
@@ -30,13 +33,13 @@ public sealed class DraftPhotosTests : IAsyncLifetime
         Assert.Equal(PhotoOutcome.Stored, kept.Outcome);
         Assert.NotNull(SKBitmap.Decode(await _photos.ThumbnailAsync(_writer, kept.Id)));
         var visit = SampleFirm.Visit() with { Photos = [new Photo { Id = kept.Id, Of = "CT-1/observations/tower", Sha256 = kept.Sha256 }] };
-        Assert.IsType<IntakeOutcome.Stored>(await _database.Get<VisitIntake>().ReceiveAsync(_writer, visit, IntakeSource.Page));
+        Assert.IsType<IntakeOutcome.Stored>(await Database.Get<VisitIntake>().ReceiveAsync(_writer, visit, IntakeSource.Page));
 
         Assert.Equal(0, await _photos.HandOverAsync(_writer, visit));
 
-        var row = await _database.Get<LogBookStore>().ReadAsync(_database.Supervisor, db => db.Photos.SingleAsync());
+        var row = await Database.Get<LogBookStore>().ReadAsync(Database.Supervisor, db => db.Photos.SingleAsync());
         Assert.NotNull(row.StoredAt);
-        Assert.True(File.Exists(Path.Combine(_database.Folder, "photos", row.FileName!)));
+        Assert.True(File.Exists(Path.Combine(Database.Folder, "photos", row.FileName!)));
         Assert.Null(await _photos.ThumbnailAsync(_writer, kept.Id));
     }
 
@@ -74,7 +77,7 @@ public sealed class DraftPhotosTests : IAsyncLifetime
         Assert.Equal(PhotoOutcome.TooLarge, (await KeepAsync(new byte[PhotoStore.MostBytes + 1])).Outcome);
     }
 
-    public Task DisposeAsync() => _database.DisposeAsync().AsTask();
+    public Task DisposeAsync() => _own.DisposeAsync();
 
     private async Task<(PhotoOutcome Outcome, Guid Id, string Sha256)> KeepAsync(byte[] picture)
     {
