@@ -49,12 +49,11 @@ public sealed record BleedInterval(VisitFacts From, double Days, double OpenPerD
                 return Computed<BleedInterval>.None(step.Reasons);
             }
 
-            var water = at.Water;
             makeUp = makeUp is null ? step.Value.MakeUp : makeUp.Plus(step.Value.MakeUp);
             open += step.Value.Open;
-            backwash += BackwashOf(at);
-            days += (at.Visit.At - water.Since!.Visit.At).TotalDays;
-            at = water.Since;
+            backwash += step.Value.Backwash;
+            days += (at.Visit.At - step.Value.From.Visit.At).TotalDays;
+            at = step.Value.From;
         }
 
         return days < ShortestDays
@@ -70,40 +69,47 @@ public sealed record BleedInterval(VisitFacts From, double Days, double OpenPerD
     private static bool IsMeteredAt(VisitFacts visit) =>
         visit.Water.CyclesByVolume.HasValue && visit.History.System.Meters.Any(meter => meter.Measures == MeterMeasures.Bleed);
 
-    private static Computed<(Estimate MakeUp, double Open)> StepOf(VisitFacts at, bool metered)
+    private static Computed<Step> StepOf(VisitFacts at, bool metered)
     {
-        var water = at.Water;
-        if (!water.MakeUp.HasValue)
+        var opened = metered ? at.Water.Bleed : at.Water.BleedHours;
+        if (!opened.HasValue)
         {
-            return Computed<(Estimate, double)>.None(water.MakeUp.Reasons);
+            return Computed<Step>.None(opened.Reasons);
         }
 
-        if (water.Since is not { } since)
+        // Hours may have been left out at visits that read the register: the step then spans all of them.
+        var start = metered ? at.Water.Since : at.HoursSince(at.BleedOutput ?? "");
+        Estimate? makeUp = null;
+        var backwash = 0.0;
+        var from = at;
+        do
         {
-            return Computed<(Estimate, double)>.None(IntervalReasons.NoEarlierReading);
-        }
+            if (!from.Water.MakeUp.HasValue)
+            {
+                return Computed<Step>.None(from.Water.MakeUp.Reasons);
+            }
 
-        if (since.Unsettled is { } unsettled)
-        {
-            return Computed<(Estimate, double)>.None(unsettled);
-        }
+            if (from.Water.Since is not { } since || start is null || since.Visit.At < start.Visit.At)
+            {
+                return Computed<Step>.None(IntervalReasons.NotRead);
+            }
 
-        if (at.Programme?.SetPointUsPerCm != since.Programme?.SetPointUsPerCm || SetPointMoved(at) || SetPointMoved(since))
-        {
-            return Computed<(Estimate, double)>.None(VisitReasons.Unsettled);
-        }
+            // What refilled a drain was not concentrated; a register that shows less than it was fed another way.
+            var concentrated = from.Water.MakeUp.Value.Minus(from.Balance.Drains);
+            makeUp = makeUp is null ? concentrated : makeUp.Plus(concentrated);
+            backwash += BackwashOf(from);
+            if (from.Programme?.SetPointUsPerCm != since.Programme?.SetPointUsPerCm || SetPointMoved(from) || SetPointMoved(since))
+            {
+                return Computed<Step>.None(VisitReasons.Unsettled);
+            }
 
-        var open = metered ? water.Bleed : water.BleedHours;
-        if (!open.HasValue || (!metered && at.HoursSince(at.BleedOutput ?? "") != since))
-        {
-            return Computed<(Estimate, double)>.None(open.HasValue ? [IntervalReasons.NotRead] : open.Reasons);
+            from = since;
         }
+        while (from != start);
 
-        // What refilled a drain was not concentrated; a register that shows less than it was fed another way.
-        var concentrated = water.MakeUp.Value.Minus(at.Balance.Drains);
-        return concentrated.Value > 0
-            ? Computed<(Estimate, double)>.Of((concentrated, open.Value.Value))
-            : Computed<(Estimate, double)>.None(VisitReasons.RegisterContradictsBleed);
+        return from.Unsettled is { } unsettled ? Computed<Step>.None(unsettled)
+            : makeUp.Value > 0 ? Computed<Step>.Of(new Step(from, makeUp, opened.Value.Value, backwash))
+            : Computed<Step>.None(VisitReasons.RegisterContradictsBleed);
     }
 
     private static bool SetPointMoved(VisitFacts visit) =>
@@ -130,4 +136,6 @@ public sealed record BleedInterval(VisitFacts From, double Days, double OpenPerD
         var share = used.Average(cycles => cycles.StandardUncertainty / cycles.Value) / Math.Sqrt(Math.Min(2, used.Count));
         return Computed<Estimate>.Of(new Estimate(mean, "1", Math.Max(share, LeastCyclesShare) * mean));
     }
+
+    private sealed record Step(VisitFacts From, Estimate MakeUp, double Open, double Backwash);
 }

@@ -20,6 +20,7 @@ public class DemoWaterFindingsTests(DemoFirmFixture fixture) : IClassFixture<Dem
 
     [Theory]
     [InlineData("PLU-1", FindingKinds.WaterLoss, "2026-01-01", "2026-05-13")]
+    [InlineData("LAN-1", FindingKinds.WaterLoss, "2026-06-09", "2026-06-09")]
     [InlineData("JOR-1", FindingKinds.MakeUpChanged, "2026-04-02", "2026-04-03")]
     [InlineData("WRE-1", FindingKinds.DoseUntreated, "2025-12-02", "2025-12-29")]
     [InlineData("WRE-1", FindingKinds.DosePlanClash, "2025-12-02", "2025-12-29")]

@@ -141,6 +141,24 @@ public class WaterLossTests
     }
 
     [Fact]
+    public void Judge_HoursLeftOutAtSomeVisits_AreTakenOverTheWholeSpan()
+    {
+        var plant = Healthy();
+        plant.BleedHoursPerDay = 0;
+        foreach (var day in new[] { 196.0, 224, 252 })
+        {
+            plant.Visit(day, record => record with { HoursRun = [] });
+        }
+
+        var before = plant.Assess();
+        var after = plant.Every(28, 1).Assess();
+
+        Assert.Empty(before.All(FindingKinds.WaterLoss));
+        Assert.Contains(before.NotJudged, n => n.Kind == FindingKinds.WaterLoss);
+        Assert.True(after.Open(FindingKinds.WaterLoss)?.Severity >= Severity.Plan);
+    }
+
+    [Fact]
     public void Judge_ValveFlowNotOnFile_IsStillFoundAgainstTheOwnHistory()
     {
         var plant = Healthy(new HistoryBuilder { System = system => system with { BleedValveLPerH = null } });
