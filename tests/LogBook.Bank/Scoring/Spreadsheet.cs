@@ -94,7 +94,7 @@ internal static class Spreadsheet
             left[drum.Drum] = drum.Left is { } after ? Litres(after) : found + (drum.AddedL ?? 0) - (drum.RemovedL ?? 0);
         }
 
-        if (record.Meters.FirstOrDefault() is { Dial: { } now })
+        if (record.Meters is [{ Dial: { } now }, ..])
         {
             if (dial is { } before)
             {

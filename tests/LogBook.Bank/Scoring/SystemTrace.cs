@@ -30,7 +30,7 @@ internal static class SystemTrace
             var (t, record) = (course.Truths[i], course.Visits[i].Systems[0]);
             string Read(string at, string test) => string.Join('/', record.Readings.Where(r => r.At == at && r.Test == test && r.Source != ReadingSource.Controller)
                 .Select(r => (r.Value ?? (r.Drops * r.PerDrop))?.ToString("0.##", CultureInfo.InvariantCulture)));
-            var probe = record.Probes.FirstOrDefault();
+            var probe = record.Probes is [var compared, ..] ? compared : null;
             var drums = string.Join(' ', course.System.Full.Drums.Select(d => FormattableString.Invariant($"{d.Code} {t.DrumL[d.Code]:0.0}")));
             var written = string.Join(' ', record.Drums.Select(d => FormattableString.Invariant($"{d.Drum} {d.Level}{d.Unit}+{d.AddedL}")));
             Line($"{t.Day:yyyy-MM-dd} {(t.Running ? "" : "IDLE ")}C {t.Cycles:0.00} K {t.Conductivity:0} [{Read(SamplePoints.Tower, TestCodes.Conductivity)}; make-up {t.MakeUpConductivity:0} [{Read(SamplePoints.MakeUp, TestCodes.Conductivity)}]] Cl [{Read(SamplePoints.Tower, TestCodes.Chloride)}/{Read(SamplePoints.MakeUp, TestCodes.Chloride)}] probe {100 * (t.ProbeFactor - 1):0.0}% [{(probe is { Reference: > 0 } ? 100 * ((probe.AsFound / probe.Reference.Value) - 1) : null):0.0}% clean {probe?.AfterCleaning} cal {probe?.Calibrated}] inh {t.Inhibitor:0} [{Read(SamplePoints.Tower, TestCodes.Inhibitor)}] made {t.MakeUpL:0} purge h {t.HoursRun["purge"]:0.0} | {drums} [{written}]");
