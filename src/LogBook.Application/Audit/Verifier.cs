@@ -6,6 +6,7 @@ using LogBook.Application.Visits;
 using LogBook.Domain.Assessments;
 using LogBook.Domain.Exchange;
 using LogBook.Domain.History;
+using LogBook.Domain.Rounds;
 using LogBook.Domain.Visits;
 using Microsoft.EntityFrameworkCore;
 
@@ -137,15 +138,59 @@ public sealed class Verifier(LogBookStore store, SetUpStore setUp)
         var firm = await setUp.FirmAsync(viewer, withRetired: true, cancellationToken);
         var sites = await store.ReadAsync(viewer, async db => await db.Sites.OrderBy(site => site.CodeKey).Select(site => site.Id).ToListAsync(cancellationToken), cancellationToken);
         var count = 0;
+        var rebuilt = new List<Rebuilt>();
         foreach (var id in sites)
         {
-            count += await store.ReadAsync(viewer, db => SiteAsync(db, firm, id, faults, cancellationToken), cancellationToken);
+            count += await store.ReadAsync(viewer, db => SiteAsync(db, firm, id, rebuilt, faults, cancellationToken), cancellationToken);
         }
 
+        await store.ReadAsync(
+            viewer,
+            async db =>
+            {
+                await RoundAsync(db, firm, rebuilt, faults, cancellationToken);
+                return true;
+            },
+            cancellationToken);
         return count;
     }
 
-    private static async Task<int> SiteAsync(LogBookDb db, FirmSetUp firm, int siteId, List<string> faults, CancellationToken cancellationToken)
+    // Where something is still due, the round will be made anew anyway; systems are then held to the shifts they have seen.
+    private static async Task RoundAsync(LogBookDb db, FirmSetUp firm, List<Rebuilt> rebuilt, List<string> faults, CancellationToken cancellationToken)
+    {
+        RoundResult? round = null;
+        if (rebuilt.Count > 0 && rebuilt.Count == await db.Systems.CountAsync(cancellationToken)
+            && await db.Firm.Select(row => row.RoundAssessedAt).FirstOrDefaultAsync(cancellationToken) is { } asOf)
+        {
+            var marks = await db.FindingMarks.Where(row => row.SystemId == null).OrderBy(row => row.Id).ToListAsync(cancellationToken);
+            round = RoundAssessment.Of(firm, rebuilt.Select(system => system.Alone.Clues), asOf, ResultRows.Closed(marks));
+            var stored = await db.Findings.Where(row => row.SystemId == null).ToListAsync(cancellationToken);
+            if (!Same(stored.Select(ResultRows.Content), ResultRows.Findings(round.Findings, marks, DateOnly.FromDateTime(asOf)).Select(ResultRows.Content)))
+            {
+                faults.Add("the stored findings about meters, lots and people are not what the documents say");
+            }
+        }
+
+        foreach (var system in rebuilt)
+        {
+            var kept = await db.Clues.SingleOrDefaultAsync(row => row.SystemId == system.Row.Id, cancellationToken);
+            var shifts = round is null ? KeptClues.Shifts(kept?.Seen) : RoundAssessment.ShiftsOf(round, system.Alone.Clues);
+            var result = shifts.Count == 0 ? system.Alone : Assessment.Of(system.History, system.Row.AssessedAt!.Value, system.Inputs with { Shifts = shifts });
+            if (kept is null || !KeptClues.Same(kept, KeptClues.Row(system.Row, result, shifts)))
+            {
+                faults.Add($"{system.Where}: what is kept for the assessment of all systems is not what the documents say");
+            }
+
+            var marks = await db.FindingMarks.Where(row => row.SystemId == system.Row.Id).OrderBy(row => row.Id).ToListAsync(cancellationToken);
+            var findings = await db.Findings.Where(row => row.SystemId == system.Row.Id).ToListAsync(cancellationToken);
+            if (!Same(findings.Select(ResultRows.Content), ResultRows.Findings(system.Row, result, marks, system.History.DayOf(result.AsOf)).Select(ResultRows.Content)))
+            {
+                faults.Add($"{system.Where}: the stored findings are not what the documents say");
+            }
+        }
+    }
+
+    private static async Task<int> SiteAsync(LogBookDb db, FirmSetUp firm, int siteId, List<Rebuilt> all, List<string> faults, CancellationToken cancellationToken)
     {
         var records = await SiteRecords.ReadAsync(db, siteId, cancellationToken);
         if (records is null)
@@ -157,18 +202,14 @@ public sealed class Verifier(LogBookStore store, SetUpStore setUp)
 
         // What is due will be made anew anyway; another version of the rules may well say something else.
         var current = records.Systems.Where(system => system.AssessmentDue is null && system.EngineVersion == Assessment.EngineVersion && system.AssessedAt is not null).ToList();
+        var beside = await SystemInputs.ReadAsync(db, siteId, cancellationToken);
         foreach (var system in current)
         {
             var history = SystemHistory.From(firm, records.Site.Code, system.Code, records.Versions);
-            var rebuilt = Assessment.Of(history, system.AssessedAt!.Value);
-            var marks = await db.FindingMarks.Where(row => row.SystemId == system.Id).OrderBy(row => row.Id).ToListAsync(cancellationToken);
-            var findings = await db.Findings.Where(row => row.SystemId == system.Id).ToListAsync(cancellationToken);
+            var inputs = beside.For(system.Id, []);
+            var rebuilt = Assessment.Of(history, system.AssessedAt!.Value, inputs);
+            all.Add(new Rebuilt(system, history, inputs, rebuilt));
             var figures = await db.Figures.Where(row => row.SystemId == system.Id).ToListAsync(cancellationToken);
-            if (!Same(findings.Select(ResultRows.Content), ResultRows.Findings(system, rebuilt, marks, history.DayOf(rebuilt.AsOf)).Select(ResultRows.Content)))
-            {
-                faults.Add($"{records.Site.Code}/{system.Code}: the stored findings are not what the documents say");
-            }
-
             if (!Same(figures.Select(ResultRows.Content), ResultRows.Figures(system, rebuilt, records.VisitRows).Select(ResultRows.Content)))
             {
                 faults.Add($"{records.Site.Code}/{system.Code}: the stored figures are not what the documents say");
@@ -214,5 +255,10 @@ public sealed class Verifier(LogBookStore store, SetUpStore setUp)
         }
 
         return counts.Values.All(left => left == 0);
+    }
+
+    private sealed record Rebuilt(SystemRow Row, SystemHistory History, AssessmentInputs Inputs, SystemAssessment Alone)
+    {
+        public string Where => $"{History.Site.Code}/{History.System.Code}";
     }
 }

@@ -38,6 +38,8 @@ public sealed class LogBookDb(DbContextOptions<LogBookDb> options) : IdentityDbC
 
     public DbSet<FigureRow> Figures => Set<FigureRow>();
 
+    public DbSet<ClueRow> Clues => Set<ClueRow>();
+
     public DbSet<OutboxRow> Outbox => Set<OutboxRow>();
 
     public DbSet<AuditRow> AuditTrail => Set<AuditRow>();

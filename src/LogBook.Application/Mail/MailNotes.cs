@@ -28,6 +28,9 @@ public static class MailNotes
 
     internal static string NotAnAddress(string recipient) => NoAddressCode + recipient;
 
+    /// <summary>Whether a message was given up only because a newer one took its place.</summary>
+    internal static bool IsReplaced(string? kept) => kept?.StartsWith(ReplacedCode, StringComparison.Ordinal) == true;
+
     /// <summary>A note for people.</summary>
     /// <param name="kept">As it is kept in the outbox.</param>
     /// <param name="language">Language of the reader.</param>

@@ -3,6 +3,7 @@ using LogBook.Application.Data.Conventions;
 using LogBook.Application.Sites;
 using LogBook.Domain.Assessments;
 using LogBook.Domain.History;
+using LogBook.Domain.Rounds;
 using Microsoft.EntityFrameworkCore;
 
 namespace LogBook.Application.Reviews;
@@ -10,10 +11,13 @@ namespace LogBook.Application.Reviews;
 /// <summary>Keeps the stored assessments: findings and figures as the engine sees them, with people's answers laid over.</summary>
 /// <remarks>
 /// Reading and judging are done outside the transaction; storing is one transaction. A row that says the same keeps its number,
-/// so that links to it hold and little is written.
+/// so that links to it hold and little is written. After systems have been assessed, all of the firm are weighed together; systems
+/// that a changed shift of a meter or lot concerns are assessed once more with it.
 /// </remarks>
-public sealed class AssessmentKeeper(LogBookStore store, SetUpStore setUp, TimeProvider clock)
+public sealed class AssessmentKeeper(LogBookStore store, SetUpStore setUp, RoundKeeper round, TimeProvider clock)
 {
+    private static readonly Viewer Self = Viewer.System("assessment");
+
     /// <summary>All that is recorded of a system, in every version; voided visits are left out. Null when the viewer knows no such system.</summary>
     public async Task<SystemHistory?> HistoryAsync(Viewer viewer, string site, string system, CancellationToken cancellationToken = default)
     {
@@ -36,7 +40,21 @@ public sealed class AssessmentKeeper(LogBookStore store, SetUpStore setUp, TimeP
     public async Task<bool> AssessAsync(Viewer viewer, int systemId, DateTime? asOf = null, CancellationToken cancellationToken = default)
     {
         var siteId = await store.ReadAsync(viewer, db => db.Systems.Where(row => row.Id == systemId).Select(row => row.SiteId).SingleOrDefaultAsync(cancellationToken), cancellationToken);
-        return siteId != 0 && await AssessSiteAsync(viewer, siteId, row => row.Id == systemId, asOf, cancellationToken) > 0;
+        var moment = Utc.Of(asOf ?? Utc.Now(clock));
+        if (siteId == 0 || await AssessSiteAsync(viewer, siteId, row => row.Id == systemId, moment, null, cancellationToken) == 0)
+        {
+            return false;
+        }
+
+        await AssessRoundAsync(moment, cancellationToken);
+        return true;
+    }
+
+    /// <summary>Weighs all systems together as of a moment (now when null) and stores what that changes.</summary>
+    public Task AssessRoundAsync(DateTime? asOf = null, CancellationToken cancellationToken = default)
+    {
+        var moment = Utc.Of(asOf ?? Utc.Now(clock));
+        return round.StoreAsync(moment, (system, shifts) => AssessWithAsync(system, shifts, moment, cancellationToken), cancellationToken);
     }
 
     /// <summary>Assesses every system whose records, rules or day have changed since its stored assessment.</summary>
@@ -66,6 +84,7 @@ public sealed class AssessmentKeeper(LogBookStore store, SetUpStore setUp, TimeP
             async db => await db.Systems.Join(db.Sites, system => system.SiteId, site => site.Id, (system, site) => new { system, site.TimeZone }).ToListAsync(cancellationToken),
             cancellationToken);
         var count = 0;
+        var moment = Utc.Of(asOf ?? Utc.Now(clock));
 
         // Sites share nothing but the way to the database, and there the store lets one write at a time.
         await Parallel.ForEachAsync(
@@ -74,12 +93,24 @@ public sealed class AssessmentKeeper(LogBookStore store, SetUpStore setUp, TimeP
             async (site, stop) =>
             {
                 var systems = site.ToHashSet();
-                Interlocked.Add(ref count, await AssessSiteAsync(viewer, site.Key, row => systems.Contains(row.Id), asOf, stop));
+                Interlocked.Add(ref count, await AssessSiteAsync(viewer, site.Key, row => systems.Contains(row.Id), moment, null, stop));
             });
+        if (count > 0)
+        {
+            await AssessRoundAsync(moment, cancellationToken);
+        }
+
         return count;
     }
 
-    private async Task<int> AssessSiteAsync(Viewer viewer, int siteId, Func<SystemRow, bool> which, DateTime? asOf, CancellationToken cancellationToken)
+    private async Task AssessWithAsync(int systemId, IReadOnlyList<RoundShift> shifts, DateTime moment, CancellationToken cancellationToken)
+    {
+        var siteId = await store.ReadAsync(Self, db => db.Systems.Where(row => row.Id == systemId).Select(row => row.SiteId).SingleAsync(cancellationToken), cancellationToken);
+        await AssessSiteAsync(Self, siteId, row => row.Id == systemId, moment, shifts, cancellationToken);
+    }
+
+    private async Task<int> AssessSiteAsync(
+        Viewer viewer, int siteId, Func<SystemRow, bool> which, DateTime moment, IReadOnlyList<RoundShift>? shifts, CancellationToken cancellationToken)
     {
         var firm = await setUp.FirmAsync(viewer, withRetired: true, cancellationToken);
         var records = await store.ReadAsync(viewer, db => SiteRecords.ReadAsync(db, siteId, cancellationToken), cancellationToken);
@@ -88,12 +119,13 @@ public sealed class AssessmentKeeper(LogBookStore store, SetUpStore setUp, TimeP
             return 0;
         }
 
-        var moment = Utc.Of(asOf ?? Utc.Now(clock));
+        var beside = await store.ReadAsync(viewer, db => SystemInputs.ReadAsync(db, siteId, cancellationToken), cancellationToken);
         var assessed = records.Systems.Where(which)
             .Select(system =>
             {
                 var history = SystemHistory.From(firm, records.Site.Code, system.Code, records.Versions);
-                return (System: system, Today: history.DayOf(moment), Result: Assessment.Of(history, moment));
+                var inputs = beside.For(system.Id, shifts);
+                return (System: system, Today: history.DayOf(moment), Result: Assessment.Of(history, moment, inputs), inputs.Shifts);
             })
             .ToList();
         await store.WriteAsync(
@@ -101,9 +133,9 @@ public sealed class AssessmentKeeper(LogBookStore store, SetUpStore setUp, TimeP
             async db =>
             {
                 db.ChangeTracker.AutoDetectChangesEnabled = false;
-                foreach (var (system, today, result) in assessed)
+                foreach (var (system, today, result, seen) in assessed)
                 {
-                    await StoreAsync(db, system, today, result, records.VisitRows, cancellationToken);
+                    await StoreAsync(db, system, today, result, seen, records.VisitRows, cancellationToken);
                 }
             },
             cancellationToken);
@@ -111,10 +143,10 @@ public sealed class AssessmentKeeper(LogBookStore store, SetUpStore setUp, TimeP
     }
 
     private static async Task StoreAsync(
-        LogBookDb db, SystemRow system, DateOnly today, SystemAssessment result, IReadOnlyDictionary<Guid, int> visits, CancellationToken cancellationToken)
+        LogBookDb db, SystemRow system, DateOnly today, SystemAssessment result, IReadOnlyList<RoundShift> seen, IReadOnlyDictionary<Guid, int> visits, CancellationToken cancellationToken)
     {
         var marks = await db.FindingMarks.AsNoTracking().Where(row => row.SystemId == system.Id).OrderBy(row => row.Id).ToListAsync(cancellationToken);
-        await ReplaceAsync(
+        Replace(
             db,
             await db.Findings.AsNoTracking().Where(row => row.SystemId == system.Id).ToListAsync(cancellationToken),
             ResultRows.Findings(system, result, marks, today),
@@ -122,12 +154,21 @@ public sealed class AssessmentKeeper(LogBookStore store, SetUpStore setUp, TimeP
             (a, b) => ResultRows.Content(a) == ResultRows.Content(b),
             (row, id) => row.Id = id,
             row => row.Id);
-        await ReplaceAsync(
+        Replace(
             db,
             await db.Figures.AsNoTracking().Where(row => row.SystemId == system.Id).ToListAsync(cancellationToken),
             ResultRows.Figures(system, result, visits),
             row => (row.VisitRowId, row.Code, row.About, row.From, row.To),
             (a, b) => ResultRows.Content(a) == ResultRows.Content(b),
+            (row, id) => row.Id = id,
+            row => row.Id);
+
+        Replace(
+            db,
+            await db.Clues.AsNoTracking().Where(row => row.SystemId == system.Id).ToListAsync(cancellationToken),
+            [KeptClues.Row(system, result, seen)],
+            row => row.SystemId,
+            KeptClues.Same,
             (row, id) => row.Id = id,
             row => row.Id);
 
@@ -140,7 +181,7 @@ public sealed class AssessmentKeeper(LogBookStore store, SetUpStore setUp, TimeP
             cancellationToken);
     }
 
-    private static Task ReplaceAsync<TRow, TKey>(
+    internal static void Replace<TRow, TKey>(
         LogBookDb db, List<TRow> before, IEnumerable<TRow> after, Func<TRow, TKey> key, Func<TRow, TRow, bool> same, Action<TRow, int> setId, Func<TRow, int> getId)
         where TRow : class
         where TKey : notnull
@@ -166,6 +207,5 @@ public sealed class AssessmentKeeper(LogBookStore store, SetUpStore setUp, TimeP
         ManyRows.Add(db, added);
 
         db.RemoveRange(old.Values.SelectMany(rest => rest));
-        return Task.CompletedTask;
     }
 }

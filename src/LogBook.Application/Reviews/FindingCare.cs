@@ -11,22 +11,27 @@ namespace LogBook.Application.Reviews;
 /// <summary>What people answer to findings; kept apart from them and laid over each time they are rebuilt.</summary>
 public sealed class FindingCare(LogBookStore store, AssessmentKeeper assessments, TimeProvider clock)
 {
-    /// <summary>Takes a finding on.</summary>
-    public Task<SaveOutcome> AcknowledgeAsync(Viewer viewer, int findingId, string? because, CancellationToken cancellationToken = default) =>
-        AnswerAsync(viewer, findingId, FindingState.Acknowledged, null, because, cancellationToken);
+    /// <summary>Takes a finding on, for the viewer or for another owner.</summary>
+    public Task<SaveOutcome> AcknowledgeAsync(Viewer viewer, int findingId, string? because, string? owner = null, CancellationToken cancellationToken = default) =>
+        AnswerAsync(viewer, findingId, FindingState.Acknowledged, null, because, string.IsNullOrWhiteSpace(owner) ? viewer.PersonCode ?? viewer.Who : owner, cancellationToken);
 
     /// <summary>Puts a finding to sleep until a day.</summary>
     public Task<SaveOutcome> SnoozeAsync(Viewer viewer, int findingId, DateOnly until, string because, CancellationToken cancellationToken = default) =>
-        string.IsNullOrWhiteSpace(because)
-            ? Task.FromResult<SaveOutcome>(new SaveOutcome.Invalid([new Issue("because", "reason-needed", SetUpTexts.ReasonNeeded.In(viewer.Language))]))
-            : AnswerAsync(viewer, findingId, FindingState.Snoozed, until, because, cancellationToken);
+        string.IsNullOrWhiteSpace(because) ? ReasonNeeded(viewer) : AnswerAsync(viewer, findingId, FindingState.Snoozed, until, because, null, cancellationToken);
+
+    /// <summary>Closes a finding. Should its evidence come back, that is a new finding which names this one.</summary>
+    public Task<SaveOutcome> CloseAsync(Viewer viewer, int findingId, string because, CancellationToken cancellationToken = default) =>
+        string.IsNullOrWhiteSpace(because) ? ReasonNeeded(viewer) : AnswerAsync(viewer, findingId, FindingState.Closed, null, because, null, cancellationToken);
 
     /// <summary>Takes an answer back.</summary>
     public Task<SaveOutcome> ReopenAsync(Viewer viewer, int findingId, string? because, CancellationToken cancellationToken = default) =>
-        AnswerAsync(viewer, findingId, FindingState.Open, null, because, cancellationToken);
+        AnswerAsync(viewer, findingId, FindingState.Open, null, because, null, cancellationToken);
+
+    private static Task<SaveOutcome> ReasonNeeded(Viewer viewer) =>
+        Task.FromResult<SaveOutcome>(new SaveOutcome.Invalid([new Issue("because", "reason-needed", SetUpTexts.ReasonNeeded.In(viewer.Language))]));
 
     private async Task<SaveOutcome> AnswerAsync(
-        Viewer viewer, int findingId, FindingState state, DateOnly? until, string? because, CancellationToken cancellationToken)
+        Viewer viewer, int findingId, FindingState state, DateOnly? until, string? because, string? owner, CancellationToken cancellationToken)
     {
         if (!viewer.MayReview)
         {
@@ -61,6 +66,8 @@ public sealed class FindingCare(LogBookStore store, AssessmentKeeper assessments
                 mark.State = state;
                 mark.Until = until;
                 mark.Because = because;
+                mark.Owner = owner;
+                mark.Severity = finding.Severity;
                 mark.Who = viewer.Who;
                 mark.At = Utc.Now(clock);
                 await db.SaveChangesAsync(cancellationToken);
@@ -70,6 +77,10 @@ public sealed class FindingCare(LogBookStore store, AssessmentKeeper assessments
         if (system is { } id)
         {
             await assessments.AssessAsync(viewer, id, null, cancellationToken);
+        }
+        else if (outcome is SaveOutcome.Saved)
+        {
+            await assessments.AssessRoundAsync(null, cancellationToken);
         }
 
         return outcome;

@@ -12,7 +12,7 @@ using Microsoft.EntityFrameworkCore;
 namespace LogBook.Application.Reviews;
 
 /// <summary>Findings for other programs and for the command.</summary>
-public sealed class FindingsQuery(LogBookStore store, SetUpStore setUp)
+public sealed class FindingsQuery(LogBookStore store, SetUpStore setUp, RoundKeeper round)
 {
     /// <summary>Findings in every state, by site, system, first day and kind.</summary>
     /// <param name="viewer">Who asks.</param>
@@ -57,7 +57,7 @@ public sealed class FindingsQuery(LogBookStore store, SetUpStore setUp)
         viewer,
         async db =>
         {
-            var rows = db.Findings.AsQueryable();
+            var rows = AttentionQuery.Seen(db, viewer);
             if (site is not null)
             {
                 rows = rows.Where(row => db.Sites.Any(s => s.Id == row.SiteId && s.CodeKey == site));
@@ -75,15 +75,31 @@ public sealed class FindingsQuery(LogBookStore store, SetUpStore setUp)
         var firm = await setUp.FirmAsync(viewer, withRetired: true, cancellationToken);
         var sites = await store.ReadAsync(
             viewer, async db => await db.Sites.Where(row => site == null || row.CodeKey == site).Select(row => row.Id).ToListAsync(cancellationToken), cancellationToken);
-        var findings = new List<Finding>();
+        var systems = new List<(int Id, SystemHistory History, AssessmentInputs Inputs, SystemAssessment Alone)>();
         foreach (var id in sites)
         {
             if (await store.ReadAsync(viewer, db => SiteRecords.ReadAsync(db, id, cancellationToken), cancellationToken) is { } records)
             {
-                findings.AddRange(records.Systems
-                    .SelectMany(system => Assessment.Of(SystemHistory.From(firm, records.Site.Code, system.Code, records.Versions), asOf).Findings)
-                    .Select(finding => finding.In(language)));
+                var beside = await store.ReadAsync(viewer, db => SystemInputs.ReadAsync(db, id, cancellationToken), cancellationToken);
+                systems.AddRange(records.Systems.Select(system =>
+                {
+                    // People's answers are left out: what they said later is none of what the records told then.
+                    var history = SystemHistory.From(firm, records.Site.Code, system.Code, records.Versions);
+                    var inputs = beside.For(system.Id, []) with { Closed = [] };
+                    return (system.Id, history, inputs, Assessment.Of(history, asOf, inputs));
+                }));
             }
+        }
+
+        var all = await round.WorkOutAsync(asOf, systems.ToDictionary(system => system.Id, system => system.Alone.Clues), cancellationToken);
+        var findings = site is null && viewer.IsOfFirm
+            ? all.Findings.Where(finding => viewer.MayReview || !FindingKey.ForReviewersOnly.Contains(finding.InEnglish.Kind)).Select(finding => finding.In(language)).ToList()
+            : [];
+        foreach (var (_, history, inputs, alone) in systems)
+        {
+            var shifts = RoundAssessment.ShiftsOf(all, alone.Clues);
+            var assessed = shifts.Count == 0 ? alone : Assessment.Of(history, asOf, inputs with { Shifts = shifts });
+            findings.AddRange(assessed.Findings.Select(finding => finding.In(language)));
         }
 
         return findings;

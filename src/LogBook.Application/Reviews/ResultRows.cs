@@ -12,43 +12,64 @@ internal static class ResultRows
     private static readonly JsonSerializerOptions Json = new(JsonSerializerDefaults.Web);
 
     /// <summary>What a finding concerns, as one text: "drum:D-INH". Empty when it concerns the system.</summary>
-    public static string AboutKey(About? about) => about is null
-        ? ""
-        : string.Join(' ', Parts(about).Where(part => part.Code is not null).Select(part => $"{part.Name}:{part.Code!.ToUpperInvariant()}"));
+    public static string AboutKey(About? about) => About.Key(about);
 
-    /// <summary>Rows of the findings, with people's answers laid over those that are open.</summary>
+    /// <summary>Rows of the findings of a system, with people's answers laid over those that are open.</summary>
     /// <param name="system">The system.</param>
     /// <param name="assessment">Its assessment.</param>
     /// <param name="marks">Answers to findings of the system.</param>
     /// <param name="today">Day at the site, for what sleeps.</param>
     public static IEnumerable<FindingRow> Findings(SystemRow system, SystemAssessment assessment, IReadOnlyList<FindingMarkRow> marks, DateOnly today) =>
-        assessment.Findings.Select(finding =>
+        assessment.Findings.Select(finding => Row(system, finding, marks, today));
+
+    /// <summary>Rows of the round-wide findings, which are the firm's own.</summary>
+    /// <param name="findings">The findings.</param>
+    /// <param name="marks">Answers to them.</param>
+    /// <param name="today">Day, for what sleeps.</param>
+    public static IEnumerable<FindingRow> Findings(IReadOnlyList<AssessedFinding> findings, IReadOnlyList<FindingMarkRow> marks, DateOnly today) =>
+        findings.Select(finding => Row(null, finding, marks, today));
+
+    /// <summary>Findings that people closed, for the engine.</summary>
+    /// <param name="marks">Answers.</param>
+    public static IReadOnlyList<FindingAnswer> Closed(IEnumerable<FindingMarkRow> marks) =>
+    [
+        .. marks.Where(mark => mark.State == FindingState.Closed)
+            .Select(mark => new FindingAnswer(mark.Kind, mark.AboutKey, mark.FirstSeen, DateTime.SpecifyKind(mark.At, DateTimeKind.Utc), mark.Because)),
+    ];
+
+    private static FindingRow Row(SystemRow? system, AssessedFinding finding, IReadOnlyList<FindingMarkRow> marks, DateOnly today)
+    {
+        var key = AboutKey(finding.InEnglish.About);
+        var mark = marks.LastOrDefault(m => m.Kind == finding.InEnglish.Kind && m.AboutKey == key && m.FirstSeen == finding.InEnglish.FirstSeen);
+        var answered = finding.InEnglish.State == FindingState.Open && mark is not null && Holds(mark, finding.InEnglish.Severity, today) ? mark : null;
+        Finding Laid(Finding one) => answered is null
+            ? one
+            : one with { State = answered.State, Until = answered.Until, Because = answered.Owner is null ? answered.Because : $"{answered.Owner}: {answered.Because}" };
+        var shown = Laid(finding.InEnglish);
+        return new FindingRow
         {
-            var key = AboutKey(finding.InEnglish.About);
-            var mark = marks.LastOrDefault(m => m.Kind == finding.InEnglish.Kind && m.AboutKey == key && m.FirstSeen == finding.InEnglish.FirstSeen);
-            var answered = finding.InEnglish.State == FindingState.Open && mark is not null && (mark.Until is null || today <= mark.Until) ? mark : null;
-            Finding Laid(Finding one) => answered is null ? one : one with { State = answered.State, Until = answered.Until, Because = answered.Because };
-            var shown = Laid(finding.InEnglish);
-            return new FindingRow
-            {
-                CustomerId = system.CustomerId,
-                SiteId = system.SiteId,
-                SystemId = system.Id,
-                Kind = shown.Kind,
-                AboutKey = key,
-                Severity = shown.Severity,
-                State = shown.State,
-                FirstSeen = shown.FirstSeen,
-                LastSeen = shown.LastSeen,
-                ClosedOn = shown.ClosedOn,
-                Until = shown.Until,
-                FirstVisit = shown.FirstVisit,
-                English = ExchangeWriter.CanonicalOf(shown),
-                Spanish = ExchangeWriter.CanonicalOf(Laid(finding.InSpanish)),
-                Portuguese = ExchangeWriter.CanonicalOf(Laid(finding.InPortuguese)),
-                EngineVersion = assessment.EngineVersion,
-            };
-        });
+            CustomerId = system?.CustomerId,
+            SiteId = system?.SiteId,
+            SystemId = system?.Id,
+            Kind = shown.Kind,
+            AboutKey = key,
+            Severity = shown.Severity,
+            State = shown.State,
+            FirstSeen = shown.FirstSeen,
+            LastSeen = shown.LastSeen,
+            ClosedOn = shown.ClosedOn,
+            Until = shown.Until,
+            FirstVisit = shown.FirstVisit,
+            English = ExchangeWriter.CanonicalOf(shown),
+            Spanish = ExchangeWriter.CanonicalOf(Laid(finding.InSpanish)),
+            Portuguese = ExchangeWriter.CanonicalOf(Laid(finding.InPortuguese)),
+            EngineVersion = Assessment.EngineVersion,
+        };
+    }
+
+    // Sleep ends on its day, and any answer to a mild finding ends when it gets worse. What a person closed the engine closes itself.
+    private static bool Holds(FindingMarkRow mark, Severity severity, DateOnly today) =>
+        mark.State is FindingState.Acknowledged or FindingState.Snoozed && (mark.Until is null || today <= mark.Until) && (mark.Severity is null || severity <= mark.Severity);
 
     /// <summary>Rows of the figures.</summary>
     public static IEnumerable<FigureRow> Figures(SystemRow system, SystemAssessment assessment, IReadOnlyDictionary<Guid, int> visits) =>
@@ -77,10 +98,4 @@ internal static class ResultRows
     /// <summary>All that a figure's row says, apart from its number.</summary>
     public static (int, string, string, DateTime?, DateTime, double?, double?, string?, string?, string?, string) Content(FigureRow row) =>
         (row.VisitRowId, row.Code, row.About, row.From, row.To, row.Value, row.StandardUncertainty, row.Unit, row.ReasonCode, row.Reasons, row.Inputs);
-
-    private static IEnumerable<(string Name, string? Code)> Parts(About about) =>
-    [
-        ("probe", about.Probe), ("drum", about.Drum), ("output", about.Output), ("meter", about.Meter), ("pump", about.Pump), ("test", about.Test),
-        ("instrument", about.Instrument), ("lot", about.Lot), ("person", about.Person), ("rule", about.Rule),
-    ];
 }

@@ -98,6 +98,42 @@ namespace LogBook.Migrations.PostgreSql.Migrations
                     b.ToTable("AuditTrail", (string)null);
                 });
 
+            modelBuilder.Entity("LogBook.Application.Data.ClueRow", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<string>("Clues")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<int>("CustomerId")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("EngineVersion")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Seen")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<int>("SystemId")
+                        .HasColumnType("integer");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CustomerId");
+
+                    b.HasIndex("SystemId")
+                        .IsUnique();
+
+                    b.ToTable("Clues", (string)null);
+                });
+
             modelBuilder.Entity("LogBook.Application.Data.ConflictRow", b =>
                 {
                     b.Property<int>("Id")
@@ -343,6 +379,12 @@ namespace LogBook.Migrations.PostgreSql.Migrations
                         .IsRequired()
                         .HasColumnType("text");
 
+                    b.Property<string>("Owner")
+                        .HasColumnType("text");
+
+                    b.Property<string>("Severity")
+                        .HasColumnType("text");
+
                     b.Property<int?>("SiteId")
                         .HasColumnType("integer");
 
@@ -472,6 +514,9 @@ namespace LogBook.Migrations.PostgreSql.Migrations
                     b.Property<string>("Name")
                         .IsRequired()
                         .HasColumnType("text");
+
+                    b.Property<DateTime?>("RoundAssessedAt")
+                        .HasColumnType("timestamp with time zone");
 
                     b.Property<long>("SetUpStamp")
                         .HasColumnType("bigint");
@@ -1250,6 +1295,21 @@ namespace LogBook.Migrations.PostgreSql.Migrations
                     b.HasKey("UserId", "LoginProvider", "Name");
 
                     b.ToTable("AspNetUserTokens", (string)null);
+                });
+
+            modelBuilder.Entity("LogBook.Application.Data.ClueRow", b =>
+                {
+                    b.HasOne("LogBook.Application.Data.CustomerRow", null)
+                        .WithMany()
+                        .HasForeignKey("CustomerId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("LogBook.Application.Data.SystemRow", null)
+                        .WithMany()
+                        .HasForeignKey("SystemId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
                 });
 
             modelBuilder.Entity("LogBook.Application.Data.ConflictRow", b =>

@@ -93,6 +93,40 @@ namespace LogBook.Migrations.Sqlite.Migrations
                     b.ToTable("AuditTrail", (string)null);
                 });
 
+            modelBuilder.Entity("LogBook.Application.Data.ClueRow", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Clues")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("CustomerId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("EngineVersion")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Seen")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("SystemId")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CustomerId");
+
+                    b.HasIndex("SystemId")
+                        .IsUnique();
+
+                    b.ToTable("Clues", (string)null);
+                });
+
             modelBuilder.Entity("LogBook.Application.Data.ConflictRow", b =>
                 {
                     b.Property<int>("Id")
@@ -328,6 +362,12 @@ namespace LogBook.Migrations.Sqlite.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("Owner")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Severity")
+                        .HasColumnType("TEXT");
+
                     b.Property<int?>("SiteId")
                         .HasColumnType("INTEGER");
 
@@ -455,6 +495,9 @@ namespace LogBook.Migrations.Sqlite.Migrations
                     b.Property<string>("Name")
                         .IsRequired()
                         .HasColumnType("TEXT");
+
+                    b.Property<long?>("RoundAssessedAt")
+                        .HasColumnType("INTEGER");
 
                     b.Property<long>("SetUpStamp")
                         .HasColumnType("INTEGER");
@@ -1207,6 +1250,21 @@ namespace LogBook.Migrations.Sqlite.Migrations
                     b.HasKey("UserId", "LoginProvider", "Name");
 
                     b.ToTable("AspNetUserTokens", (string)null);
+                });
+
+            modelBuilder.Entity("LogBook.Application.Data.ClueRow", b =>
+                {
+                    b.HasOne("LogBook.Application.Data.CustomerRow", null)
+                        .WithMany()
+                        .HasForeignKey("CustomerId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("LogBook.Application.Data.SystemRow", null)
+                        .WithMany()
+                        .HasForeignKey("SystemId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
                 });
 
             modelBuilder.Entity("LogBook.Application.Data.ConflictRow", b =>

@@ -1,5 +1,6 @@
 using LogBook.Application.Data;
 using LogBook.Application.Mail;
+using LogBook.Application.Reviews;
 using LogBook.Application.Tokens;
 using LogBook.Application.Visits;
 using LogBook.Web.Account;
@@ -54,6 +55,7 @@ public static class WebServices
         services.AddScoped<FirmMaker>();
         AddClock(services, settings);
         services.AddLogBook(new LogBookOptions { Database = settings.Database });
+        services.AddHostedService<AssessmentService>();
         AddMail(services, builder.Configuration, settings);
         AddPages(services);
         AddSignIn(services, settings);

@@ -26,6 +26,12 @@ public sealed class FindingMarkRow : ICustomerMayOwn, IVersioned
 
     public string? Because { get; set; }
 
+    /// <summary>Code or name of the person who took it on.</summary>
+    public string? Owner { get; set; }
+
+    /// <summary>How severe it was when it was answered: what gets worse wakes up.</summary>
+    public Severity? Severity { get; set; }
+
     public string Who { get; set; } = "";
 
     public DateTime At { get; set; }

@@ -19,4 +19,7 @@ public sealed class FirmRow
 
     /// <summary>Counts changes of the set-up; a cached set-up of another count is read again.</summary>
     public long SetUpStamp { get; set; }
+
+    /// <summary>Moment that the stored findings about meters, lots and people were made for.</summary>
+    public DateTime? RoundAssessedAt { get; set; }
 }

@@ -1,0 +1,102 @@
+using System.Collections.Concurrent;
+using LogBook.Application.Data;
+using LogBook.Application.Sites;
+using LogBook.Domain.Assessments;
+using LogBook.Domain.History;
+using LogBook.Domain.Rounds;
+using Microsoft.EntityFrameworkCore;
+
+namespace LogBook.Application.Reviews;
+
+/// <summary>Keeps the round-wide findings, and tells which systems a changed shift of a meter or lot concerns.</summary>
+/// <remarks>
+/// Works as the program itself: whoever hands in a visit, all systems of the firm are weighed together. One round at a time, so that
+/// the last one stored has seen the clues of all.
+/// </remarks>
+public sealed class RoundKeeper(LogBookStore store, SetUpStore setUp) : IDisposable
+{
+    private static readonly Viewer Self = Viewer.System("round");
+    private readonly SemaphoreSlim _oneAtATime = new(1, 1);
+    private readonly ConcurrentDictionary<int, (string Text, SystemClues Clues)> _read = new();
+
+    /// <summary>Weighs all systems as of a moment, people's answers left out; stores nothing.</summary>
+    /// <param name="asOf">Moment, UTC.</param>
+    /// <param name="fresh">Clues that have just been worked out, by system; the kept ones serve for the others.</param>
+    /// <param name="cancellationToken">Stops.</param>
+    internal async Task<RoundResult> WorkOutAsync(DateTime asOf, IReadOnlyDictionary<int, SystemClues> fresh, CancellationToken cancellationToken)
+    {
+        var (_, firm, kept, _) = await ReadAsync(cancellationToken);
+        return RoundAssessment.Of(firm, fresh.Values.Concat(kept.Where(row => !fresh.ContainsKey(row.SystemId)).Select(CluesOf)), asOf);
+    }
+
+    /// <summary>Weighs them, stores the findings, and lets the systems be assessed anew whose shifts have changed.</summary>
+    /// <param name="asOf">Moment, UTC.</param>
+    /// <param name="assess">Assesses a system with its shifts.</param>
+    /// <param name="cancellationToken">Stops.</param>
+    internal async Task StoreAsync(DateTime asOf, Func<int, IReadOnlyList<RoundShift>, Task> assess, CancellationToken cancellationToken)
+    {
+        await _oneAtATime.WaitAsync(cancellationToken);
+        try
+        {
+            var (stored, firm, kept, marks) = await ReadAsync(cancellationToken);
+            var round = RoundAssessment.Of(firm, kept.Select(CluesOf), asOf, ResultRows.Closed(marks));
+            var rows = ResultRows.Findings(round.Findings, marks, DateOnly.FromDateTime(asOf)).ToList();
+            var changed = !stored.Select(ResultRows.Content).ToHashSet().SetEquals(rows.Select(ResultRows.Content));
+            await store.WriteAsync(
+                Self,
+                async db =>
+                {
+                    if (changed)
+                    {
+                        var standing = await db.Findings.AsNoTracking().Where(row => row.SystemId == null).ToListAsync(cancellationToken);
+                        AssessmentKeeper.Replace(db, standing, rows, row => (row.Kind, row.AboutKey, row.FirstSeen), (a, b) => ResultRows.Content(a) == ResultRows.Content(b), (row, id) => row.Id = id, row => row.Id);
+                    }
+
+                    await db.Firm.ExecuteUpdateAsync(set => set.SetProperty(firm => firm.RoundAssessedAt, asOf), cancellationToken);
+                },
+                cancellationToken);
+
+            foreach (var row in kept)
+            {
+                var shifts = RoundAssessment.ShiftsOf(round, CluesOf(row));
+                if (KeptClues.Text(shifts) != row.Seen)
+                {
+                    await assess(row.SystemId, shifts);
+                }
+            }
+        }
+        finally
+        {
+            _oneAtATime.Release();
+        }
+    }
+
+    /// <inheritdoc />
+    public void Dispose() => _oneAtATime.Dispose();
+
+    private async Task<(List<FindingRow> Stored, FirmSetUp Firm, List<ClueRow> Kept, List<FindingMarkRow> Marks)> ReadAsync(CancellationToken cancellationToken)
+    {
+        var firm = await setUp.FirmAsync(Self, withRetired: true, cancellationToken);
+        return await store.ReadAsync(
+            Self,
+            async db => (
+                await db.Findings.Where(row => row.SystemId == null).ToListAsync(cancellationToken),
+                firm,
+                await db.Clues.OrderBy(row => row.SystemId).ToListAsync(cancellationToken),
+                await db.FindingMarks.Where(row => row.SystemId == null).OrderBy(row => row.Id).ToListAsync(cancellationToken)),
+            cancellationToken);
+    }
+
+    // Reading the text of every system again for each visit would cost more than weighing it.
+    private SystemClues CluesOf(ClueRow row)
+    {
+        if (_read.TryGetValue(row.SystemId, out var read) && read.Text == row.Clues)
+        {
+            return read.Clues;
+        }
+
+        var clues = KeptClues.Clues(row.Clues);
+        _read[row.SystemId] = (row.Clues, clues);
+        return clues;
+    }
+}
