@@ -121,6 +121,21 @@ BEGIN SELECT RAISE(ABORT, 'The audit trail is never deleted.'); END;
 CREATE TRIGGER "AuditTrail_NoUpdate" BEFORE UPDATE ON "AuditTrail"
 BEGIN SELECT RAISE(ABORT, 'The audit trail is never changed.'); END;
 
+CREATE TABLE "Clues" (
+    "Id" INTEGER NOT NULL CONSTRAINT "PK_Clues" PRIMARY KEY AUTOINCREMENT,
+    "CustomerId" INTEGER NOT NULL,
+    "SystemId" INTEGER NOT NULL,
+    "Clues" TEXT NOT NULL,
+    "Seen" TEXT NOT NULL,
+    "EngineVersion" TEXT NOT NULL,
+    CONSTRAINT "FK_Clues_Customers_CustomerId" FOREIGN KEY ("CustomerId") REFERENCES "Customers" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_Clues_Systems_SystemId" FOREIGN KEY ("SystemId") REFERENCES "Systems" ("Id") ON DELETE RESTRICT
+);
+
+CREATE INDEX "IX_Clues_CustomerId" ON "Clues" ("CustomerId");
+
+CREATE UNIQUE INDEX "IX_Clues_SystemId" ON "Clues" ("SystemId");
+
 CREATE TABLE "Conflicts" (
     "Id" INTEGER NOT NULL CONSTRAINT "PK_Conflicts" PRIMARY KEY AUTOINCREMENT,
     "CustomerId" INTEGER NOT NULL,
@@ -224,7 +239,7 @@ CREATE TABLE "FindingMarks" (
     "Because" TEXT NULL,
     "Who" TEXT NOT NULL,
     "At" INTEGER NOT NULL,
-    "Version" INTEGER NOT NULL,
+    "Version" INTEGER NOT NULL, "Owner" TEXT NULL, "Severity" TEXT NULL,
     CONSTRAINT "FK_FindingMarks_Customers_CustomerId" FOREIGN KEY ("CustomerId") REFERENCES "Customers" ("Id") ON DELETE RESTRICT,
     CONSTRAINT "FK_FindingMarks_Sites_SiteId" FOREIGN KEY ("SiteId") REFERENCES "Sites" ("Id") ON DELETE RESTRICT,
     CONSTRAINT "FK_FindingMarks_Systems_SystemId" FOREIGN KEY ("SystemId") REFERENCES "Systems" ("Id") ON DELETE RESTRICT
@@ -275,7 +290,7 @@ CREATE TABLE "Firm" (
     "FirstRunDone" INTEGER NOT NULL,
     "DemoClockFrom" INTEGER NULL,
     "SetUpStamp" INTEGER NOT NULL
-);
+, "RoundAssessedAt" INTEGER NULL);
 
 CREATE TABLE "Outbox" (
     "Id" INTEGER NOT NULL CONSTRAINT "PK_Outbox" PRIMARY KEY AUTOINCREMENT,
