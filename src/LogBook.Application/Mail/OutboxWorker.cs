@@ -75,6 +75,7 @@ public sealed class OutboxWorker(
 
                 row.GivenUpAt = null;
                 row.CreatedAt = row.DueAt = Utc.Now(clock);
+                await MarkDueAsync(db, row, cancellationToken);
                 db.Audit(new AuditEntry(AuditActs.MailTriedAgain, nameof(OutboxRow), row.MessageId, row.CustomerId));
                 return new SaveOutcome.Saved(row.Version + 1);
             },
@@ -111,6 +112,7 @@ public sealed class OutboxWorker(
                     var row = await db.Outbox.AsTracking().SingleAsync(r => r.Id == replaced.Id, cancellationToken);
                     row.GivenUpAt = Utc.Now(clock);
                     row.LastError = MailNotes.ReplacedBy(replaced.Newest);
+                    await MarkDueAsync(db, row, cancellationToken);
                 }
             },
             cancellationToken);
@@ -211,6 +213,11 @@ public sealed class OutboxWorker(
                 row.AcceptedAt = now;
                 row.GivenUpAt = null;
                 row.LastError = null;
+                if (row.Attempts > 1)
+                {
+                    await MarkDueAsync(db, row, cancellationToken);
+                }
+
                 return;
             }
 
@@ -218,6 +225,7 @@ public sealed class OutboxWorker(
             if (!receipt.CanRetry || now - row.CreatedAt > GiveUpAfter)
             {
                 row.GivenUpAt = now;
+                await MarkDueAsync(db, row, cancellationToken);
                 log.LogWarning("Message {MessageId} was given up: {Error}", row.MessageId, receipt.ServerSaid);
             }
             else
@@ -226,4 +234,12 @@ public sealed class OutboxWorker(
             }
         },
         cancellationToken);
+
+    // What became of a summary may open or close a finding of the systems that it tells of.
+    private async Task MarkDueAsync(LogBookDb db, OutboxRow row, CancellationToken cancellationToken)
+    {
+        var now = Utc.Now(clock);
+        var site = await db.Visits.Where(visit => visit.Id == row.VisitRowId).Select(visit => visit.SiteId).SingleAsync(cancellationToken);
+        await db.Systems.Where(system => system.SiteId == site).ExecuteUpdateAsync(set => set.SetProperty(system => system.AssessmentDue, now), cancellationToken);
+    }
 }

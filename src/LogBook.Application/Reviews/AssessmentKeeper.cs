@@ -2,8 +2,11 @@ using LogBook.Application.Data;
 using LogBook.Application.Data.Conventions;
 using LogBook.Application.Sites;
 using LogBook.Domain.Assessments;
+using LogBook.Domain.Exchange;
+using LogBook.Domain.Findings;
 using LogBook.Domain.History;
 using LogBook.Domain.Rounds;
+using LogBook.Domain.Sites;
 using Microsoft.EntityFrameworkCore;
 
 namespace LogBook.Application.Reviews;
@@ -62,13 +65,34 @@ public sealed class AssessmentKeeper(LogBookStore store, SetUpStore setUp, Round
     public async Task<int> AssessDueAsync(Viewer viewer, DateTime? asOf = null, CancellationToken cancellationToken = default)
     {
         var now = asOf ?? Utc.Now(clock);
-        return await AssessAsync(viewer, row => IsDue(row.Item1, row.Item2, now), asOf, cancellationToken);
+        var waiting = await SitesWithSummariesOutAsync(viewer, now, cancellationToken);
+        return await AssessAsync(viewer, row => IsDue(row.Item1, row.Item2, now) || waiting.Exists(late => late.SiteId == row.Item1.SiteId && row.Item1.AssessedAt < late.Since), asOf, cancellationToken);
     }
 
     /// <summary>Assesses every system anew.</summary>
     /// <returns>How many were assessed.</returns>
     public Task<int> AssessAllAsync(Viewer viewer, DateTime? asOf = null, CancellationToken cancellationToken = default) =>
         AssessAsync(viewer, _ => true, asOf, cancellationToken);
+
+    // A summary that the mail server has not taken opens a finding by the hour, not by the day.
+    private Task<List<(int SiteId, DateTime Since)>> SitesWithSummariesOutAsync(Viewer viewer, DateTime now, CancellationToken cancellationToken) => store.ReadAsync(
+        viewer,
+        async db =>
+        {
+            var mails = await db.Outbox.Where(mail => mail.Kind == OutboxKinds.VisitSummary && mail.AcceptedAt == null && mail.GivenUpAt == null)
+                .Join(db.Visits, mail => mail.VisitRowId, visit => visit.Id, (mail, visit) => new { mail.CreatedAt, visit.SiteId, visit.ArrivedAt, visit.LeftAt })
+                .Join(db.Sites, mail => mail.SiteId, site => site.Id, (mail, site) => new { mail.CreatedAt, mail.SiteId, mail.ArrivedAt, mail.LeftAt, site.Document })
+                .ToListAsync(cancellationToken);
+            return mails
+                .SelectMany(mail => new[]
+                {
+                    (mail.SiteId, Since: mail.CreatedAt.AddHours(FindingThresholds.Default.SummaryHours.Value)),
+                    (mail.SiteId, Since: (mail.LeftAt ?? mail.ArrivedAt).AddHours(ExchangeReader.Parse<Site>(mail.Document).SummaryWithinHours ?? FindingThresholds.Default.SummaryHours.Value)),
+                })
+                .Where(mail => mail.Since <= now)
+                .ToList();
+        },
+        cancellationToken);
 
     private static bool IsDue(SystemRow system, string timeZone, DateTime now)
     {

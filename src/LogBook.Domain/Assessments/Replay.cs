@@ -70,6 +70,16 @@ internal sealed class Replay(SystemHistory history, FindingThresholds thresholds
             yield return (moment, 1, () => ExplainOpen(moment));
         }
 
+        foreach (var moment in SummaryUndelivered.Moments(history, inputs.Deliveries, thresholds).Where(moment => moment <= asOf))
+        {
+            yield return (moment, 3, () =>
+            {
+                var verdict = SummaryUndelivered.At(history, inputs.Deliveries, moment, thresholds);
+                var day = history.DayOf(moment);
+                _ledger.Apply(FindingKinds.SummaryUndelivered, verdict, verdict.Indication?.Severity ?? Severity.Watch, day, day, null);
+            });
+        }
+
         foreach (var answer in inputs.Closed.Where(answer => answer.At <= asOf).OrderBy(answer => answer.Kind, StringComparer.Ordinal).ThenBy(answer => answer.AboutKey, StringComparer.Ordinal))
         {
             yield return (answer.At, 2, () => _ledger.Close(answer, history.DayOf(answer.At)));

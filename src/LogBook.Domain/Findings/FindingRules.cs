@@ -48,6 +48,8 @@ public static class FindingRules
         new AlarmStanding(),
         new RangeOut(),
         new RestartUnproved(),
+        new NotMeasured(),
+        new SeenAgain(),
     ];
 
     /// <summary>Rules for systems that are only recorded: tests and dates, no balance.</summary>

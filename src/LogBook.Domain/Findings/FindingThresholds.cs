@@ -293,4 +293,13 @@ public sealed record FindingThresholds
 
     /// <summary>Stay below this share of what the tests take is a sign for a second look.</summary>
     public Threshold StayShare { get; init; } = new(0.5, Common);
+
+    /// <summary>Visits running on which a test of the programme may be missed.</summary>
+    public Threshold MissedVisits { get; init; } = new(2, Common);
+
+    /// <summary>Days after a check in a standard from which a hand meter counts as unproved for long.</summary>
+    public Threshold MeterProvedDays { get; init; } = new(35, Common);
+
+    /// <summary>Hours after which a summary that the mail server has not taken wants somebody.</summary>
+    public Threshold SummaryHours { get; init; } = new(24, Common);
 }

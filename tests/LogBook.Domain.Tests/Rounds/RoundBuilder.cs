@@ -120,7 +120,7 @@ internal sealed class RoundBuilder
             .Where(finding => kinds.Contains(finding.Kind) && finding.State == FindingState.Open && finding.Severity > Severity.Watch),
     ];
 
-    private ExchangeDocument Document()
+    public ExchangeDocument Document()
     {
         var one = new HistoryBuilder().Document();
         return one with

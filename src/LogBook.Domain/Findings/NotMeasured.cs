@@ -1,0 +1,102 @@
+using LogBook.Domain.Estimates;
+using LogBook.Domain.Languages;
+using LogBook.Domain.Programmes;
+using LogBook.Domain.Visits;
+
+namespace LogBook.Domain.Findings;
+
+/// <summary>A test that the programme ranges, or the reference beside a controller's display, missed on two visits running; a hand meter unproved for long.</summary>
+/// <remarks>
+/// Only what was measured here before counts as missed: a programme may range a test that a laboratory or a colleague does elsewhere.
+/// Visits that bring no readings at all (a delivery, a result) are passed over.
+/// </remarks>
+public sealed class NotMeasured : IFindingRule
+{
+    private const int LookBack = 12;
+
+    private static readonly Text Missed = new(
+        "{0} was not measured on the last {1} visits; the programme asks for it.",
+        "{0} no se midió en las últimas {1} visitas; el programa lo pide.",
+        "{0} não foi medido nas últimas {1} visitas; o programa o pede.");
+
+    private static readonly Text Unproved = new(
+        "Hand meter {0} was last read in a standard {1} days ago (limit {2} days, {3}).",
+        "El medidor portátil {0} se comprobó en un patrón hace {1} días (límite {2} días, {3}).",
+        "O medidor portátil {0} foi verificado em um padrão há {1} dias (limite {2} dias, {3}).");
+
+    private static readonly Text Visits = new("visits without it", "visitas sin ello", "visitas sem ele");
+    private static readonly Text Days = new("days since the last good check", "días desde la última comprobación buena", "dias desde a última verificação boa");
+
+    /// <inheritdoc />
+    public string Kind => FindingKinds.NotMeasured;
+
+    /// <inheritdoc />
+    public IEnumerable<Verdict> Judge(VisitFacts visit, FindingThresholds thresholds)
+    {
+        if (!IsReading(visit) || visit.Record.Running == false)
+        {
+            yield break;
+        }
+
+        var before = visit.Back().Skip(1).Take(LookBack).Where(earlier => IsReading(earlier) && earlier.Record.Running != false).ToList();
+        foreach (var test in Asked(visit))
+        {
+            var missed = new[] { visit }.Concat(before).TakeWhile(v => !Has(v, test)).Count();
+            var about = new About { Test = test };
+            if (missed == 0)
+            {
+                yield return Verdict.Clear(about);
+            }
+            else if (missed >= thresholds.MissedVisits.Value && before.Exists(earlier => Has(earlier, test)))
+            {
+                yield return Verdict.Found(about, new Indication(
+                    missed > thresholds.MissedVisits.Value ? Severity.Plan : Severity.Watch, new Said(Missed, TestTexts.NameOf(test), (double)missed))
+                {
+                    Evidence = [new EvidenceFigure(Visits, missed, "1", LimitHigh: thresholds.MissedVisits.Value)],
+                    LookAtNext = [Looks.Say("Measure it on the next visit, or write down why not.", "Mídalo en la próxima visita o anote por qué no.", "Meça-o na próxima visita ou anote por que não.")],
+                });
+            }
+        }
+
+        foreach (var meter in visit.Probes.Select(probe => probe.Instrument).OfType<string>().Distinct(StringComparer.OrdinalIgnoreCase))
+        {
+            if (MeterVerdict(visit, meter, thresholds) is { } verdict)
+            {
+                yield return verdict;
+            }
+        }
+    }
+
+    private static bool IsReading(VisitFacts visit) => visit.Visit.Visit.Kind is not (VisitKind.Delivery or VisitKind.Result or VisitKind.Stopped) && visit.Record.Readings.Count > 0;
+
+    // The reference counts as a test of the programme wherever the controller shows a conductivity.
+    private static IEnumerable<string> Asked(VisitFacts visit) =>
+        (visit.Programme?.Ranges.Where(range => range.At.Equals(SamplePoints.Tower, StringComparison.OrdinalIgnoreCase)).Select(range => range.Test) ?? [])
+            .Append(TestCodes.Conductivity).Distinct(StringComparer.OrdinalIgnoreCase);
+
+    private static bool Has(VisitFacts visit, string test) => visit.Record.Readings.Any(reading => reading.Test.Equals(test, StringComparison.OrdinalIgnoreCase)
+        && reading.At.Equals(SamplePoints.Tower, StringComparison.OrdinalIgnoreCase)
+        && (reading.NotTaken is null || reading.NotTaken == History.SystemVisit.ResultPending)
+        && (test != TestCodes.Conductivity || reading.Source != ReadingSource.Controller));
+
+    // A meter that nobody ever proved is a matter of the set-up, not of a visit.
+    private static Verdict? MeterVerdict(VisitFacts visit, string code, FindingThresholds thresholds)
+    {
+        if (visit.History.Firm.Instruments.GetValueOrDefault(code)?.Checks.Where(check => check.At.Utc <= visit.Visit.At).Select(check => (DateTime?)check.At.Utc).Max() is not { } last)
+        {
+            return null;
+        }
+
+        var days = Math.Floor((visit.Visit.At - last).TotalDays);
+        var about = new About { Instrument = code };
+        return days <= thresholds.MeterProvedDays.Value
+            ? Verdict.Clear(about)
+            : Verdict.Found(about, new Indication(
+                days > 2 * thresholds.MeterProvedDays.Value ? Severity.Plan : Severity.Watch,
+                new Said(Unproved, code, days, thresholds.MeterProvedDays.Value, thresholds.MeterProvedDays.Basis))
+            {
+                Evidence = [new EvidenceFigure(Days, days, "d", LimitHigh: thresholds.MeterProvedDays.Value)],
+                LookAtNext = [Looks.ProveMeter],
+            });
+    }
+}
