@@ -113,10 +113,10 @@ public sealed class RoundKeeperTests
     [Fact]
     public async Task CloseAsync_EvidenceComesBack_IsANewFindingThatNamesItsEarlierSelf()
     {
-        var round = new RoundBuilder { Sites = ["S-1"], VisitsEach = 6, Inhibitor = (_, _) => 10 };
+        var round = new RoundBuilder { Sites = ["S-1"], VisitsEach = 8, Inhibitor = (_, _) => 10 };
         var visits = round.Visits();
-        await using var database = await StartAsync(round, visits[4].Left!.Value.Utc.AddHours(1));
-        foreach (var visit in visits.Take(5))
+        await using var database = await StartAsync(round, visits[5].Left!.Value.Utc.AddHours(1));
+        foreach (var visit in visits.Take(6))
         {
             await database.Get<VisitIntake>().ReceiveAsync(database.Supervisor, visit, IntakeSource.Import);
         }
@@ -132,8 +132,8 @@ public sealed class RoundKeeperTests
         Assert.Contains("pump line purged", closed.English, StringComparison.Ordinal);
         Assert.Empty((await database.Get<Verifier>().VerifyAsync(database.Supervisor)).Faults);
 
-        database.Clock.SetUtcNow(new DateTimeOffset(visits[5].Left!.Value.Utc.AddHours(1), TimeSpan.Zero));
-        await database.Get<VisitIntake>().ReceiveAsync(database.Supervisor, visits[5], IntakeSource.Import);
+        database.Clock.SetUtcNow(new DateTimeOffset(visits[6].Left!.Value.Utc.AddHours(1), TimeSpan.Zero));
+        await database.Get<VisitIntake>().ReceiveAsync(database.Supervisor, visits[6], IntakeSource.Import);
         var rows = (await RowsAsync(database)).Where(row => row.Kind == FindingKinds.ResidualLow).OrderBy(row => row.FirstSeen).ToList();
         Assert.Equal([FindingState.Closed, FindingState.Open], rows.Select(row => row.State));
         Assert.Equal(rows[0].FirstSeen, Documents.Finding(rows[1].English).Earlier);

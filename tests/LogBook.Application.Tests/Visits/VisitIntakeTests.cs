@@ -189,7 +189,7 @@ public abstract class VisitIntakeTests<TDatabase>(DatabaseFixture<TDatabase> fix
         }
 
         Assert.Equal(early, await Next());
-        Assert.InRange(early, 1, 40);
+        Assert.InRange(early, 1, 50);
     }
 
     private Task<IntakeOutcome> ReceiveAsync(Visit visit) => _database.Get<VisitIntake>().ReceiveAsync(_database.Technician, visit, IntakeSource.Tablet);
