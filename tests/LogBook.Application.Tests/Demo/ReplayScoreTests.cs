@@ -79,7 +79,7 @@ public class ReplayScoreTests
             Headline(FindingKinds.CyclesHigh, "B-1", "2026-03-10"),
             Headline(FindingKinds.CyclesHigh, "B-1", "2026-03-15") with { IsNew = false });
 
-        Assert.Equal([("A-1", "2026-02-10"), ("B-1", "2026-03-10")], report.FalseFlags.Select(f => (f.Site!, f.From.ToString("yyyy-MM-dd"))));
+        Assert.Equal([("A-1", "2026-02-10"), ("B-1", "2026-03-10")], report.FalseFlags.Select(f => (f.Site!, f.From.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture))));
         Assert.Single(report.Control.Single().Flags);
 
         // A-1 is healthy in January and February and after its trouble is over, B-1 throughout 2026.
