@@ -1,6 +1,7 @@
 using LogBook.Domain.Estimates;
 using LogBook.Domain.Findings;
 using LogBook.Domain.History;
+using LogBook.Domain.Programmes;
 using LogBook.Domain.Rounds;
 using LogBook.Domain.Sites;
 
@@ -60,7 +61,7 @@ internal sealed class Replay(SystemHistory history, FindingThresholds thresholds
         {
             yield return (step.Key, 0, () =>
             {
-                Learn(known, step.Key, step.Select(part => part.version));
+                Learn(known, step.Key, [.. step.Select(part => part.version)]);
                 JudgeVisit(step.Key);
             });
         }
@@ -87,8 +88,14 @@ internal sealed class Replay(SystemHistory history, FindingThresholds thresholds
     }
 
     // Facts look backwards only, so those before the earliest changed visit stay as they are.
-    private void Learn(Dictionary<Guid, SystemVisit> known, DateTime moment, IEnumerable<SystemVisit> versions)
+    private void Learn(Dictionary<Guid, SystemVisit> known, DateTime moment, IReadOnlyList<SystemVisit> versions)
     {
+        if (versions.All(version => OnlyCountsCameIn(known, version, moment)))
+        {
+            LearnCounts(known, moment, versions);
+            return;
+        }
+
         var earliest = (At: DateTime.MaxValue, Id: Guid.Empty);
         foreach (var version in versions)
         {
@@ -127,6 +134,27 @@ internal sealed class Replay(SystemHistory history, FindingThresholds thresholds
         if (keep >= 0 || come.Exists(clues => !clues.IsEmpty))
         {
             _clues.Add(new ClueStep(moment, earliest.At, earliest.Id, [.. come.Where(clues => !clues.IsEmpty)]));
+        }
+    }
+
+    // Most late results are counts from slides and laboratories.
+    private static bool OnlyCountsCameIn(Dictionary<Guid, SystemVisit> known, SystemVisit version, DateTime moment) =>
+        moment > version.KnownFrom
+        && known.TryGetValue(version.Visit.Id, out var before)
+        && before.Visit.Version == version.Visit.Version
+        && version.Record.Readings.All(reading => reading.ResultAt?.Utc != moment || TestCodes.IsCount(reading.Test));
+
+    private void LearnCounts(Dictionary<Guid, SystemVisit> known, DateTime moment, IReadOnlyList<SystemVisit> versions)
+    {
+        foreach (var version in versions)
+        {
+            known[version.Visit.Id] = version.AsKnownAt(moment);
+        }
+
+        var first = _facts.FindIndex(facts => versions.Any(version => version.Visit.Id == facts.Visit.Visit.Id));
+        for (var i = first; i < _facts.Count; i++)
+        {
+            _facts[i].TakeCounts(known[_facts[i].Visit.Visit.Id]);
         }
     }
 

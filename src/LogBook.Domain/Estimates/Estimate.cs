@@ -22,10 +22,10 @@ public sealed record Estimate
         Value = double.IsFinite(value) ? value : throw new ArgumentOutOfRangeException(nameof(value));
         Random = double.IsFinite(random) && random >= 0 ? random : throw new ArgumentOutOfRangeException(nameof(random));
         Unit = unit;
-        Common = common ?? NoParts;
+        _parts = CommonParts.Of(common);
     }
 
-    private static readonly IReadOnlyDictionary<string, double> NoParts = new Dictionary<string, double>();
+    private readonly CommonParts _parts;
 
     /// <summary>The value, in <see cref="Unit"/>.</summary>
     public double Value { get; }
@@ -37,10 +37,10 @@ public sealed record Estimate
     public double Random { get; }
 
     /// <summary>Signed common parts by name, such as "hand-meter:HM-1" or "lot:IN-0412".</summary>
-    public IReadOnlyDictionary<string, double> Common { get; }
+    public IReadOnlyDictionary<string, double> Common => _parts;
 
     /// <summary>Combined standard uncertainty.</summary>
-    public double StandardUncertainty => Math.Sqrt((Random * Random) + Common.Values.Sum(part => part * part));
+    public double StandardUncertainty => Math.Sqrt((Random * Random) + _parts.Squares);
 
     /// <summary>Expanded uncertainty, k = 2 (about 95 %).</summary>
     public double ExpandedUncertainty => 2 * StandardUncertainty;
@@ -61,12 +61,7 @@ public sealed record Estimate
     /// <param name="name">Name of what is shared.</param>
     /// <param name="part">Signed standard uncertainty, in the unit of the value.</param>
     /// <returns>The estimate with the part; a part of that name grows.</returns>
-    public Estimate WithCommon(string name, double part)
-    {
-        var parts = new Dictionary<string, double>(Common);
-        parts[name] = parts.GetValueOrDefault(name) + part;
-        return new Estimate(Value, Unit, Random, parts);
-    }
+    public Estimate WithCommon(string name, double part) => new(Value, Unit, Random, _parts.With(name, part));
 
     /// <summary>Sum of two estimates of the same unit.</summary>
     /// <param name="other">Same unit.</param>
@@ -100,18 +95,12 @@ public sealed record Estimate
     /// <param name="unit">New UCUM unit; the old one when absent.</param>
     /// <returns>The scaled estimate.</returns>
     public Estimate Scaled(double factor, string? unit = null) => new(
-        Value * factor, unit ?? Unit, Random * Math.Abs(factor), Common.ToDictionary(part => part.Key, part => part.Value * factor));
+        Value * factor, unit ?? Unit, Random * Math.Abs(factor), _parts.Scaled(factor));
 
     private Estimate Combine(Estimate other, double value, string unit, double d1, double d2)
     {
-        var parts = Common.ToDictionary(part => part.Key, part => part.Value * d1);
-        foreach (var (name, part) in other.Common)
-        {
-            parts[name] = parts.GetValueOrDefault(name) + (part * d2);
-        }
-
         var random = Math.Sqrt((Random * d1 * (Random * d1)) + (other.Random * d2 * (other.Random * d2)));
-        return new Estimate(value, unit, random, parts);
+        return new Estimate(value, unit, random, _parts.Combine(d1, other._parts, d2));
     }
 
     private string SameUnit(Estimate other) => Unit == other.Unit

@@ -57,7 +57,7 @@ public sealed class VisitFacts
     public SystemHistory History { get; }
 
     /// <summary>The visit.</summary>
-    public SystemVisit Visit { get; }
+    public SystemVisit Visit { get; private set; }
 
     /// <summary>The visit before, or null.</summary>
     public VisitFacts? Previous { get; }
@@ -141,6 +141,18 @@ public sealed class VisitFacts
 
     /// <summary>What was found and done.</summary>
     internal VisitedSystem Record => Visit.Record;
+
+    /// <summary>
+    /// Takes in results of counts, of this visit or of one before it: no balance, no drum and no probe depends on a count, so
+    /// what is worked out already stays.
+    /// </summary>
+    /// <param name="visit">The visit with what is known now.</param>
+    internal void TakeCounts(SystemVisit visit)
+    {
+        _tests = ReferenceEquals(visit, Visit) ? _tests : null;
+        _duties = null;
+        Visit = visit;
+    }
 
     /// <summary>Clocks that run on a day on or after this visit.</summary>
     /// <param name="day">Day in the site's zone.</param>

@@ -92,4 +92,10 @@ public static class TestCodes
 
     /// <summary>Corrosion rate of a copper coupon.</summary>
     public const string CorrosionCopper = "corrosion-copper";
+
+    /// <summary>Whether a test counts colonies: its result comes days later and nothing else is worked out from it.</summary>
+    /// <param name="test">Code of a test.</param>
+    /// <returns>True for dip slide, colony count and Legionella.</returns>
+    public static bool IsCount(string test) =>
+        test.Equals(DipSlide, StringComparison.OrdinalIgnoreCase) || test.Equals(ColonyCount, StringComparison.OrdinalIgnoreCase) || test.Equals(Legionella, StringComparison.OrdinalIgnoreCase);
 }
