@@ -47,6 +47,8 @@ public sealed class CyclesDisagree : IFindingRule
         Looks.Cause(FindingKinds.MakeUpChanged, "the make-up changed", "cambió la reposición", "a reposição mudou"),
     ];
 
+    private const double HeadlineUncertainties = 3;
+
     /// <inheritdoc />
     public string Kind => FindingKinds.CyclesDisagree;
 
@@ -112,7 +114,10 @@ public sealed class CyclesDisagree : IFindingRule
         var said = visit.Cycles.OwnRatio is { } own
             ? new Said(AgainstOwn, ratio, own, new Amount(thresholds.RoutesPercent.Value, "%"), thresholds.RoutesPercent.Basis, meaning)
             : new Said(AgainstFixed, ratio, limits.Low, limits.High, thresholds.RoutesLow.Basis, meaning);
-        return new Indication(confirmed ? Severity.Plan : Severity.Watch, said)
+
+        // Two visits share their make-up readings, so the second alone proves little: a headline wants three standard uncertainties.
+        var isClear = visit.Cycles.OwnRatio is not { } usual || Math.Abs(ratio.Value - usual) > HeadlineUncertainties * ratio.StandardUncertainty;
+        return new Indication(confirmed && isClear ? Severity.Plan : Severity.Watch, said)
         {
             Evidence = [EvidenceFigure.Of(Ratio, ratio, limits.Low, limits.High)],
             Suggests = low ? LowCauses : HighCauses,

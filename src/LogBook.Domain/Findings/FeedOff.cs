@@ -11,6 +11,8 @@ namespace LogBook.Domain.Findings;
 /// </remarks>
 public abstract class FeedOff : IFindingRule
 {
+    private const double HeadlineUncertainties = 3;
+
     private static readonly Text Says = new(
         "Drum {0}: {1} used in {2} days against {3} expected for the water lost or the doses planned, ratio {4} (limits {5} to {6}, {7}).",
         "Bidón {0}: {1} usados en {2} días frente a {3} esperados por el agua perdida o las dosis previstas, relación {4} (límites {5} a {6}, {7}).",
@@ -95,7 +97,10 @@ public abstract class FeedOff : IFindingRule
                 ? IsOff(then, thresholds) ? true : IsClear(then, thresholds) ? false : null
                 : null);
         var borneOut = use.Longer is not { } longer || Side * (longer.Value - 1) > ClearShare * Math.Abs(limit - 1);
-        var severity = Confirm.Severity(confirmed && borneOut, Math.Abs(ratio.Value - 1) >= 2 * Math.Abs(limit - 1));
+
+        // Windows of two visits share most of their levels: the second alone proves little, so a headline wants three standard uncertainties.
+        var isSure = Math.Abs(ratio.Value - 1) > HeadlineUncertainties * ratio.StandardUncertainty;
+        var severity = Confirm.Severity(confirmed && borneOut && isSure, Math.Abs(ratio.Value - 1) >= 2 * Math.Abs(limit - 1));
         if (ResidualAgrees(visit, use))
         {
             severity = severity == Severity.Plan ? Severity.Act : Severity.Plan;

@@ -21,6 +21,9 @@ public sealed class ProbeDrifting : IFindingRule
         Looks.Cause(FindingKinds.InstrumentShift, "the hand meter drifts", "el medidor portátil deriva", "o medidor portátil está derivando"),
     ];
 
+    // The points of two visits are nearly the same series: a forecast just over the limit is watched until it stands clear of it.
+    private const double HeadlineShare = 1.5;
+
     /// <inheritdoc />
     public string Kind => FindingKinds.ProbeDrifting;
 
@@ -55,7 +58,7 @@ public sealed class ProbeDrifting : IFindingRule
                 ? IsDrifting(before, thresholds)
                 : null);
         return new Indication(
-            Confirm.Severity(confirmed, Math.Abs(drift.Forecast!.Value) >= 2 * limit.Value),
+            Confirm.Severity(confirmed && Math.Abs(drift.Forecast!.Value) >= HeadlineShare * limit.Value, Math.Abs(drift.Forecast!.Value) >= 2 * limit.Value),
             new Said(Says, code, new Amount(drift.SlopePerDay.Value.Value, "%/d"), (double)drift.Points, new Amount(drift.Forecast.Value, "%"), new Amount(limit.Value, "%"), limit.Basis))
         {
             Evidence =

@@ -134,7 +134,7 @@ public sealed class ProbeFouled : IFindingRule
         var grown = MeanOf([.. row.Select(then => GrownSince(then.visit, then.facts!))]);
         return mean is not null && grown is not null && IsBeyond(mean, thresholds) && IsBeyond(grown, thresholds) && Math.Sign(mean.Value) == Math.Sign(grown.Value)
             ? new Indication(
-                Severity.Plan,
+                Math.Abs(mean.Value) - mean.StandardUncertainty > thresholds.FouledErrorPercent.Value ? Severity.Plan : Severity.Watch,
                 new Said(OneSided, probe.Probe, mean, new Amount(thresholds.FouledErrorPercent.Value, "%"), thresholds.FouledErrorPercent.Basis))
             {
                 Evidence = [EvidenceFigure.Of(Mean, mean, -thresholds.FouledErrorPercent.Value, thresholds.FouledErrorPercent.Value)],

@@ -58,8 +58,9 @@ public sealed class RunsOut : IDailyRule
         {
             var read = latest.Back().Take(12).FirstOrDefault(visit => visit.Drum(drum.Code) is not null);
             if (read?.RunOuts.FirstOrDefault(run => run.Drum.Drum.Code.Equals(drum.Code, StringComparison.OrdinalIgnoreCase)) is { } run
-                && Judge(read, latest, run, day, thresholds) is { Indication: not null } verdict)
+                && Judge(read, latest, run, day, thresholds) is { Indication.Severity: Severity.Act } verdict)
             {
+                // Nothing was read anew: a visit that is a day or two late makes no new headline before the drum is likelier empty than not.
                 yield return verdict;
             }
         }

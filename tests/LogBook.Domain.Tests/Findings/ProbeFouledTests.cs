@@ -51,7 +51,10 @@ public class ProbeFouledTests
         var finding = new HistoryBuilder().Visit(0, Probe(1303.8, 1361)).Visit(28, Probe(1295.7, 1361)).Visit(56, Probe(1287.5, 1361))
             .Assess().Open(FindingKinds.ProbeFouled);
 
-        Assert.Equal(Severity.Plan, finding!.Severity);
+        // 4.8 − 1.72 (one standard uncertainty) is not beyond 4 %: watched; 6.8 − 1.72 is.
+        Assert.Equal(Severity.Watch, finding!.Severity);
+        var clear = new HistoryBuilder().Visit(0, Probe(1276.6, 1361)).Visit(28, Probe(1268.5, 1361)).Visit(56, Probe(1260.3, 1361));
+        Assert.Equal(Severity.Plan, clear.Assess().Open(FindingKinds.ProbeFouled)!.Severity);
         Assert.Equal(-4.8, finding.Evidence[0].Value!.Value, 0.01);
         Assert.Equal(-4.8 - 3.43, finding.Evidence[0].Low!.Value, 0.03);
     }
