@@ -88,6 +88,7 @@ public sealed class ReadPages : IAsyncDisposable
         services.AddLogging();
         services.AddSingleton<SetUpStore>();
         services.AddSingleton<AssessmentKeeper>();
+        services.AddSingleton<RoundKeeper>();
         services.AddSingleton<FindingCare>();
         services.AddSingleton<VisitIntake>();
         services.AddSingleton<VisitCare>();
