@@ -76,7 +76,7 @@ public sealed class HoldTooLong : IFindingRule
 
             var start = StartOf(visit, feed, setPoint, makeUp, evaporation.Value);
             var hours = feed.HoldBleedShutMin!.Value / 60;
-            var volume = UncertaintyTable.Default.SystemVolume().On(volumeL, "L");
+            var volume = visit.History.Firm.Engine.Uncertainties.SystemVolume().On(volumeL, "L");
             var rise = Estimate.Exact(makeUp, "uS/cm").Times(evaporation, "uS/cm").Over(volume, "uS/cm").Scaled(hours);
             var end = rise.Plus(Estimate.Exact(start, "uS/cm"));
 
