@@ -18,6 +18,7 @@ namespace LogBook.Domain.Estimates;
 public sealed class VisitFacts
 {
     private IReadOnlyList<TestResult>? _tests;
+    private EnteredValues? _entered;
     private IReadOnlyList<MeterFacts>? _meters;
     private IReadOnlyList<DrumFacts>? _drums;
     private IReadOnlyList<ProbeFacts>? _probes;
@@ -139,6 +140,9 @@ public sealed class VisitFacts
     /// <summary>Code of the output that drives the bleed, or null.</summary>
     public string? BleedOutput => History.System.Outputs.FirstOrDefault(output => output.Drives == OutputDrives.Bleed)?.Code;
 
+    /// <summary>Results as the checks of an entry see them.</summary>
+    internal EnteredValues Entered => _entered ??= EnteredValues.Of(this);
+
     /// <summary>What was found and done.</summary>
     internal VisitedSystem Record => Visit.Record;
 
@@ -149,7 +153,7 @@ public sealed class VisitFacts
     /// <param name="visit">The visit with what is known now.</param>
     internal void TakeCounts(SystemVisit visit)
     {
-        _tests = ReferenceEquals(visit, Visit) ? _tests : null;
+        (_tests, _entered) = ReferenceEquals(visit, Visit) ? (_tests, _entered) : (null, null);
         _duties = null;
         Visit = visit;
     }

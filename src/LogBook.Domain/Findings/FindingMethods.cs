@@ -310,9 +310,9 @@ public static class FindingMethods
             Common),
         [FindingKinds.ValueSuspect] = new(
             new(
-                "The value against the median of the last six, physical limits and what a pipe can carry.",
-                "El valor frente a la mediana de los últimos seis, los límites físicos y lo que puede llevar una tubería.",
-                "O valor contra a mediana dos últimos seis, os limites físicos e o que um tubo pode levar."),
+                "Each result against the median of the last six of the same test, point and source (at least three), and against what the test can show; a probe check against the readings that repeat it; counters against what the pipe carries and the time that passed. The value stays as entered and is never more than watched.",
+                "Cada resultado frente a la mediana de los últimos seis del mismo análisis, punto y fuente (al menos tres) y frente a lo que el análisis puede mostrar; la comprobación de una sonda frente a las lecturas que la repiten; los contadores frente a lo que lleva la tubería y el tiempo pasado. El valor queda como se anotó y solo se vigila.",
+                "Cada resultado contra a mediana dos últimos seis do mesmo teste, ponto e fonte (pelo menos três) e contra o que o teste pode mostrar; a verificação de uma sonda contra as leituras que a repetem; os contadores contra o que o tubo leva e o tempo passado. O valor fica como anotado e só se acompanha."),
             Common),
         [FindingKinds.SummaryUndelivered] = new(
             new(

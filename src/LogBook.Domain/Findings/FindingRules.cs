@@ -50,8 +50,9 @@ public static class FindingRules
         new RestartUnproved(),
         new NotMeasured(),
         new SeenAgain(),
+        new ValueSuspect(),
     ];
 
     /// <summary>Rules for systems that are only recorded: tests and dates, no balance.</summary>
-    public static IReadOnlyList<IFindingRule> ForRecordsOnly { get; } = [new MicrobiologyHigh(), new ClockDue(), new RangeOut()];
+    public static IReadOnlyList<IFindingRule> ForRecordsOnly { get; } = [new MicrobiologyHigh(), new ClockDue(), new RangeOut(), new ValueSuspect()];
 }

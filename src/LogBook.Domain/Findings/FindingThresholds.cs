@@ -300,6 +300,9 @@ public sealed record FindingThresholds
     /// <summary>Days after a check in a standard from which a hand meter counts as unproved for long.</summary>
     public Threshold MeterProvedDays { get; init; } = new(35, Common);
 
+    /// <summary>Times the median of the last six results, or part of it, from which a result is doubted.</summary>
+    public Threshold SuspectTimes { get; init; } = new(5, Common);
+
     /// <summary>Hours after which a summary that the mail server has not taken wants somebody.</summary>
     public Threshold SummaryHours { get; init; } = new(24, Common);
 }
