@@ -3,7 +3,7 @@ using LogBook.Domain.Quantities;
 
 namespace LogBook.Domain.Visits;
 
-/// <summary>When a test result is so far from everything that it is read again: the same at entry and when a finding is made of what was stored.</summary>
+/// <summary>When a stored test result is so far from everything that a finding is made of it. At entry, where somebody can still look again, the band is narrower (<see cref="UsualBand"/>).</summary>
 internal static class ReadingDoubts
 {
     /// <summary>Values looked back on (findings.md: five times the median of the last six).</summary>

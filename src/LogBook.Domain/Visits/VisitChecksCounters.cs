@@ -1,4 +1,3 @@
-using LogBook.Domain.Drums;
 using LogBook.Domain.Exchange;
 using LogBook.Domain.History;
 using LogBook.Domain.Meters;
@@ -6,7 +5,7 @@ using LogBook.Domain.Sites;
 
 namespace LogBook.Domain.Visits;
 
-/// <summary>Doubts about what counts since the last visit: meters, hours run, drum levels. None of them blocks.</summary>
+/// <summary>Doubts about what counts since the last visit: meters and hours run. None of them blocks.</summary>
 internal sealed class VisitChecksCounters(VisitContext context, IssueList issues)
 {
     /// <summary>Intervals from which the usual flow of a meter is taken.</summary>
@@ -21,8 +20,14 @@ internal sealed class VisitChecksCounters(VisitContext context, IssueList issues
     /// <summary>Controllers count in minutes and clocks differ a little.</summary>
     private const double HoursTolerance = 1.01;
 
-    /// <summary>A gauge is read to about two parts in a hundred of the drum.</summary>
-    private const double GaugeShare = 0.02;
+    /// <summary>Hours beyond this times the usual are asked about (own choice, tuned on simulated firms).</summary>
+    private const double TimesUsualHours = 2.5;
+
+    /// <summary>A flow below this part of the usual is asked about.</summary>
+    private const double PartOfUsual = 0.2;
+
+    /// <summary>Two registers of one pipe that part by more than this factor over one interval.</summary>
+    private const double TimesOther = 1.3;
 
     /// <summary>Checks the counters of a visit.</summary>
     public void Check(Visit draft)
@@ -30,7 +35,7 @@ internal sealed class VisitChecksCounters(VisitContext context, IssueList issues
         for (var i = 0; i < draft.Systems.Count; i++)
         {
             var record = draft.Systems[i];
-            if (context.Firm.System(draft.Site, record.System) is not { } system || record.Meters.Count + record.HoursRun.Count + record.Drums.Count == 0)
+            if (context.Firm.System(draft.Site, record.System) is not { } system || record.Meters.Count + record.HoursRun.Count + record.Drums.Count + record.Probes.Count + record.Pumps.Count + record.Drawdowns.Count == 0)
             {
                 continue;
             }
@@ -46,10 +51,8 @@ internal sealed class VisitChecksCounters(VisitContext context, IssueList issues
                 CheckHours(draft, record.HoursRun[j], before, $"systems[{i}].hoursRun[{j}]");
             }
 
-            for (var j = 0; j < record.Drums.Count; j++)
-            {
-                CheckDrum(draft, system, record.Drums[j], before, $"systems[{i}].drums[{j}]");
-            }
+            new VisitChecksDrums(context, issues).Check(draft, system, record, before, $"systems[{i}]");
+            new VisitChecksParts(context, issues).Check(record, before, $"systems[{i}]");
         }
     }
 
@@ -67,13 +70,15 @@ internal sealed class VisitChecksCounters(VisitContext context, IssueList issues
         var past = before.Select(b => (b.At, Reading: b.Record.Meters.FirstOrDefault(m => Same(m.Meter, reading.Meter))))
             .Where(p => p.Reading is not null).Select(p => (p.At, Reading: p.Reading!)).Take(LookBack + 1).ToList();
         var usual = Usual(meter, past);
+        double? byDial = null;
         if (reading.Dial is { } dial && past.FirstOrDefault(p => p.Reading.Dial is not null) is { Reading: not null } lastDial)
         {
             var judge = new RolloverJudge(draft.Arrived.Utc - lastDial.At, meter.MaxLPerH, usual);
             var litres = MeterDifference.OfDial(meter, lastDial.Reading, reading, judge);
             if (litres.HasValue)
             {
-                CheckFlow(litres.Value.Value, judge, path + ".dial");
+                byDial = litres.Value.Value;
+                CheckFlow(byDial.Value, judge, path + ".dial");
             }
             else if (reading.Replaced != true && dial < lastDial.Reading.Dial)
             {
@@ -89,6 +94,7 @@ internal sealed class VisitChecksCounters(VisitContext context, IssueList issues
             if (litres.HasValue)
             {
                 CheckFlow(litres.Value.Value, judge, path + ".total");
+                CheckRegisters(meter, byDial, litres.Value.Value, past, path + ".total");
             }
             else if (reading.Reset != true && reading.Replaced != true && (reading.Before ?? total) < end)
             {
@@ -113,7 +119,29 @@ internal sealed class VisitChecksCounters(VisitContext context, IssueList issues
         {
             issues.Ask(path, VisitChecksTexts.Unusual, IssueList.Leaf(path), Shown(perHour), Shown(judge.UsualLPerH.Value));
         }
+        else if (judge.UsualLPerH is > 0 && perHour < PartOfUsual * judge.UsualLPerH)
+        {
+            issues.Ask(path, VisitChecksTexts.Unusual, IssueList.Leaf(path), Shown(perHour), Shown(judge.UsualLPerH.Value));
+        }
     }
+
+    /// <summary>Dial and total count the same water; where they part for the first time, one of them may be misread.</summary>
+    private void CheckRegisters(Meter meter, double? byDial, double byTotal, List<(DateTime At, MeterReading Reading)> past, string path)
+    {
+        if (byDial is not { } dial || !IsApart(dial, byTotal) || past.Count < 2)
+        {
+            return;
+        }
+
+        var judge = new RolloverJudge(past[0].At - past[1].At, meter.MaxLPerH, null);
+        var (dialThen, totalThen) = (MeterDifference.OfDial(meter, past[1].Reading, past[0].Reading, judge), MeterDifference.OfTotal(meter, past[1].Reading, past[0].Reading, judge));
+        if (dialThen.HasValue && totalThen.HasValue && !IsApart(dialThen.Value.Value, totalThen.Value.Value))
+        {
+            issues.Ask(path, VisitChecksTexts.RegistersPart, Shown(dial), Shown(byTotal));
+        }
+    }
+
+    private static bool IsApart(double a, double b) => a > TimesOther * b || b > TimesOther * a;
 
     /// <summary>Median flow of the last intervals, L/h, by dial where it was read and else by total; null with too few.</summary>
     private static double? Usual(Meter meter, List<(DateTime At, MeterReading Reading)> past)
@@ -136,11 +164,14 @@ internal sealed class VisitChecksCounters(VisitContext context, IssueList issues
 
     private void CheckHours(Visit draft, HoursReading reading, List<SystemVisit> before, string path)
     {
-        var last = before.Select(b => (b.At, Reading: b.Record.HoursRun.FirstOrDefault(h => Same(h.Output, reading.Output)))).FirstOrDefault(p => p.Reading is not null);
-        if (last.Reading is null)
+        var past = before.Select(b => (b.At, Reading: b.Record.HoursRun.FirstOrDefault(h => Same(h.Output, reading.Output))))
+            .Where(p => p.Reading is not null).Select(p => (p.At, Reading: p.Reading!)).Take(LookBack + 1).ToList();
+        if (past.Count == 0)
         {
             return;
         }
+
+        var last = past[0];
 
         var elapsed = (draft.Arrived.Utc - last.At).TotalHours;
         var start = reading.Reset == true ? 0 : last.Reading.After ?? last.Reading.Hours;
@@ -153,32 +184,26 @@ internal sealed class VisitChecksCounters(VisitContext context, IssueList issues
         {
             issues.Ask(path + ".hours", VisitChecksTexts.MoreHours, Shown(now - start), Shown(elapsed));
         }
+        else if (UsualShare(past) is { } share && now - start > (TimesUsualHours * share * elapsed) + (0.02 * elapsed))
+        {
+            issues.Ask(path + ".hours", VisitChecksTexts.UnusualHours, Shown(now - start), Shown(share * elapsed));
+        }
     }
 
-    private void CheckDrum(Visit draft, WaterSystem system, DrumReading reading, List<SystemVisit> before, string path)
+    /// <summary>Median share of the time that an output ran in the last intervals; null with too few.</summary>
+    private static double? UsualShare(List<(DateTime At, HoursReading Reading)> past)
     {
-        var last = before.Select(b => (b.Visit, Reading: b.Record.Drums.FirstOrDefault(d => Same(d.Drum, reading.Drum)))).FirstOrDefault(p => p.Reading is not null);
-        if (reading.Level is not { } level || last.Reading?.Level is not { } lastLevel
-            || SetUpParts.DrumOn(system, reading.Drum, draft.Arrived) is not { } drum || SetUpParts.DrumOn(system, reading.Drum, last.Visit.Arrived) != drum)
+        var shares = new List<double>();
+        for (var i = 1; i < past.Count; i++)
         {
-            return;
+            var (newer, older) = (past[i - 1], past[i]);
+            var hours = (newer.Reading.Before ?? newer.Reading.Hours) - (newer.Reading.Reset == true ? 0 : older.Reading.After ?? older.Reading.Hours);
+            if (hours >= 0 && newer.At > older.At)
+            {
+                shares.Add(hours / (newer.At - older.At).TotalHours);
+            }
         }
 
-        var product = context.Firm.Products.GetValueOrDefault(drum.Product);
-        var now = DrumVolume.FromLevel(drum, level, reading.Unit, product);
-        var left = DrumVolume.FromLevel(drum, last.Reading.Left ?? lastLevel, last.Reading.Unit, product);
-        var brim = DrumVolume.Brim(drum);
-        if (!now.HasValue || !left.HasValue || (last.Reading.Swapped == true && last.Reading.Left is null))
-        {
-            return;
-        }
-
-        // "left" is the level after the work; without it the deliveries are added to what was found.
-        var then = left.Value.Value + (last.Reading.Left is null ? (last.Reading.AddedL ?? 0) - (last.Reading.RemovedL ?? 0) : 0);
-        var slack = brim.HasValue ? GaugeShare * brim.Value.Litres : 0.05 * then;
-        if (now.Value.Value > then + slack)
-        {
-            issues.Ask(path + ".level", VisitChecksTexts.Rose, Shown(now.Value.Value), drum.Code, Shown(then));
-        }
+        return shares.Count > Fewest ? VisitChecksReadings.Median(shares) : null;
     }
 }

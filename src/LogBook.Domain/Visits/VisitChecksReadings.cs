@@ -8,6 +8,12 @@ namespace LogBook.Domain.Visits;
 /// <summary>Doubts about test results and probe checks. None of them blocks.</summary>
 internal sealed class VisitChecksReadings(VisitContext context, IssueList issues)
 {
+    /// <summary>Counts come seldom, and only values beyond all of them are asked about.</summary>
+    private const int FewestCounts = 2;
+
+    /// <summary>The limit of a method or a laboratory stays what it is; one that is this many times another is asked about.</summary>
+    private const double TimesLimit = 2;
+
     /// <summary>Tests whose part cannot exceed the whole, at the same sample point.</summary>
     private static readonly (string Part, string Whole)[] Parts =
     [
@@ -40,8 +46,14 @@ internal sealed class VisitChecksReadings(VisitContext context, IssueList issues
 
     private void CheckReading(Visit draft, VisitedSystem record, Reading reading, string path)
     {
-        if (TestCatalogue.Find(reading.Test, context.Firm) is not { } test || VisitContext.ValueOf(reading, context.Firm) is not { } value)
+        if (TestCatalogue.Find(reading.Test, context.Firm) is not { } test || VisitContext.LimitOf(reading, context.Firm) is not { } value)
         {
+            return;
+        }
+
+        if (reading.Qualifier is { } sign)
+        {
+            CheckLimit(draft, record, reading, test, sign, value, path + ".value");
             return;
         }
 
@@ -59,14 +71,17 @@ internal sealed class VisitChecksReadings(VisitContext context, IssueList issues
             return;
         }
 
-        var last = context.Last(draft, record.System, reading, ReadingDoubts.LookBack);
-        if (last.Count < ReadingDoubts.Fewest || record.Events.Any(e => e.Type is EventType.Drained or EventType.Refilled or EventType.Cleaned or EventType.Disinfected))
+        var isCount = test.Code is TestCodes.DipSlide or TestCodes.ColonyCount or TestCodes.Legionella;
+        var last = isCount
+            ? [.. context.LastWithLimits(draft, record.System, reading, ReadingDoubts.LookBack).Select(p => p.Value)]
+            : context.Last(draft, record.System, reading, ReadingDoubts.LookBack);
+        if (last.Count < (isCount ? FewestCounts : ReadingDoubts.Fewest) || record.Events.Any(e => e.Type is EventType.Drained or EventType.Refilled or EventType.Cleaned or EventType.Disinfected))
         {
             return;
         }
 
         var median = Median(last);
-        if (ReadingDoubts.IsFar(test, value, median))
+        if (UsualBand.IsFar(test, value, last, Math.Max(test.Step ?? 0, reading.PerDrop ?? 0)))
         {
             if (Slip(test, value, median) is { } slip)
             {
@@ -76,6 +91,15 @@ internal sealed class VisitChecksReadings(VisitContext context, IssueList issues
             {
                 issues.Ask(field, VisitChecksTexts.FarFromUsual, test.Name, Shown(value), unit, Shown(median));
             }
+        }
+    }
+
+    private void CheckLimit(Visit draft, VisitedSystem record, Reading reading, TestInfo test, string sign, double value, string path)
+    {
+        var limits = context.LastWithLimits(draft, record.System, reading, ReadingDoubts.LookBack).Where(p => p.Qualifier == sign).Select(p => p.Value).ToList();
+        if (limits.Count > 0 && limits.TrueForAll(limit => value > TimesLimit * limit || value < limit / TimesLimit))
+        {
+            issues.Ask(path, VisitChecksTexts.FarFromUsual, test.Name, sign + " " + Shown(value), test.Units[0], sign + " " + Shown(limits[^1]));
         }
     }
 

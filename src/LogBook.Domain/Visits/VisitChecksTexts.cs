@@ -55,6 +55,41 @@ internal static class VisitChecksTexts
         "Lea de nuevo, por favor: unos {0} L en el bidón {1}, {2} L la última vez, y no consta ninguna entrega",
         "Leia novamente, por favor: cerca de {0} L na bombona {1}, {2} L da última vez, e não consta entrega");
 
+    public static readonly Text UsedMore = new(
+        "Please read again: about {0} L used from drum {1} since last time, usual for so long is {2} L",
+        "Lea de nuevo, por favor: unos {0} L gastados del bidón {1} desde la última vez, lo habitual en ese tiempo es {2} L",
+        "Leia novamente, por favor: cerca de {0} L gastos da bombona {1} desde a última vez, o habitual nesse tempo é {2} L");
+
+    public static readonly Text Delivered = new(
+        "Please read again: {0} L delivered, usual here is {1} L",
+        "Lea de nuevo, por favor: {0} L entregados, lo habitual aquí es {1} L",
+        "Leia novamente, por favor: {0} L entregues, o habitual aqui é {1} L");
+
+    public static readonly Text UnusualHours = new(
+        "Please read again: {0} h more than last time, usual for so long is {1} h",
+        "Lea de nuevo, por favor: {0} h más que la última vez, lo habitual en ese tiempo es {1} h",
+        "Leia novamente, por favor: {0} h a mais que da última vez, o habitual nesse tempo é {1} h");
+
+    public static readonly Text RegistersPart = new(
+        "Please read again: {0} L by the dial since last time, {1} L by the controller's total",
+        "Lea de nuevo, por favor: {0} L por el contador desde la última vez, {1} L por el total del controlador",
+        "Leia novamente, por favor: {0} L pelo hidrômetro desde a última vez, {1} L pelo total do controlador");
+
+    public static readonly Text OtherOfSameWater = new(
+        "Please read again: {0} {1} here, {2} for the same water",
+        "Lea de nuevo, por favor: {0} {1} aquí, {2} para la misma agua",
+        "Leia novamente, por favor: {0} {1} aqui, {2} para a mesma água");
+
+    public static readonly Text NotAsLeft = new(
+        "Please read again: {0} %, left at {1} % last time",
+        "Lea de nuevo, por favor: {0} %, quedó en {1} % la última vez",
+        "Leia novamente, por favor: {0} %, ficou em {1} % da última vez");
+
+    public static readonly Text OutputOfPump = new(
+        "Please read again: this makes {0} mL/min, {1} mL/min last time",
+        "Lea de nuevo, por favor: esto da {0} mL/min, {1} mL/min la última vez",
+        "Leia novamente, por favor: isto dá {0} mL/min, {1} mL/min da última vez");
+
     /// <summary>A number with at most four figures, in the format of a language.</summary>
     public static string Number(double value, Language language)
     {

@@ -37,7 +37,17 @@ public sealed class VisitContext
     /// <param name="reading">Test, point and source.</param>
     /// <param name="count">How many.</param>
     internal IReadOnlyList<double> Last(Visit draft, string system, Reading reading, int count) =>
-        [.. _readings.Value[SeriesKey.Of(system, reading)].Where(p => p.Visit != draft.Id && p.At < draft.Arrived.Utc).TakeLast(count).Select(p => p.Value)];
+        [.. Past(draft, system, reading).Where(p => p.Qualifier is null).TakeLast(count).Select(p => p.Value)];
+
+    /// <summary>The same with results that were only told to be below or above a limit; their value is that limit.</summary>
+    /// <param name="draft">The visit.</param>
+    /// <param name="system">Code of the system.</param>
+    /// <param name="reading">Test, point and source.</param>
+    /// <param name="count">How many.</param>
+    internal IReadOnlyList<PastValue> LastWithLimits(Visit draft, string system, Reading reading, int count) => [.. Past(draft, system, reading).TakeLast(count)];
+
+    private IEnumerable<PastValue> Past(Visit draft, string system, Reading reading) =>
+        _readings.Value[SeriesKey.Of(system, reading)].Where(p => p.Visit != draft.Id && p.At < draft.Arrived.Utc);
 
     /// <summary>Earlier records of one system before a visit, newest first.</summary>
     internal IEnumerable<SystemVisit> Before(Visit draft, string system) =>
@@ -55,9 +65,9 @@ public sealed class VisitContext
             {
                 foreach (var reading in record.Readings)
                 {
-                    if (ValueOf(reading, Firm) is { } value)
+                    if (LimitOf(reading, Firm) is { } value)
                     {
-                        yield return (SeriesKey.Of(record.System, reading), new PastValue(visit.Id, visit.Arrived.Utc, value));
+                        yield return (SeriesKey.Of(record.System, reading), new PastValue(visit.Id, visit.Arrived.Utc, value, reading.Qualifier));
                     }
                 }
             }
@@ -65,9 +75,12 @@ public sealed class VisitContext
     }
 
     /// <summary>A reading as a number in the test's first unit; null where it is censored, not taken, in another basis or another unit.</summary>
-    internal static double? ValueOf(Reading reading, FirmSetUp firm)
+    internal static double? ValueOf(Reading reading, FirmSetUp firm) => reading.Qualifier is null ? LimitOf(reading, firm) : null;
+
+    /// <summary>The same, and the limit of a censored reading.</summary>
+    internal static double? LimitOf(Reading reading, FirmSetUp firm)
     {
-        if (reading.Qualifier is not null || reading.Basis is not null || (reading.Value ?? (reading.Drops * reading.PerDrop)) is not { } value
+        if (reading.Basis is not null || (reading.Value ?? (reading.Drops * reading.PerDrop)) is not { } value
             || TestCatalogue.Find(reading.Test, firm) is not { } test)
         {
             return null;
@@ -78,7 +91,7 @@ public sealed class VisitContext
     }
 
     /// <summary>One value of the past.</summary>
-    internal sealed record PastValue(Guid Visit, DateTime At, double Value);
+    internal sealed record PastValue(Guid Visit, DateTime At, double Value, string? Qualifier);
 
     /// <summary>What makes values comparable: system, test, point and source; codes in any case of letters.</summary>
     internal readonly record struct SeriesKey(string System, string Test, string At, ReadingSource? Source)

@@ -59,17 +59,22 @@ public sealed class VisitChecksTests
 
     [Theory]
     [InlineData("chloride", "mg/L", 100, 1010, true)]
-    [InlineData("chloride", "mg/L", 100, 490, false)]
+    [InlineData("chloride", "mg/L", 100, 160, true)]
+    [InlineData("chloride", "mg/L", 100, 150, false)]
     [InlineData("chloride", "mg/L", 100, 10.1, true)]
     [InlineData("inhibitor", "mg/L", 95, 0, true)]
     [InlineData("conductivity", "uS/cm", 1350, 135, true)]
     [InlineData("conductivity", "mS/cm", 1.35, 13.5, true)]
-    [InlineData("conductivity", "uS/cm", 1350, 1800, false)]
+    [InlineData("conductivity", "uS/cm", 1350, 1800, true)]
+    [InlineData("conductivity", "uS/cm", 1350, 1650, false)]
     [InlineData("pH", "[pH]", 8.3, 6.5, true)]
-    [InlineData("pH", "[pH]", 8.3, 7.4, false)]
+    [InlineData("pH", "[pH]", 8.3, 8.0, false)]
     [InlineData("temperature", "Cel", 27, 80.6, true)]
-    [InlineData("free-halogen", "mg/L", 0.05, 0.3, false)]
-    [InlineData("dip-slide", "[CFU]/mL", 100, 100000, false)]
+    [InlineData("free-halogen", "mg/L", 0.05, 0.2, false)]
+    [InlineData("dip-slide", "[CFU]/mL", 1000, 5000, false)]
+    [InlineData("dip-slide", "[CFU]/mL", 1000, 100000, true)]
+    [InlineData("colony-count", "[CFU]/mL", 2000, 7000, false)]
+    [InlineData("colony-count", "[CFU]/mL", 2000, 20000, true)]
     public void Check_ValueAgainstTheLastSix_IsAskedAgainWhenFar(string test, string unit, double usual, double value, bool isAsked)
     {
         var previous = Weekly(6, i => With(Value(test, usual * (1 + (0.01 * i)), unit)));
@@ -215,6 +220,93 @@ public sealed class VisitChecksTests
         AsksOnly("systems[0].drums[0].level", Check(At(1, Level(40, "L")), At(0, Level(31, "cm"))));
         Assert.Empty(Check(At(1, Level(41, "cm")), At(0, Level(31, "cm", added: 25))));
         Assert.Empty(Check(At(1, Level(31.5, "cm")), At(0, Level(31, "cm"))));
+    }
+
+    [Fact]
+    public void Check_MuchMoreUsedThanUsual_IsAskedAgain()
+    {
+        // 60 L over 62 cm: a centimetre is nearly a litre; five a week are usual.
+        var previous = Weekly(5, i => Level(60 - (5 * i), "cm"));
+
+        AsksOnly("systems[0].drums[0].level", Check(At(5, Level(22, "cm")), previous));
+        Assert.Empty(Check(At(5, Level(30, "cm")), previous));
+    }
+
+    [Fact]
+    public void Check_DeliveryUnlikeTheOthers_IsAskedAgain()
+    {
+        var previous = Weekly(3, _ => Level(20, "cm", added: 25));
+
+        AsksOnly("systems[0].drums[0].addedL", Check(At(3, Level(20, "cm", added: 2.5)), previous));
+        Assert.Empty(Check(At(3, Level(20, "cm", added: 20)), previous));
+        Assert.Empty(Check(At(3, Level(20, "cm", added: 2.5)), Weekly(3, _ => Level(20, "cm"))));
+    }
+
+    [Fact]
+    public void Check_HoursFarAboveTheUsual_AreAskedAgain()
+    {
+        var previous = Weekly(5, i => Hours(100 + (20 * i)));
+
+        AsksOnly("systems[0].hoursRun[0].hours", Check(At(5, Hours(240)), previous));
+        Assert.Empty(Check(At(5, Hours(220)), previous));
+    }
+
+    [Fact]
+    public void Check_RegistersThatPartForTheFirstTime_AreAskedAgainOnce()
+    {
+        var together = Weekly(4, i => Dial(50_000 + (i * 100_000), 20_000 + (i * 100_000)));
+        var parted = At(4, Dial(450_000, 370_000));
+
+        AsksOnly("systems[0].meters[0].total", Check(parted, together));
+        Assert.Empty(Check(At(4, Dial(450_000, 415_000)), together));
+        Assert.Empty(Check(At(5, Dial(550_000, 420_000)), [.. together, parted]));
+    }
+
+    [Fact]
+    public void Check_PumpFoundOtherwiseThanLeft_IsAskedAgain()
+    {
+        static VisitedSystem Pump(double found, double? left = null) => Record() with { Pumps = [new PumpReading { Pump = "P-INH", StrokeFound = found, StrokeLeft = left }] };
+
+        AsksOnly("systems[0].pumps[0].strokeFound", Check(At(1, Pump(16)), At(0, Pump(60))));
+        Assert.Empty(Check(At(1, Pump(62)), At(0, Pump(60))));
+        Assert.Empty(Check(At(1, Pump(30)), At(0, Pump(60, left: 30))));
+    }
+
+    [Fact]
+    public void Check_DrawdownFarFromTheLast_IsAskedAgain()
+    {
+        static VisitedSystem Drawn(double millilitres) => Record() with { Drawdowns = [new Drawdown { Pump = "P-INH", Millilitres = millilitres, Seconds = 60 }] };
+
+        AsksOnly("systems[0].drawdowns[0].millilitres", Check(At(1, Drawn(2.5)), At(0, Drawn(25))));
+        Assert.Empty(Check(At(1, Drawn(20)), At(0, Drawn(25))));
+    }
+
+    [Fact]
+    public void Check_DisplayAfterCleaningFarFromBoth_IsAskedAgain()
+    {
+        static VisitedSystem Probe(double after) => Record() with { Probes = [new ProbeReading { AsFound = 1260, Reference = 1361, AfterCleaning = after, Unit = "uS/cm" }] };
+
+        AsksOnly("systems[0].probes[0].afterCleaning", Check(At(0, Probe(134))));
+        Assert.Empty(Check(At(0, Probe(1342))));
+    }
+
+    [Fact]
+    public void Check_LimitOfAMethodThatChanged_IsAskedAgain()
+    {
+        var previous = Weekly(2, _ => With(Value("dip-slide", 1000, "[CFU]/mL") with { Qualifier = "<" }));
+
+        AsksOnly("systems[0].readings[0].value", Check(At(2, With(Value("dip-slide", 10000, "[CFU]/mL") with { Qualifier = "<" })), previous));
+        Assert.Empty(Check(At(2, With(Value("dip-slide", 1000, "[CFU]/mL") with { Qualifier = "<" })), previous));
+    }
+
+    [Fact]
+    public void Check_LevelThatChangedForGood_IsAskedAboutOnce()
+    {
+        var previous = Weekly(6, _ => With(Value("calcium", 30, "mg/L")));
+        var changed = At(6, With(Value("calcium", 190, "mg/L")));
+
+        AsksOnly("systems[0].readings[0].value", Check(changed, previous));
+        Assert.Empty(Check(At(7, With(Value("calcium", 200, "mg/L"))), [.. previous, changed]));
     }
 
     [Fact]
