@@ -6,7 +6,9 @@ using LogBook.Domain.Visits;
 using LogBook.Entry.Cautions;
 using LogBook.Entry.Closing;
 using LogBook.Entry.Drafts;
+using LogBook.Entry.Looks;
 using LogBook.Entry.Photos;
+using LogBook.Entry.Phrases;
 using LogBook.Entry.Plans;
 using LogBook.Entry.State;
 using LogBook.Entry.Texts;
@@ -27,6 +29,7 @@ public sealed partial class VisitForm : IAsyncDisposable
     private IJSObjectReference? _module;
     private DotNetObjectReference<VisitForm>? _self;
     private string? _focus;
+    private FormLooks _looks = new();
     private bool _changed;
     private bool _closing;
 
@@ -62,6 +65,14 @@ public sealed partial class VisitForm : IAsyncDisposable
     [Parameter]
     public IPhotoDesk? Photos { get; set; }
 
+    /// <summary>Quick phrases; the built-in ones when the host gives none.</summary>
+    [Parameter]
+    public PhraseBook? Phrases { get; set; }
+
+    /// <summary>Opens another visit of the site to add a late result, where the host can.</summary>
+    [Parameter]
+    public Func<Guid, Task>? OpenVisit { get; set; }
+
     /// <summary>Issues that came back after the visit was sent.</summary>
     [Parameter]
     public IReadOnlyList<Issue> Refusals { get; set; } = [];
@@ -84,6 +95,13 @@ public sealed partial class VisitForm : IAsyncDisposable
         Language.Spanish => "es",
         Language.Portuguese => "pt",
         _ => "en",
+    };
+
+    private string? Scheme => State.Looks.Dark switch
+    {
+        true => "dark",
+        false => "light",
+        null => null,
     };
 
     // What must be corrected is listed once the person tried to close, or when the visit came back.
@@ -141,12 +159,15 @@ public sealed partial class VisitForm : IAsyncDisposable
             _state = new FormState(Draft, Firm, Site, TimeProvider, Edited, StateHasChanged);
             _state.Language = Language;
             _state.Previous = Previous;
+            _state.Looks = _looks;
             _state.Step = _state.Plan?.Steps[0] ?? EntryStep.Close;
         }
 
         _state.Language = Language;
         _state.Me = Me;
         _state.Photos = Photos;
+        _state.Phrases = Phrases ?? PhraseBook.Default;
+        _state.OpenVisit = OpenVisit;
         _state.Previous = Previous;
         _state.Refusals = Refusals;
         _state.Renew();
@@ -160,6 +181,12 @@ public sealed partial class VisitForm : IAsyncDisposable
             _module = await Script.InvokeAsync<IJSObjectReference>("import", "./_content/LogBook.Entry/entry.js");
             _self = DotNetObjectReference.Create(this);
             await _module.InvokeVoidAsync("attach", _root, _self);
+            _looks = FormLooks.Read(await _module.InvokeAsync<string?>("looks"));
+            if (_looks != State.Looks)
+            {
+                State.Looks = _looks;
+                StateHasChanged();
+            }
         }
 
         if (_focus is { } id && _module is not null)
@@ -182,6 +209,21 @@ public sealed partial class VisitForm : IAsyncDisposable
         EntryStep.Sheet => EntryTexts.Sheet,
         _ => EntryTexts.Close,
     };
+
+    private async Task ChangeLooksAsync(FormLooks looks)
+    {
+        State.Looks = _looks = looks;
+        if (_module is not null)
+        {
+            await _module.InvokeVoidAsync("keepLooks", looks.Write());
+        }
+    }
+
+    private void Stop()
+    {
+        State.Stop();
+        _focus = DraftKey.ElementId("visit/reason");
+    }
 
     private void ChooseSystem(int index)
     {
@@ -248,6 +290,12 @@ public sealed partial class VisitForm : IAsyncDisposable
 
     private void Edited()
     {
+        // Another kind of visit may have fewer steps.
+        if (State.Plan is { } plan && !plan.Steps.Contains(State.Step))
+        {
+            State.Step = plan.Steps[0];
+        }
+
         SaveSoon();
         StateHasChanged();
     }

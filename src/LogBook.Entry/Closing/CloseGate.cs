@@ -138,7 +138,7 @@ public static class CloseGate
         string Key(params string[] parts) => DraftKey.Under(DraftKey.Of(DraftKey.Systems, plan.System.Code), parts);
         foreach (var outside in Outside(state, plan))
         {
-            var acted = system!.Actions.Any(a => a.For == outside.About) || state.Draft.Text(Key("ranges", outside.About, "reason")).Trim().Length > 0;
+            var acted = system!.Actions.Any(a => a.For == outside.About && a.State is null or ActionState.Open) || state.Draft.Text(Key("ranges", outside.About, "reason")).Trim().Length > 0;
             if (!acted)
             {
                 var name = state.T(FieldNames.OfTest(new ReadingKey(outside.Reading.At, outside.Reading.Test, null), state.Firm));
@@ -162,7 +162,17 @@ public static class CloseGate
             }
         }
 
-        if (kind is VisitKind.Result or VisitKind.Delivery or VisitKind.Audit || state.Draft.Amended is not null || state.Draft.Text(Key("inUse")) == "no")
+        if (state.Draft.Amended is not null)
+        {
+            yield break;
+        }
+
+        foreach (var point in KindPoints.Of(state, plan, index, kind))
+        {
+            yield return point;
+        }
+
+        if (!VisitShape.ReadsEverything(kind) || state.Draft.Text(Key("inUse")) == "no")
         {
             yield break;
         }

@@ -8,7 +8,7 @@ namespace LogBook.Entry.Closing;
 /// <summary>Everything entered, as it was understood, to be read once more before closing.</summary>
 public static class ReadBack
 {
-    private static readonly HashSet<string> Silent = new(StringComparer.Ordinal) { "row", "id", "removed", "follows", "settleStart", "mode", "enteredAt" };
+    private static readonly HashSet<string> Silent = new(StringComparer.Ordinal) { "row", "id", "removed", "follows", "settleStart", "mode", "enteredAt", "kindBefore", "photo", "photoSha256", "photoTakenAt" };
 
     /// <summary>Name and value of each field.</summary>
     /// <param name="state">The form.</param>
@@ -41,6 +41,8 @@ public static class ReadBack
             "found" or "left" when Enum.TryParse<SwitchPosition>(field.Text, out var position) => state.T(VisitTexts.NameOf(position)),
             "type" when Enum.TryParse<EventType>(field.Text, out var type) => state.T(VisitTexts.NameOf(type)),
             "severity" when Enum.TryParse<Domain.Findings.Severity>(field.Text, out var severity) => state.T(WordsOf.Soon(severity)),
+            "technician" or "owner" when state.Firm.People.TryGetValue(field.Text, out var person) => person.Name,
+            "state" when Enum.TryParse<ActionState>(field.Text, out var actionState) => state.T(WordsOf.State(actionState)),
             "about" or "to" when WordsOf.Places.Contains(field.Text) => state.T(WordsOf.Place(field.Text)),
             "takenAt" or "resultAt" or "receivedAt" or "at" or "arrived" or "left" => field.Text.Replace('T', ' '),
             _ => field.Text switch

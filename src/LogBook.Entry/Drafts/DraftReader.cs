@@ -1,6 +1,7 @@
 using LogBook.Domain.Exchange;
 using LogBook.Domain.Languages;
 using LogBook.Domain.Programmes;
+using LogBook.Domain.Quantities;
 using LogBook.Domain.Sites;
 using LogBook.Domain.Visits;
 
@@ -36,6 +37,8 @@ internal sealed class DraftReader
         _ = top.Time("arrived", was?.Arrived);
         return visit with
         {
+            Technician = top.Text("technician") ?? visit.Technician,
+            Also = Also(was?.Also ?? []),
             Kind = top.Choice<VisitKind>("kind"),
             Reason = top.Text("reason"),
             Arrived = _draft.Arrived(),
@@ -54,26 +57,45 @@ internal sealed class DraftReader
     private List<Photo> Photos(IReadOnlyList<Photo> was)
     {
         var photos = was.ToList();
+        foreach (var row in _draft.Rows(DraftKey.Of(DraftKey.Visit, "photos")))
+        {
+            var group = new DraftGroup(_draft, row, string.Empty, _trace);
+            Add(photos, group, group.Text("of") ?? "tower");
+        }
+
         foreach (var code in _draft.PartsUnder(DraftKey.Systems))
         {
             var list = DraftKey.Of(DraftKey.Systems, code, "observations");
             foreach (var row in _draft.Rows(list))
             {
                 var group = new DraftGroup(_draft, row, string.Empty, _trace);
-                if (group.Id("photo") is { } id && !photos.Exists(photo => photo.Id == id))
-                {
-                    photos.Add(new Photo
-                    {
-                        Id = id,
-                        Of = $"{code}/observations/{group.Text("about") ?? "tower"}",
-                        Sha256 = group.Text("photoSha256"),
-                        TakenAt = Moment.TryParse(group.Text("photoTakenAt"), out var taken) ? taken : null,
-                    });
-                }
+                Add(photos, group, $"{code}/observations/{group.Text("about") ?? "tower"}");
             }
         }
 
         return photos;
+    }
+
+    private static void Add(List<Photo> photos, DraftGroup group, string of)
+    {
+        if (group.Id("photo") is { } id && !photos.Exists(photo => photo.Id == id))
+        {
+            photos.Add(new Photo
+            {
+                Id = id,
+                Of = of,
+                Sha256 = group.Text("photoSha256"),
+                TakenAt = Moment.TryParse(group.Text("photoTakenAt"), out var taken) ? taken : null,
+            });
+        }
+    }
+
+    // Those named before come first, in their order.
+    private List<string> Also(IReadOnlyList<string> was)
+    {
+        var list = DraftKey.Of(DraftKey.Visit, "also");
+        var chosen = _draft.PartsUnder(list).Where(code => _draft.Text(DraftKey.Under(list, code)) == "yes").ToList();
+        return [.. was.Where(chosen.Contains), .. chosen.Except(was, StringComparer.Ordinal)];
     }
 
     private List<VisitedSystem> Systems(IReadOnlyList<VisitedSystem> was)
@@ -117,7 +139,7 @@ internal sealed class DraftReader
             HoursRun = Coded(Under("hoursRun"), At("hoursRun"), was?.HoursRun ?? [], h => h.Output, Hours),
             Pumps = Coded(Under("pumps"), At("pumps"), was?.Pumps ?? [], p => p.Pump, Pump),
             Drawdowns = Coded(Under("drawdowns"), At("drawdowns"), was?.Drawdowns ?? [], d => d.Pump, DrawdownOf),
-            BleedTest = bleedTest.Number("litres") is { } litres && bleedTest.Number("seconds") is { } seconds ? new BleedTest { Litres = litres, Seconds = seconds } : null,
+            BleedTest = LitresOf(bleedTest, "litres") is { } litres && bleedTest.Number("seconds") is { } seconds ? new BleedTest { Litres = litres, Seconds = seconds } : null,
             Switches = Coded(Under("switches"), At("switches"), was?.Switches ?? [], s => s.Output, Switch),
             Settings = Coded(Under("settings"), At("settings"), was?.Settings ?? [], s => s.Name, Setting),
             MaOutput = current.Number("found") is { } found ? new MaReading { Found = found, Unit = current.Unit("found") ?? "mA" } : null,
@@ -481,7 +503,7 @@ internal sealed class DraftReader
             Bottle = g.Text("bottle"),
             Point = g.Text("point"),
             TakenAt = g.Time("takenAt", was?.TakenAt),
-            TemperatureCel = g.Number("temperatureCel"),
+            TemperatureCel = g.Number("temperatureCel") is { } temperature ? Celsius(temperature, g.PlainUnit("temperatureCel")) : null,
             ResidualMgPerL = g.Number("residualMgPerL"),
             Lab = g.Text("lab"),
             System = g.Text("system"),
@@ -499,6 +521,9 @@ internal sealed class DraftReader
         var read = (was ?? new Signature { By = signer }) with { Name = g.Text("name"), Role = g.Text("role"), AbsentReason = g.Text("absentReason") };
         return was is null && read == new Signature { By = signer } ? null : read;
     }
+
+    private static double? Celsius(double temperature, string? unit) =>
+        unit is null or "" or UnitCodes.Celsius ? temperature : Units.Convert(temperature, unit, UnitCodes.Celsius) is { HasValue: true } converted ? Math.Round(converted.Value, 2) : null;
 
     private static string? TestOf(string probeKind) => probeKind switch
     {

@@ -33,6 +33,11 @@ internal sealed class DraftWriter(VisitDraft draft)
     {
         const string top = DraftKey.Visit;
         Text(top, "kind", visit.Kind?.ToString());
+        foreach (var person in visit.Also)
+        {
+            Text(top + "/also", person, "yes");
+        }
+
         Text(top, "reason", visit.Reason);
         Time(top, "arrived", visit.Arrived);
         Time(top, "left", visit.Left);
@@ -50,7 +55,7 @@ internal sealed class DraftWriter(VisitDraft draft)
             Text(key, "bottle", s.Bottle);
             Text(key, "point", s.Point);
             Time(key, "takenAt", s.TakenAt);
-            Number(key, "temperatureCel", s.TemperatureCel);
+            Number(key, "temperatureCel", s.TemperatureCel, UnitCodes.Celsius);
             Number(key, "residualMgPerL", s.ResidualMgPerL);
             Text(key, "lab", s.Lab);
             Text(key, "system", s.System);

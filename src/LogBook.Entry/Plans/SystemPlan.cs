@@ -3,6 +3,7 @@ using LogBook.Domain.Programmes;
 using LogBook.Domain.Sites;
 using LogBook.Domain.Visits;
 using LogBook.Entry.Drafts;
+using LogBook.Entry.State;
 
 namespace LogBook.Entry.Plans;
 
@@ -71,9 +72,7 @@ public sealed class SystemPlan
             WalkIsDue = !recordOnly && settings.Count > 0 && SettingList.WalkIsDue(settings, visits, arrived.Utc),
             Tests = recordOnly ? tests : [.. tests.Where(t => !IsSample(t))],
             SampleTests = recordOnly ? [] : [.. tests.Where(IsSample)],
-            Steps = recordOnly
-                ? [EntryStep.Sheet, EntryStep.Close]
-                : [EntryStep.Arrive, EntryStep.Controller, EntryStep.Reference, EntryStep.Water, EntryStep.Stock, EntryStep.Tower, EntryStep.Samples, EntryStep.Adjust, EntryStep.Close],
+            Steps = VisitShape.Steps(KindOf(draft), recordOnly, Filled(draft, system.Code, recordOnly)),
         };
     }
 
@@ -110,6 +109,19 @@ public sealed class SystemPlan
         }
 
         return null;
+    }
+
+    private static VisitKind KindOf(VisitDraft draft) => Enum.TryParse<VisitKind>(draft.Text(DraftKey.Of(DraftKey.Visit, "kind")), out var kind) ? kind : VisitKind.Routine;
+
+    private static HashSet<EntryStep> Filled(VisitDraft draft, string system, bool recordOnly)
+    {
+        var top = DraftKey.Of(DraftKey.Systems, system) + "/";
+        return
+        [
+            .. draft.Fields.Where(f => f.Value.Text.Length > 0 && f.Key.StartsWith(top, StringComparison.Ordinal))
+                .Select(f => recordOnly ? EntryStep.Sheet : FieldPlaces.OfSystem(DraftKey.Parts(f.Key))),
+            .. draft.Rows(DraftKey.Of(DraftKey.Visit, "samples")).Count > 0 ? [EntryStep.Samples] : Array.Empty<EntryStep>(),
+        ];
     }
 
     private static bool IsSample(PlannedTest test) => Biology.Contains(test.Key.Test);

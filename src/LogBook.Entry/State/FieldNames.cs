@@ -14,6 +14,8 @@ public static class FieldNames
     {
         ["kind"] = EntryTexts.KindOfVisit,
         ["reason"] = EntryTexts.Reason,
+        ["technician"] = EntryTexts.DoneBy,
+        ["state"] = StepTexts.ActionState,
         ["arrived"] = EntryTexts.Arrived,
         ["left"] = EntryTexts.Left,
         ["cleaning"] = StepTexts.Cleaning,
@@ -92,6 +94,11 @@ public static class FieldNames
         if (parts[0] == DraftKey.Visit && parts.Count > 2 && parts[1] == "signatures")
         {
             return Signature(parts[2], field).In(language);
+        }
+
+        if (parts is [DraftKey.Visit, "also", var code])
+        {
+            return EntryTexts.With.In(language, firm.People.TryGetValue(code, out var person) ? person.Name : code);
         }
 
         if (parts is [DraftKey.Systems, _, "maOutput", _])

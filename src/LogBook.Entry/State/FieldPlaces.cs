@@ -30,13 +30,17 @@ public static class FieldPlaces
 
     private static EntryStep OfVisit(string field, FormState state) => field switch
     {
-        "kind" or "arrived" or "reason" or "notes" => state.Plan?.RecordOnly == true ? EntryStep.Sheet : EntryStep.Arrive,
+        "kind" or "arrived" or "reason" or "notes" or "also" or "technician" or "photos" =>
+            state.Plan?.Steps.Contains(EntryStep.Arrive) == true ? EntryStep.Arrive : EntryStep.Sheet,
         "samples" => EntryStep.Samples,
         "cleaning" => EntryStep.Tower,
         _ => EntryStep.Close,
     };
 
-    private static EntryStep OfSystem(IReadOnlyList<string> parts) => parts[2] switch
+    /// <summary>Step of a field of a system.</summary>
+    /// <param name="parts">Parts of its key.</param>
+    /// <returns>The step.</returns>
+    public static EntryStep OfSystem(IReadOnlyList<string> parts) => parts[2] switch
     {
         "running" or "inUse" => EntryStep.Arrive,
         "readings" => parts.Count > 3 && ReadingKey.Parse(parts[3])?.Test is TestCodes.DipSlide or TestCodes.ColonyCount or TestCodes.Legionella ? EntryStep.Samples : EntryStep.Water,

@@ -6,8 +6,10 @@ using LogBook.Domain.Sites;
 using LogBook.Domain.Visits;
 using LogBook.Entry.Cautions;
 using LogBook.Entry.Drafts;
+using LogBook.Entry.Looks;
 using LogBook.Entry.Numbers;
 using LogBook.Entry.Photos;
+using LogBook.Entry.Phrases;
 using LogBook.Entry.Plans;
 using LogBook.Entry.Texts;
 
@@ -59,6 +61,21 @@ public sealed class FormState
     /// <summary>Where pictures are kept until the visit is sent; null where the host keeps none.</summary>
     public IPhotoDesk? Photos { get; set; }
 
+    /// <summary>How the person wants the form on this device.</summary>
+    public FormLooks Looks { get; set; } = new();
+
+    /// <summary>System of units that fields begin with.</summary>
+    public UnitSystem Units => Looks.Units ?? Site.Units ?? UnitSystem.Metric;
+
+    /// <summary>Cooling systems whose tests can stand side by side.</summary>
+    public IReadOnlyList<SystemPlan> SideBySideSystems => [.. Plans.Where(p => !p.RecordOnly)];
+
+    /// <summary>Quick phrases.</summary>
+    public PhraseBook Phrases { get; set; } = PhraseBook.Default;
+
+    /// <summary>Opens another visit, where the host can.</summary>
+    public Func<Guid, Task>? OpenVisit { get; set; }
+
     /// <summary>Code of the person at the form.</summary>
     public string Me { get; set; } = string.Empty;
 
@@ -108,6 +125,18 @@ public sealed class FormState
 
     /// <summary>Whether work stopped at the door.</summary>
     public bool IsStopped => Draft.Text(DraftKey.Of(DraftKey.Visit, "kind")) == nameof(VisitKind.Stopped);
+
+    /// <summary>Work stops here: the visit ends with its reason. What was entered stays.</summary>
+    public void Stop()
+    {
+        const string kind = "visit/kind";
+        Draft.SetText("visit/kindBefore", Draft.Text(kind));
+        Step = EntryStep.Arrive;
+        SetText(kind, nameof(VisitKind.Stopped));
+    }
+
+    /// <summary>Work goes on after all.</summary>
+    public void GoOn() => SetText("visit/kind", Draft.Text("visit/kindBefore") is { Length: > 0 } before && before != nameof(VisitKind.Stopped) ? before : nameof(VisitKind.Routine));
 
     /// <summary>Key of a field of the system in hand.</summary>
     /// <param name="parts">Parts under the system.</param>
@@ -255,6 +284,12 @@ public sealed class FormState
         var number = string.IsNullOrEmpty(unit) ? Shown.Entered(value, Language) : Shown.Entered(value, unit, Language);
         return qualifier is null ? number : qualifier + " " + number;
     }
+
+    /// <summary>A computed value with its unit.</summary>
+    /// <param name="value">The value.</param>
+    /// <param name="unit">UCUM unit.</param>
+    /// <returns>Words, rounded to what a reader needs.</returns>
+    public string ShowsComputed(double value, string unit) => Shown.Computed(value, Language) + "\u00a0" + Shown.Unit(unit, Language);
 
     /// <summary>Name of a unit in a list of choices; pH and ratios have words too.</summary>
     /// <param name="unit">UCUM unit.</param>

@@ -83,6 +83,13 @@ public static class EntryTexts
     public static readonly Text CanWork = new("Go on with the visit", "Continuar con la visita", "Continuar a visita");
     public static readonly Text WhyStopped = new("Why work stopped", "Por qué se detuvo el trabajo", "Por que o trabalho parou");
     public static readonly Text WhyAmended = new("Why the visit is amended", "Por qué se enmienda la visita", "Por que a visita é emendada");
+    public static readonly Text StoppedHint = new(
+        "The visit ends here and is a record like any other: say why, and close it. What was entered stays.",
+        "La visita termina aquí y es un registro como cualquier otro: diga por qué y ciérrela. Lo anotado se conserva.",
+        "A visita termina aqui e é um registro como qualquer outro: diga por que e feche-a. O que foi anotado fica.");
+    public static readonly Text DoneBy = new("Done by", "Hecha por", "Feita por");
+    public static readonly Text WhoElse = new("Who else is here", "Quién más está aquí", "Quem mais está aqui");
+    public static readonly Text With = new("With {0}", "Con {0}", "Com {0}");
     public static readonly Text KindOfVisit = new("Kind of visit", "Tipo de visita", "Tipo de visita");
     public static readonly Text Arrived = new("Arrived", "Llegada", "Chegada");
     public static readonly Text Left = new("Left", "Salida", "Saída");

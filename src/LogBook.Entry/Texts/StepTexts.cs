@@ -98,7 +98,7 @@ public static class StepTexts
     public static readonly Text DrawnMl = new("Drawn, mL", "Aspirado, mL", "Aspirado, mL");
     public static readonly Text Seconds = new("Time, s", "Tiempo, s", "Tempo, s");
     public static readonly Text BleedTest = new("Bleed timed into a bucket", "Purga cronometrada en un cubo", "Purga cronometrada em um balde");
-    public static readonly Text BucketLitres = new("Volume, L", "Volumen, L", "Volume, L");
+    public static readonly Text BucketLitres = new("Volume", "Volumen", "Volume");
 
     public static readonly Text Observations = new("What you see", "Lo que se ve", "O que se vê");
     public static readonly Text About = new("About", "Sobre", "Sobre");
@@ -108,6 +108,7 @@ public static class StepTexts
     public static readonly Text Plan = new("By the next visit", "Antes de la próxima visita", "Até a próxima visita");
     public static readonly Text Watch = new("Watch", "Vigilar", "Observar");
     public static readonly Text Events = new("What was done or happened", "Qué se hizo u ocurrió", "O que se fez ou ocorreu");
+    public static readonly Text EventsQuick = new("Note by one tap", "Anotar con un toque", "Anotar com um toque");
     public static readonly Text Event = new("Event", "Suceso", "Evento");
     public static readonly Text When = new("When", "Cuándo", "Quando");
     public static readonly Text Part = new("Part", "Parte", "Parte");
@@ -123,7 +124,7 @@ public static class StepTexts
     public static readonly Text SampleId = new("Bottle", "Botella", "Frasco");
     public static readonly Text Bottles = new("Bottles taken", "Botellas tomadas", "Frascos coletados");
     public static readonly Text Bottle = new("Number of the bottle", "Número de la botella", "Número do frasco");
-    public static readonly Text SampleTemperature = new("Water temperature, °C", "Temperatura del agua, °C", "Temperatura da água, °C");
+    public static readonly Text SampleTemperature = new("Water temperature", "Temperatura del agua", "Temperatura da água");
     public static readonly Text SampleResidual = new("Oxidant residual, mg/L", "Oxidante residual, mg/L", "Oxidante residual, mg/L");
     public static readonly Text ForSystem = new("System", "Sistema", "Sistema");
     public static readonly Text ResultLater = new("Result comes later", "El resultado llega después", "O resultado vem depois");
@@ -163,5 +164,8 @@ public static class StepTexts
     public static readonly Text OpenTest = new("{0}: value, or why not taken", "{0}: valor, o por qué no se hizo", "{0}: valor, ou por que não foi feito");
     public static readonly Text OpenCounter = new("{0}: not read", "{0}: sin leer", "{0}: não lido");
     public static readonly Text OpenSetting = new("{0} was changed: reason", "{0} se cambió: motivo", "{0} foi alterado: motivo");
+    public static readonly Text OpenEvent = new("{0}: not noted yet", "{0}: aún sin anotar", "{0}: ainda não anotado");
+    public static readonly Text OpenDelivery = new("What was delivered, into which drum", "Qué se entregó y en qué bidón", "O que foi entregue e em qual bombona");
+    public static readonly Text ActionState = new("State of the action", "Estado de la acción", "Estado da ação");
     public static readonly Text OpenReason = new("Reason", "Motivo", "Motivo");
 }

@@ -19,6 +19,16 @@ public static class WordsOf
         _ => StepTexts.Watch,
     };
 
+    /// <summary>What became of an action.</summary>
+    /// <param name="state">The state.</param>
+    /// <returns>Words.</returns>
+    public static Text State(Domain.Visits.ActionState state) => state switch
+    {
+        Domain.Visits.ActionState.Done => new("Done", "Hecho", "Feito"),
+        Domain.Visits.ActionState.Dropped => new("No longer needed", "Ya no hace falta", "Não é mais preciso"),
+        _ => new("Open", "Pendiente", "Pendente"),
+    };
+
     /// <summary>A place the observations speak of.</summary>
     /// <param name="place">Code of the place.</param>
     /// <returns>Its name.</returns>

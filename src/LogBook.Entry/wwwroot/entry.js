@@ -32,6 +32,17 @@ export function attach(root, form) {
   });
 }
 
+const looksKey = "logbook.entry.looks";
+
+// Kept on this device alone; a browser that keeps nothing shows the form as it comes.
+export function looks() {
+  try { return localStorage.getItem(looksKey); } catch { return null; }
+}
+
+export function keepLooks(text) {
+  try { localStorage.setItem(looksKey, text); } catch { /* full or forbidden: the wish lasts as long as the page */ }
+}
+
 export function focusField(id) {
   const found = document.getElementById(id);
   if (!found) return;

@@ -25,10 +25,12 @@ internal sealed class EntryPage : IAsyncDisposable
         IReadOnlyList<Visit>? previous = null,
         string me = "RYA",
         IPhotoDesk? photos = null,
-        Site? site = null)
+        Site? site = null,
+        Action<Guid>? openVisit = null)
     {
         _firm = firm ?? EntryFirm.TowerOnly;
-        _context.JSInterop.SetupModule("./_content/LogBook.Entry/entry.js").Mode = JSRuntimeMode.Loose;
+        Script = _context.JSInterop.SetupModule("./_content/LogBook.Entry/entry.js");
+        Script.Mode = JSRuntimeMode.Loose;
         Draft = draft ?? VisitDraft.Start(EntryFirm.Site, "RYA", Clock);
         Form = _context.Render<VisitForm>(form => form
             .Add(f => f.Firm, _firm)
@@ -38,10 +40,13 @@ internal sealed class EntryPage : IAsyncDisposable
             .Add(f => f.Language, language)
             .Add(f => f.Me, me)
             .Add(f => f.Photos, photos)
+            .Add(f => f.OpenVisit, openVisit is null ? null : id => OpenAsync(openVisit, id))
             .Add(f => f.TimeProvider, Clock)
             .Add(f => f.Changed, (VisitDraft changed) => Kept.Add(changed.ToJson()))
             .Add(f => f.Close, (Visit visit) => Closed.Add(visit)));
     }
+
+    public BunitJSModuleInterop Script { get; }
 
     public FakeTimeProvider Clock { get; } = new(new DateTimeOffset(2025, 3, 31, 8, 5, 0, TimeSpan.Zero));
 
@@ -100,6 +105,12 @@ internal sealed class EntryPage : IAsyncDisposable
         .Add(f => f.Draft, Draft)
         .Add(f => f.Language, language)
         .Add(f => f.Refusals, refusals ?? []));
+
+    private static Task OpenAsync(Action<Guid> open, Guid visit)
+    {
+        open(visit);
+        return Task.CompletedTask;
+    }
 
     public async ValueTask DisposeAsync() => await _context.DisposeAsync();
 }

@@ -41,6 +41,22 @@ public sealed class PhotoFieldTests
     }
 
     [Fact]
+    public async Task Photo_LookedFirst_IsPinnedLaterToWhatItShows()
+    {
+        var desk = new Desk();
+        await using var page = new EntryPage(photos: desk);
+
+        page.Form.FindComponent<InputFile>().UploadFiles(InputFileContent.CreateFromText("a picture", "dial.jpg"));
+        page.Form.WaitForAssertion(() => page.Form.Find("img.lb-thumb"));
+        Assert.Equal("CT-1", Assert.Single(page.Draft.ToVisit().Photos).Of);
+        page.Type("The photo shows", "CT-1/meters/MU");
+
+        Assert.Equal("CT-1/meters/MU", Assert.Single(VisitDraft.FromJson(page.Draft.ToJson()).ToVisit().Photos).Of);
+        page.Go("Stock");
+        Assert.NotNull(page.Form.Find("img.lb-thumb"));
+    }
+
+    [Fact]
     public async Task Photo_Refused_SaysWhyAndKeepsNothing()
     {
         await using var page = await TowerAsync(new Desk { Problem = PhotoTexts.NoPicture }, Language.Spanish);

@@ -64,6 +64,13 @@ public sealed partial class VisitHost : IDisposable
 
     private string Time(DateTime utc) => TimeZoneInfo.ConvertTimeFromUtc(utc, SiteTime.Zone(_sheet!.Site.TimeZone)).ToString("HH:mm:ss", W.Culture);
 
+    // The form keeps its draft when it is left.
+    private Task AmendOther(Guid visit)
+    {
+        Navigation.NavigateTo($"/visits/{visit:D}/amend");
+        return Task.CompletedTask;
+    }
+
     private async Task KeepAsync(VisitDraft draft)
     {
         if (_isSending)
