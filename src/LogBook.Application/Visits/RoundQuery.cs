@@ -18,11 +18,16 @@ public sealed class RoundQuery(LogBookStore store, SetUpStore setUp)
         store.ReadAsync(viewer, db => LastAsync(db, CodeKeys.Of(site), most, cancellationToken), cancellationToken);
 
     /// <summary>Set-up and last visits of a technician's round; for others of the firm, and for a technician without a round, of all sites.</summary>
-    public async Task<ExchangeDocument> DocumentAsync(Viewer viewer, int visitsPerSite = VisitsPerSite, CancellationToken cancellationToken = default)
+    /// <param name="viewer">Whose round.</param>
+    /// <param name="visitsPerSite">Most visits of each site.</param>
+    /// <param name="whole">All sites for a technician too, so that a colleague's round can be taken over without signal.</param>
+    /// <param name="cancellationToken">Stops.</param>
+    public async Task<ExchangeDocument> DocumentAsync(
+        Viewer viewer, int visitsPerSite = VisitsPerSite, bool whole = false, CancellationToken cancellationToken = default)
     {
         var firm = (await setUp.FirmAsync(viewer, cancellationToken: cancellationToken)).Document;
         var sites = firm.Sites;
-        if (viewer is { Role: PersonRole.Technician, PersonCode: { } person })
+        if (!whole && viewer is { Role: PersonRole.Technician, PersonCode: { } person })
         {
             var own = await store.ReadAsync(
                 viewer,

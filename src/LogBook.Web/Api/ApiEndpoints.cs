@@ -33,7 +33,7 @@ public static class ApiEndpoints
             .WithSummary("One visit in the exchange format, in its current version or the one asked for.")
             .Produces<string>(StatusCodes.Status200OK, "application/json").ProducesProblem(StatusCodes.Status404NotFound);
         api.MapGet("/round", GetRoundAsync).RequireAuthorization(ApiPolicies.FirmRead)
-            .WithSummary("What a tablet needs for today's round: set-up, and the last visits of each site.")
+            .WithSummary("What a tablet needs for today's round: set-up, and the last visits of each site; with whole=true of all sites of the firm.")
             .Produces<string>(StatusCodes.Status200OK, "application/json");
         api.MapGet("/findings", GetFindingsAsync).RequireAuthorization(ApiPolicies.FirmRead)
             .WithSummary("Findings as they stand, or as they stood at a moment.")
@@ -112,14 +112,14 @@ public static class ApiEndpoints
         return await visits.FindAsync(viewer, id, version, cancellationToken) is { } found ? Document(ExchangeWriter.CanonicalOf(found.Visit)) : Problems.NotFound();
     }
 
-    private static async Task<IResult> GetRoundAsync(HttpContext http, ViewerReader viewers, RoundQuery round, CancellationToken cancellationToken)
+    private static async Task<IResult> GetRoundAsync(bool? whole, int? visits, HttpContext http, ViewerReader viewers, RoundQuery round, CancellationToken cancellationToken)
     {
         if (await viewers.FindAsync(http.User, cancellationToken) is not { } viewer)
         {
             return SignedOut();
         }
 
-        return Document(ExchangeWriter.Write(await round.DocumentAsync(viewer, cancellationToken: cancellationToken)));
+        return Document(ExchangeWriter.Write(await round.DocumentAsync(viewer, Math.Clamp(visits ?? RoundQuery.VisitsPerSite, 1, RoundQuery.VisitsPerSite), whole == true, cancellationToken)));
     }
 
     private static async Task<IResult> GetFindingsAsync(
@@ -201,7 +201,7 @@ public static class ApiEndpoints
     private static IResult Document(string json) => Results.Text(json, "application/json", Encoding.UTF8);
 
     // Signed in by an account that may not be used any more.
-    private static IResult SignedOut() => Problems.Of(StatusCodes.Status401Unauthorized, "signed-out", "Nobody is signed in.");
+    internal static IResult SignedOut() => Problems.Of(StatusCodes.Status401Unauthorized, "signed-out", "Nobody is signed in.");
 
     private static IResult BadMoment(string name) =>
         Problems.Of(StatusCodes.Status400BadRequest, "moment", $"{name} is not a moment.", "Write it as 2026-12-31T08:00:00Z, with its offset.");

@@ -20,6 +20,9 @@ public static class ApiPolicies
     /// <summary>Import documents.</summary>
     public const string Import = "api-import";
 
+    /// <summary>Register a tablet: a person who signed in on it, never a program with a token.</summary>
+    public const string Tablets = "api-tablets";
+
     private static readonly PersonRole[] Firm = [PersonRole.Technician, PersonRole.Supervisor, PersonRole.Administrator];
 
     /// <summary>Adds the policies.</summary>
@@ -28,6 +31,11 @@ public static class ApiPolicies
         options.AddPolicy(Read, Of(TokenScopes.Read, [.. RoleNames.All.Keys]));
         options.AddPolicy(FirmRead, Of(TokenScopes.Read, Firm));
         options.AddPolicy(Visits, Of(TokenScopes.Visits, Firm));
+        options.AddPolicy(Tablets, new AuthorizationPolicyBuilder()
+            .RequireAuthenticatedUser()
+            .RequireRole(Firm.Select(RoleNames.Of))
+            .RequireAssertion(context => context.User.Identity?.AuthenticationType != TokenHandler.SchemeName)
+            .Build());
         options.AddPolicy(Import, Of(TokenScopes.Import, [PersonRole.Supervisor, PersonRole.Administrator]));
     }
 

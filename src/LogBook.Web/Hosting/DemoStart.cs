@@ -53,7 +53,7 @@ public sealed class DemoStart(
             console.Say($"  {RoleNames.Of(account.Role),-14} {account.Email,-30} {account.Password}");
         }
 
-        console.Say($"Its clock starts at {DemoImport.FirstMoment:yyyy-MM-dd HH:mm} UTC, the day after its last visit. Mail is kept in {settings.MailFolder}.");
+        console.Say($"Its clock starts at {clock.GetUtcNow():yyyy-MM-dd HH:mm} UTC, after the last thing that happened in it. Mail is kept in {settings.MailFolder}.");
     }
 
     private async Task MakeAsync(CancellationToken cancellationToken)

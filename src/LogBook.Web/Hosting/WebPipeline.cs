@@ -19,6 +19,7 @@ public static class WebPipeline
         app.UseWhen(context => !IsForPrograms(context), people => people
             .UseExceptionHandler("/account/fault", createScopeForErrors: true)
             .UseStatusCodePagesWithReExecute("/account/not-here", createScopeForStatusCodePages: true));
+        app.UseCaptureParts();
         app.UseRouting();
         app.UseRateLimiter();
         app.UseMiddleware<FirstRunGate>();
@@ -30,7 +31,9 @@ public static class WebPipeline
         app.MapAccountActs();
         app.MapHistory();
         app.MapLogBookApi();
+        app.MapTablets();
         app.MapHealth();
+        app.MapCapture();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
     }
 

@@ -119,6 +119,7 @@ public static class WebServices
         services.AddSingleton<PhotoStore>();
         services.AddSingleton<DraftPhotos>();
         services.AddSingleton<RoundQuery>();
+        services.AddSingleton<VisitStandingQuery>();
         services.AddProblemDetails();
         services.AddOpenApi("v1", openApi => openApi.AddDocumentTransformer((document, _, _) =>
         {

@@ -189,7 +189,7 @@ public sealed class VisitsApiTests : IClassFixture<VisitsApiTests.Started>
 
         var paths = document.GetProperty("paths").EnumerateObject().Select(path => path.Name).ToList();
         Assert.Superset(
-            new HashSet<string> { "/api/v1/visits", "/api/v1/visits/{id}", "/api/v1/round", "/api/v1/findings", "/api/v1/imports", "/api/v1/export", "/api/v1/photos/{id}" },
+            new HashSet<string> { "/api/v1/visits", "/api/v1/visits/{id}", "/api/v1/round", "/api/v1/findings", "/api/v1/imports", "/api/v1/export", "/api/v1/photos/{id}", "/api/v1/tablets", "/api/v1/round/stops", "/api/v1/visits/{id}/standing" },
             paths.ToHashSet());
     }
 

@@ -3,14 +3,15 @@ using LogBook.Web.Hosting;
 
 namespace LogBook.Web.Tests.Architecture;
 
-/// <summary>Dependencies run one way: Web and Cli to Application to Domain, Web to Entry to Domain.</summary>
+/// <summary>Dependencies run one way: Web and Cli to Application to Domain, Web and Capture to Entry to Domain.</summary>
 public sealed class DependencyTests
 {
     [Theory]
     [InlineData(typeof(Domain.Languages.Text))]
     [InlineData(typeof(LogBook.Entry.Drafts.VisitDraft), "LogBook.Domain")]
+    [InlineData(typeof(LogBook.Capture.Visits.VisitOnDevice), "LogBook.Domain", "LogBook.Entry")]
     [InlineData(typeof(Application.Data.LogBookDb), "LogBook.Domain")]
-    [InlineData(typeof(HostSettings), "LogBook.Domain", "LogBook.Application", "LogBook.Entry", "LogBook.Migrations.Sqlite", "LogBook.Migrations.PostgreSql")]
+    [InlineData(typeof(HostSettings), "LogBook.Domain", "LogBook.Application", "LogBook.Entry", "LogBook.Capture", "LogBook.Migrations.Sqlite", "LogBook.Migrations.PostgreSql")]
     public void Assembly_References_OnlyPartsBelow(Type inside, params string[] allowed)
     {
         var own = Own(inside.Assembly);

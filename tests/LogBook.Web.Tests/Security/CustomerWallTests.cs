@@ -16,6 +16,7 @@ public sealed class CustomerWallTests : IClassFixture<CustomerWallTests.Started>
     [
         "/account/sign-in", "/account/sign-out", "/account/not-here", "/account/fault", "/account/language", "/account/invited", "/not-found", "/first-run",
         "/help", "/help/{Screen}", "/health/live", "/health/ready", "/api/v1/openapi.json",
+        "/capture/{*path:nonfile}",
     ];
 
     private static readonly string[] People =

@@ -1,0 +1,7 @@
+using LogBook.Capture.Visits;
+using Microsoft.AspNetCore.Components.Web;
+using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
+
+var builder = WebAssemblyHostBuilder.CreateDefault(args);
+builder.RootComponents.RegisterForJavaScript<VisitOnDevice>("logbook-visit", "logbookFormIsReady");
+await builder.Build().RunAsync();

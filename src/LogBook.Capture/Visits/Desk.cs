@@ -1,0 +1,47 @@
+using LogBook.Domain.Visits;
+using LogBook.Entry.Drafts;
+using Microsoft.JSInterop;
+
+namespace LogBook.Capture.Visits;
+
+/// <summary>The device's store, as the form sees it: wwwroot/desk.js does the work.</summary>
+internal sealed class Desk(IJSObjectReference script) : IAsyncDisposable
+{
+    /// <summary>Opens the desk.</summary>
+    public static async Task<Desk> OpenAsync(IJSRuntime runtime) => new(await runtime.InvokeAsync<IJSObjectReference>("import", "./desk.js"));
+
+    /// <summary>Set-up and last visits of a site as one exchange document; null when this device has none.</summary>
+    public ValueTask<string?> SheetAsync(string site) => script.InvokeAsync<string?>("sheet", site);
+
+    /// <summary>By how many milliseconds the server's clock is ahead of the device's.</summary>
+    public ValueTask<double> ClockShiftAsync() => script.InvokeAsync<double>("shift");
+
+    /// <summary>A kept draft; null when there is none.</summary>
+    public ValueTask<string?> DraftAsync(string id) => script.InvokeAsync<string?>("draft", id);
+
+    /// <summary>What the server found in a visit that it refused, as JSON.</summary>
+    public ValueTask<string> IssuesAsync(string id) => script.InvokeAsync<string>("issues", id);
+
+    /// <summary>Keeps a draft; it is on the device when this returns.</summary>
+    public ValueTask KeepAsync(VisitDraft draft, string siteName) => script.InvokeVoidAsync("keep", draft.Id.ToString("D"), draft.Site, siteName, draft.ToJson());
+
+    /// <summary>Puts a closed visit into the queue.</summary>
+    public ValueTask CloseAsync(Visit visit, string siteName)
+    {
+        var complete = VisitDocument.WithIds(visit);
+        string[] photos = [.. complete.Photos.Select(photo => photo.Id.ToString("D"))];
+        return script.InvokeVoidAsync("close", complete.Id.ToString("D"), complete.Version ?? 1, complete.Site, siteName, VisitDocument.Canonical(complete), photos);
+    }
+
+    /// <summary>Keeps a picture; its hash, or null when it is none.</summary>
+    public ValueTask<string?> KeepPhotoAsync(Guid id, Guid visit, byte[] content) => script.InvokeAsync<string?>("keepPhoto", id.ToString("D"), visit.ToString("D"), content);
+
+    /// <summary>Address of a small picture.</summary>
+    public ValueTask<string?> ThumbnailAsync(Guid id) => script.InvokeAsync<string?>("thumbnail", id.ToString("D"));
+
+    /// <summary>Throws a picture away.</summary>
+    public ValueTask DropPhotoAsync(Guid id) => script.InvokeVoidAsync("dropPhoto", id.ToString("D"));
+
+    /// <inheritdoc />
+    public ValueTask DisposeAsync() => script.DisposeAsync();
+}

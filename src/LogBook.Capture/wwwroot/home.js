@@ -1,0 +1,86 @@
+// The first view: what waits, what was begun, and the round. It needs no runtime and no signal.
+import { button, el, once } from "./elements.js";
+import { codes, duration, names, say, speak, spoken, time } from "./texts.js";
+import { states } from "./queue.js";
+
+const shapes = { late: "▲", due: "◆", soon: "●", later: "○" };
+const stateShapes = { device: "●", server: "✓", mailed: "✓✓", refused: "▲", conflict: "▲" };
+const stateWords = { device: "onDevice", server: "onServer", mailed: "mailed", refused: "refused", conflict: "conflict" };
+const problemWords = { "no-signal": "noSignal", "signed-out": "signedOut", receipt: "receipt", photo: "photo", "photo-missing": "photoMissing", server: "server" };
+
+const mark = (kind, shape, text) => el("span", { className: "mark " + kind }, el("span", { className: "shape", "aria-hidden": "true" }, shape), text);
+const section = (title, ...children) => el("section", {}, el("h2", {}, title), ...children);
+
+function queueRow(row, open) {
+  const problem = row.state === states.device && problemWords[row.problem];
+  return el("li", { className: "stop" },
+    el("div", { className: "stop-head" },
+      el("span", {}, el("b", {}, row.site), " ", row.siteName),
+      mark(row.state, stateShapes[row.state], say(stateWords[row.state]))),
+    el("p", { className: "facts" }, say("closedAt", time(row.closedAt)), problem && " · " + say(problem, row.status ?? "")),
+    row.state === states.refused && el("p", { className: "acts" }, el("a", { className: "button main", href: open(row.site, row.id) }, say("goOn"))));
+}
+
+function draftRow(row, people, open, throwAway) {
+  const owner = people.find((person) => person.code === row.person)?.name ?? row.person;
+  return el("li", { className: "stop" },
+    el("div", { className: "stop-head" }, el("span", {}, el("b", {}, row.site), " ", row.siteName), el("span", {}, say("of", owner))),
+    el("p", { className: "facts" }, say("lastKept", time(row.at))),
+    el("p", { className: "acts" },
+      el("a", { className: "button main", href: open(row.site, row.id, row.person) }, say("goOn")),
+      button(say("throwAway"), throwAway, { className: "quiet" })));
+}
+
+const stopRow = (stop, open) => el("li", { className: "stop" },
+  el("div", { className: "stop-head" }, el("span", {}, el("b", {}, stop.site), " ", stop.name), mark(stop.urgency, shapes[stop.urgency], stop.due)),
+  el("p", { className: "facts" }, say("lastVisit", stop.last)),
+  stop.since.length > 0 && el("details", { open: stop.urgency !== "later" }, el("summary", {}, say("since", stop.since.length)), el("ul", {}, stop.since.map((entry) => el("li", {}, entry)))),
+  el("p", { className: "acts" }, el("a", { className: "button" + (stop.urgency === "later" ? "" : " main"), href: open(stop.site) }, say("start"), el("span", { className: "unseen" }, " " + stop.site))));
+
+function otherSites(sites, open) {
+  const list = el("ul", { className: "plain" });
+  const fill = (typed) => list.replaceChildren(...sites
+    .filter((site) => (site.code + " " + site.name).toLowerCase().includes(typed.trim().toLowerCase()))
+    .map((site) => el("li", {}, el("a", { className: "button wide", href: open(site.code) }, el("b", {}, site.code), " " + site.name))));
+  fill("");
+  return el("details", { className: "card" },
+    el("summary", {}, say("otherSites") + " (" + sites.length + ")"),
+    el("label", { htmlFor: "find" }, say("search")),
+    el("input", { id: "find", type: "search", autocomplete: "off", oninput: (event) => fill(event.target.value) }),
+    list);
+}
+
+function languages(chosen) {
+  return el("div", { className: "acts", role: "group", "aria-label": say("language") },
+    codes.map((code) => button(names[code], () => { speak(code); chosen(code); }, { lang: code, "aria-pressed": String(code === spoken()) })));
+}
+
+export function homeView({ queue, drafts, round, people, shift, persisted, isBringing, problem }, does) {
+  const waiting = queue.filter((row) => row.state !== states.server && row.state !== states.mailed);
+  const sent = queue.filter((row) => row.state === states.server || row.state === states.mailed);
+  const open = drafts.filter((row) => !row.closed && !row.thrownAway);
+  const stops = round?.stops ?? [];
+  const others = (round?.sites ?? []).filter((site) => !stops.some((stop) => stop.site === site.code));
+  return [
+    shift !== 0 && el("p", { className: "note" }, say("clockOff", duration(shift))),
+    section(say("waiting"),
+      waiting.length === 0 ? el("p", { className: "quiet" }, say("nothingWaits")) : el("ul", { className: "plain" }, waiting.map((row) => queueRow(row, does.address))),
+      waiting.length > 0 && el("p", { className: "acts" }, button(say("sendNow"), once(does.send)))),
+    open.length > 0 && section(say("drafts"), el("ul", { className: "plain" }, open.map((row) => draftRow(row, people, does.address, () => does.throwAway(row))))),
+    el("section", {},
+      el("div", { className: "stop-head" },
+        el("h2", {}, say("round")),
+        button(isBringing ? say("bringing") : say("bring"), once(does.bring), { disabled: isBringing, className: "quiet" })),
+      el("p", { className: "problem", role: "alert" }, problem ?? ""),
+      round ? el("p", { className: "facts" }, say("roundAt", time(Date.parse(round.at) - shift))) : el("p", { className: "quiet" }, say("noRound")),
+      stops.length > 0 && el("ul", { className: "plain" }, stops.map((stop) => stopRow(stop, does.address))),
+      others.length > 0 && otherSites(others, does.address)),
+    sent.length > 0 && section(say("sent"), el("ul", { className: "plain" }, sent.map((row) => queueRow(row, does.address)))),
+    el("section", {},
+      el("h2", {}, say("more")),
+      languages(does.speak),
+      persisted === false && el("p", { className: "note" }, say("persist"), " ", button(say("persistAsk"), does.persist)),
+      waiting.length + open.length > 0 && el("div", {}, el("p", { className: "facts" }, say("rescueWhy")), el("p", { className: "acts" }, button(say("rescue"), once(does.rescue)))),
+      el("p", { className: "acts" }, button(say("someoneElse"), does.register, { className: "quiet" }), el("a", { className: "button quiet", href: "/" }, say("desk")))),
+  ].filter(Boolean);
+}

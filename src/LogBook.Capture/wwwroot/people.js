@@ -1,0 +1,66 @@
+// Who uses this tablet. One person at a time is unlocked; the key lives in memory only and is gone with the page.
+import { all, change, get, put } from "./store.js";
+import { makeKey, openForDevice, rewrap, sealForDevice, unlock as unlockKey } from "./keys.js";
+
+const freeTries = 5;
+const waitAfterTries = 30_000;
+let present; // { code, key }
+
+export const pinIsLongEnough = (pin) => /^\d{6,12}$/.test(pin);
+export const people = () => all("people");
+export const person = (code) => get("people", code);
+export const at = () => present?.code;
+export const keyOf = (code) => (present?.code === code ? present.key : undefined);
+export const leave = () => { present = undefined; };
+
+// Registers the person who is signed in at the server. An earlier registration keeps its key, so that no draft becomes unreadable.
+export async function register(tablet, pin) {
+  const answer = await fetch("/api/v1/tablets", {
+    method: "POST",
+    headers: { "Content-Type": "application/json" },
+    body: JSON.stringify({ name: tablet }),
+  });
+  if (answer.status === 401) return { signedOut: true };
+  if (!answer.ok) return { refused: (await answer.json().catch(() => null))?.title ?? String(answer.status) };
+  const given = await answer.json();
+  const before = await person(given.person);
+  const key = before && await unlockKey(before, pin);
+  if (before && !key) return { wrongPin: given.name };
+  const made = before ? { kept: before, key } : await makeKey(pin);
+  await put("people", {
+    ...made.kept,
+    code: given.person, name: given.name, language: given.language, tablet,
+    token: await sealForDevice(given.token), expires: given.expiresAt, tries: 0,
+  });
+  present = { code: given.person, key: made.key };
+  return { code: given.person };
+}
+
+// Unlocks a person. After some wrong tries each further one has to wait, also over a reload.
+export async function unlock(code, pin, now = Date.now()) {
+  const kept = await person(code);
+  if (!kept) return { unknown: true };
+  if (kept.waitUntil > now) return { wait: Math.ceil((kept.waitUntil - now) / 1000) };
+  const key = await unlockKey(kept, pin);
+  if (!key) {
+    const tries = (kept.tries ?? 0) + 1;
+    const wait = tries < freeTries ? 0 : waitAfterTries * 2 ** Math.min(tries - freeTries, 7);
+    await change("people", code, (row) => ({ ...row, tries, waitUntil: now + wait }));
+    return wait ? { wait: wait / 1000 } : { wrong: true };
+  }
+  await change("people", code, (row) => ({ ...row, tries: 0, waitUntil: 0 }));
+  present = { code, key };
+  return { code };
+}
+
+export async function changePin(code, oldPin, newPin) {
+  const kept = await rewrap(await person(code), oldPin, newPin);
+  if (kept) await change("people", code, (row) => ({ ...row, ...kept, tries: 0 }));
+  return Boolean(kept);
+}
+
+// The credential by which this device speaks for a person.
+export async function credential(code) {
+  const kept = await person(code);
+  return kept?.token ? openForDevice(kept.token) : undefined;
+}

@@ -1,0 +1,78 @@
+// Brings the round onto the device: today's stops in words, and for each site its set-up and last visits as the form needs them.
+import { all, get, put, write } from "./store.js";
+import { openForDevice, sealForDevice } from "./keys.js";
+import { credential } from "./people.js";
+
+const visitsOfOthers = 6; // enough for the usual value of a test, which is the median of six
+const clockSlack = 60_000;
+const same = (a, b) => a.toLowerCase() === b.toLowerCase();
+
+export async function ask(person, path, more = {}) {
+  const token = await credential(person);
+  return fetch("/api/v1" + path, { cache: "no-store", credentials: "omit", ...more, headers: { Authorization: "Bearer " + token, ...more.headers } });
+}
+
+async function json(person, path) {
+  const answer = await ask(person, path);
+  if (!answer.ok) throw Object.assign(new Error("The server answered " + answer.status + "."), { status: answer.status });
+  return answer.json();
+}
+
+const siteKey = (person, site) => "site:" + person + "/" + site.toUpperCase();
+
+async function keep(id, value, more) {
+  await put("round", { id, ...more, sealed: await sealForDevice(JSON.stringify(value)) });
+}
+
+async function kept(id) {
+  const row = await get("round", id);
+  return row && JSON.parse(await openForDevice(row.sealed));
+}
+
+// The set-up goes to every site alike; a site's part is what only its form needs.
+async function keepSites(person, document, except) {
+  const { sites = [], systems = [], visits = [], ...firm } = document;
+  await keep("firm:" + person, firm);
+  for (const site of sites.filter((site) => !except.has(site.code.toUpperCase()))) {
+    await keep(siteKey(person, site.code), {
+      sites: [site],
+      systems: systems.filter((system) => same(system.site, site.code)),
+      visits: visits.filter((visit) => same(visit.site, site.code)),
+    });
+  }
+  return sites.map((site) => ({ code: site.code, name: site.name, zone: site.timeZone }));
+}
+
+async function dropSites(person, codes) {
+  const wanted = new Set(codes.map((code) => siteKey(person, code)));
+  const rows = await all("round");
+  const gone = rows.map((row) => row.id).filter((id) => id.startsWith("site:" + person + "/") && !wanted.has(id));
+  await write("round", (round) => { for (const id of gone) round.delete(id); });
+}
+
+// Brings everything; today's round first, so that a lost signal leaves the most useful part.
+export async function bring(person, told = () => {}) {
+  const asked = Date.now();
+  const today = await json(person, "/round/stops");
+  const answered = Date.now();
+  const shift = Date.parse(today.now) - (asked + answered) / 2;
+  await put("device", { id: "clock", shift: Math.abs(shift) > clockSlack ? Math.round(shift) : 0 });
+  const own = await keepSites(person, await json(person, "/round"), new Set());
+  await keep("today:" + person, { stops: today.stops, sites: own, at: today.now });
+  told();
+  const whole = await keepSites(person, await json(person, "/round?whole=true&visits=" + visitsOfOthers), new Set(own.map((site) => site.code.toUpperCase())));
+  await keep("today:" + person, { stops: today.stops, sites: whole, at: today.now });
+  await dropSites(person, whole.map((site) => site.code));
+  told();
+}
+
+export const today = (person) => kept("today:" + person);
+
+// One document with all that the form of a site needs; undefined when it is not on this device.
+export async function sheet(person, site) {
+  const [firm, part] = await Promise.all([kept("firm:" + person), kept(siteKey(person, site))]);
+  return firm && part && JSON.stringify({ ...firm, ...part });
+}
+
+// By how much the server's clock is ahead of this device's, in ms; 0 while they agree.
+export const clockShift = async () => (await get("device", "clock"))?.shift ?? 0;

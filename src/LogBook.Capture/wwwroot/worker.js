@@ -1,0 +1,38 @@
+// Keeps the whole form on the device: everything named in assets.js is brought when a version is installed, all or nothing.
+importScripts("./assets.js");
+
+const prefix = "logbook-capture-";
+const cacheName = prefix + self.assetsManifest.version;
+const wanted = /\.(?:wasm|js|json|html|css|svg|webmanifest|dat|blat)$/;
+const home = "/capture/index.html";
+const skipped = new Set(["capture/worker.js", "worker.js"]);
+
+// The list names files by their place under the root of the host.
+const addresses = self.assetsManifest.assets
+  .filter((asset) => wanted.test(asset.url) && !skipped.has(asset.url))
+  .map((asset) => ({ url: "/" + (asset.url.startsWith("capture/") ? asset.url : "capture/" + asset.url), hash: asset.hash }));
+
+self.addEventListener("install", (event) => event.waitUntil((async () => {
+  const cache = await caches.open(cacheName);
+  await cache.addAll(addresses.map(({ url, hash }) => new Request(url, { integrity: hash, cache: "no-cache", credentials: "omit" })));
+})()));
+
+self.addEventListener("activate", (event) => event.waitUntil((async () => {
+  const old = (await caches.keys()).filter((name) => name.startsWith(prefix) && name !== cacheName);
+  await Promise.all(old.map((name) => caches.delete(name)));
+  await self.clients.claim();
+})()));
+
+// A new version waits until the person says so: pages of two versions at once would write each other's drafts.
+self.addEventListener("message", (event) => { if (event.data === "load-new-version") self.skipWaiting(); });
+
+self.addEventListener("fetch", (event) => {
+  const { request } = event;
+  const url = new URL(request.url);
+  if (request.method !== "GET" || url.origin !== location.origin || !url.pathname.startsWith("/capture/")) return;
+  event.respondWith((async () => {
+    const cache = await caches.open(cacheName);
+    const kept = await cache.match(request.mode === "navigate" ? home : request, { ignoreSearch: true });
+    return kept ?? fetch(request);
+  })());
+});

@@ -1,0 +1,143 @@
+using System.Net;
+using System.Net.Http.Headers;
+using System.Net.Http.Json;
+using System.Text.Json;
+using LogBook.Web.Tests.Hosting;
+
+namespace LogBook.Web.Tests.Api;
+
+/// <summary>Registering a tablet, what it asks for, and how its credential ends.</summary>
+public sealed class TabletsApiTests(TabletsApiTests.Started host) : IClassFixture<TabletsApiTests.Started>
+{
+    [Fact]
+    public async Task Register_SignedInPerson_GetsCredentialOfOwnName()
+    {
+        using var person = await host.PersonAsync();
+
+        var given = await RegisterAsync(person, "Barge tablet");
+
+        Assert.Equal("TEC", given.GetProperty("person").GetString());
+        Assert.Equal("T. Technician", given.GetProperty("name").GetString());
+        Assert.Equal("en", given.GetProperty("language").GetString());
+        using var tablet = host.Tablet(given);
+        using var answer = await tablet.GetAsync("/api/v1/round/stops");
+        Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+    }
+
+    [Fact]
+    public async Task Register_ByAnotherTablet_IsRefused()
+    {
+        using var person = await host.PersonAsync();
+        using var tablet = host.Tablet(await RegisterAsync(person, "First tablet"));
+
+        using var answer = await tablet.PostAsJsonAsync("/api/v1/tablets", new { name = "Second tablet" });
+
+        Assert.Equal(HttpStatusCode.Forbidden, answer.StatusCode);
+    }
+
+    [Fact]
+    public async Task Register_FromAnotherSite_IsRefused()
+    {
+        using var person = await host.PersonAsync();
+        person.DefaultRequestHeaders.Remove("Origin");
+        person.DefaultRequestHeaders.Add("Origin", "https://elsewhere.example");
+
+        using var answer = await person.PostAsJsonAsync("/api/v1/tablets", new { name = "Barge tablet" });
+
+        Assert.Equal(HttpStatusCode.Forbidden, answer.StatusCode);
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("   ")]
+    public async Task Register_WithoutName_SaysWhatIsExpected(string name)
+    {
+        using var person = await host.PersonAsync();
+
+        using var answer = await person.PostAsJsonAsync("/api/v1/tablets", new { name });
+
+        Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
+        Assert.Contains("1 to 100 characters", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Credential_DoesNotImport()
+    {
+        using var person = await host.PersonAsync();
+        using var tablet = host.Tablet(await RegisterAsync(person, "Barge tablet"));
+
+        using var answer = await tablet.PostAsync("/api/v1/imports", JsonContent.Create(new { }));
+
+        Assert.Equal(HttpStatusCode.Forbidden, answer.StatusCode);
+    }
+
+    [Fact]
+    public async Task Stops_TellTheServersMoment()
+    {
+        using var person = await host.PersonAsync();
+
+        var round = await person.GetFromJsonAsync<JsonElement>("/api/v1/round/stops");
+
+        Assert.InRange(round.GetProperty("now").GetDateTimeOffset(), DateTimeOffset.UtcNow.AddMinutes(-1), DateTimeOffset.UtcNow.AddMinutes(1));
+        Assert.Equal(JsonValueKind.Array, round.GetProperty("stops").ValueKind);
+    }
+
+    [Fact]
+    public async Task Round_Whole_HoldsEverySite()
+    {
+        using var person = await host.PersonAsync();
+
+        var round = await person.GetFromJsonAsync<JsonElement>("/api/v1/round?whole=true&visits=1");
+
+        Assert.Equal(["SIT-A", "SIT-B"], round.GetProperty("sites").EnumerateArray().Select(site => site.GetProperty("code").GetString()));
+        Assert.Equal(2, round.GetProperty("visits").GetArrayLength());
+    }
+
+    [Fact]
+    public async Task Standing_TellsVersionAndHash_OnlyOfAKnownVisit()
+    {
+        using var person = await host.PersonAsync();
+
+        var standing = await person.GetFromJsonAsync<JsonElement>($"/api/v1/visits/{TwoCustomers.VisitA}/standing");
+        using var unknown = await person.GetAsync($"/api/v1/visits/{Guid.CreateVersion7()}/standing");
+
+        Assert.Equal(1, standing.GetProperty("version").GetInt32());
+        Assert.Matches("^[0-9a-f]{64}$", standing.GetProperty("sha256").GetString()!);
+        Assert.Equal(0, standing.GetProperty("mailsAccepted").GetInt32());
+        Assert.Equal(HttpStatusCode.NotFound, unknown.StatusCode);
+    }
+
+    private static async Task<JsonElement> RegisterAsync(HttpClient person, string name)
+    {
+        using var answer = await person.PostAsJsonAsync("/api/v1/tablets", new { name });
+        Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+        return await answer.Content.ReadFromJsonAsync<JsonElement>();
+    }
+
+    /// <summary>A host with two customers.</summary>
+    public sealed class Started : IAsyncLifetime
+    {
+        private readonly LogBookWebApp _app = new();
+
+        public Task InitializeAsync() => TwoCustomers.AddAsync(_app);
+
+        public async Task DisposeAsync() => await _app.DisposeAsync();
+
+        /// <summary>A technician in a browser, on a page of this installation.</summary>
+        public async Task<HttpClient> PersonAsync()
+        {
+            var client = await _app.SignedInAsync("technician@quernwath.example");
+            client.DefaultRequestHeaders.Add("Sec-Fetch-Site", "same-origin");
+            client.DefaultRequestHeaders.Add("Origin", "https://localhost");
+            return client;
+        }
+
+        /// <summary>A tablet with its credential and nobody signed in.</summary>
+        public HttpClient Tablet(JsonElement given)
+        {
+            var client = _app.CreateClient();
+            client.DefaultRequestHeaders.Authorization = new AuthenticationHeaderValue("Bearer", given.GetProperty("token").GetString());
+            return client;
+        }
+    }
+}
