@@ -32,8 +32,8 @@ public static class Assessment
     /// <param name="history">Set-up and visits; what became known after <paramref name="asOf"/> is not looked at.</param>
     /// <param name="asOf">Moment it is made for, UTC.</param>
     /// <param name="inputs">Shifts of meters and lots, answers of people, delivery of summaries.</param>
-    /// <param name="thresholds">Thresholds of the installation, the system or the product; the defaults when null.</param>
+    /// <param name="thresholds">Thresholds to use; those of the installation and the system when null.</param>
     /// <returns>Findings in every state and figures by visit.</returns>
     public static SystemAssessment Of(SystemHistory history, DateTime asOf, AssessmentInputs inputs, FindingThresholds? thresholds = null) =>
-        new Replay(history, thresholds ?? FindingThresholds.Default, inputs).Until(asOf);
+        new Replay(history, thresholds ?? history.Firm.Engine.Thresholds, inputs).Until(asOf);
 }

@@ -15,7 +15,7 @@ namespace LogBook.Domain.Assessments;
 /// </remarks>
 public static class RoundAssessment
 {
-    /// <summary>Assesses all systems of a firm together, with the default thresholds.</summary>
+    /// <summary>Assesses all systems of a firm together, with the thresholds of the installation.</summary>
     /// <param name="systems">Histories of the systems, all of one firm; any order.</param>
     /// <param name="asOf">Moment it is made for, UTC.</param>
     /// <returns>Round-wide findings, and the systems' assessments without what the round explains.</returns>
@@ -35,7 +35,7 @@ public static class RoundAssessment
     /// <param name="closed">Round-wide findings that people closed.</param>
     /// <returns>Findings and shifts.</returns>
     public static RoundResult Of(FirmSetUp firm, IEnumerable<SystemClues> systems, DateTime asOf, IReadOnlyList<FindingAnswer>? closed = null) =>
-        new RoundReplay(firm, FindingThresholds.Default, closed ?? []).Until(systems, asOf);
+        new RoundReplay(firm, closed ?? []).Until(systems, asOf);
 
     /// <summary>The shifts of meters and lots that a system has used.</summary>
     /// <param name="round">The round-wide assessment.</param>

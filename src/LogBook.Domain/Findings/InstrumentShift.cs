@@ -1,3 +1,4 @@
+using LogBook.Domain.Assessments;
 using LogBook.Domain.Estimates;
 using LogBook.Domain.Languages;
 using LogBook.Domain.Rounds;
@@ -17,10 +18,6 @@ internal static class InstrumentShift
     // Comparisons from before the meter changed dilute the median: shorter stretches are tried too.
     private static readonly double[] StretchDays = [10, 14, 21, 30];
 
-    // What a proved meter may be off by is no shift: its own error and its compensation now, and half of the mean of them over the three
-    // or so checks that the usual error of a probe spans (see SystemSeries).
-    private static readonly double OfMeter = 100 * Math.Sqrt((1 + (1 / 12.0))
-        * (Math.Pow(UncertaintyTable.Default.Share(UncertaintyCodes.HandConductivityProved), 2) + Math.Pow(UncertaintyTable.Default.Share(UncertaintyCodes.CompensationNear25), 2)));
     private const double LeastAgreeing = 0.75;
 
     private static readonly Text Says = new(
@@ -51,6 +48,11 @@ internal static class InstrumentShift
         "No ajuste ninguna sonda con este medidor hasta que lea bien en un patrón.",
         "Não ajuste nenhuma sonda por este medidor até que leia certo em um padrão.");
 
+    // What a proved meter may be off by is no shift: its own error and its compensation now, and half of the mean of them over the three
+    // or so checks that the usual error of a probe spans (see SystemSeries).
+    private static double OfMeter(UncertaintyTable table) => 100 * Math.Sqrt((1 + (1 / 12.0))
+        * (Math.Pow(table.Share(UncertaintyCodes.HandConductivityProved), 2) + Math.Pow(table.Share(UncertaintyCodes.CompensationNear25), 2)));
+
     /// <summary>Whether an instrument is looked at: conductivity meters, and codes that are not on file.</summary>
     public static bool IsJudged(Instrument? instrument) => instrument is null or { Kind: InstrumentKind.ConductivityMeter };
 
@@ -59,8 +61,9 @@ internal static class InstrumentShift
     public static double ShareOf(double probeErrorPercent) => (1 / (1 + (probeErrorPercent / 100))) - 1;
 
     /// <summary>The evidence of the sites, or null when there is none.</summary>
-    public static ShiftStatistic? Find(ShiftState meter, IEnumerable<Comparison> others, DateTime known, FindingThresholds thresholds)
+    public static ShiftStatistic? Find(ShiftState meter, IEnumerable<Comparison> others, DateTime known, EngineSettings engine)
     {
+        var (thresholds, ofMeter) = (engine.Thresholds, OfMeter(engine.Uncertainties));
         var since = meter.GoodCheck ?? DateTime.MinValue;
         foreach (var days in StretchDays.Where(d => d <= thresholds.ShiftDays.Value))
         {
@@ -71,7 +74,7 @@ internal static class InstrumentShift
             }
 
             var found = ShiftStatistic.Of(stretch);
-            var uncertainty = Math.Sqrt((found.StandardError * found.StandardError) + (OfMeter * OfMeter));
+            var uncertainty = Math.Sqrt((found.StandardError * found.StandardError) + (ofMeter * ofMeter));
             if (found.Sites >= thresholds.ShiftSites.Value && Math.Abs(found.Median) > thresholds.InstrumentShiftPercent.Value && Math.Abs(found.Median) > 2 * uncertainty
                 && found.Agreeing >= LeastAgreeing && found.ShownBySites(thresholds.InstrumentShiftPercent.Value, thresholds.ShiftSites.Value)
                 && !Moved([.. others.Where(c => c.At > known.AddDays(-days) && c.At <= known)], found, thresholds.InstrumentShiftPercent.Value))

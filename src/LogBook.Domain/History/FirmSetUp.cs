@@ -25,6 +25,12 @@ public sealed class FirmSetUp
         _systemsBySite = document.Systems.ToLookup(s => s.Site, StringComparer.OrdinalIgnoreCase);
     }
 
+    private FirmSetUp(FirmSetUp firm)
+    {
+        (Document, Customers, People, Products, Instruments) = (firm.Document, firm.Customers, firm.People, firm.Products, firm.Instruments);
+        (Lots, Sites, Tests, Engine, _systemsBySite) = (firm.Lots, firm.Sites, firm.Tests, firm.Engine, firm._systemsBySite);
+    }
+
     /// <summary>An empty firm.</summary>
     public static FirmSetUp Empty { get; } = new(new ExchangeDocument { Format = "logbook-exchange", Version = 1 });
 
@@ -69,6 +75,13 @@ public sealed class FirmSetUp
     /// <returns>The system, or null.</returns>
     public WaterSystem? System(string siteCode, string systemCode) =>
         _systemsBySite[siteCode].FirstOrDefault(s => s.Code.Equals(systemCode, StringComparison.OrdinalIgnoreCase));
+
+    /// <summary>The set-up as one system is judged by it: with the thresholds and uncertainties that the installation has set for that system.</summary>
+    /// <param name="siteCode">Code of the site.</param>
+    /// <param name="systemCode">Code of the system.</param>
+    /// <returns>This set-up, or a copy with the system's own <see cref="Engine"/>.</returns>
+    public FirmSetUp For(string siteCode, string systemCode) =>
+        Engine.For(siteCode, systemCode) is var own && ReferenceEquals(own, Engine) ? this : new FirmSetUp(this) { Engine = own };
 
     private static Dictionary<string, T> ByCode<T>(IEnumerable<T> items, Func<T, string> code)
     {

@@ -64,7 +64,7 @@ public sealed class SystemHistory
             .DistinctBy(version => (version.Visit.Id, version.Visit.Version ?? 1))
             .ToList();
         var latest = versions.GroupBy(version => version.Visit.Id).Select(all => all.MaxBy(version => version.Visit.Version ?? 1)!);
-        return new SystemHistory(firm, site, system, latest) { Versions = versions };
+        return new SystemHistory(firm.For(siteCode, systemCode), site, system, latest) { Versions = versions };
     }
 
     /// <summary>The history as it was known at a moment: later amendments and later results are not in it.</summary>

@@ -19,10 +19,10 @@ internal sealed class RoundReplay
     private readonly Dictionary<(string Test, string Place), (string? Lot, DateTime At)> _lotInUse = [];
     private readonly Dictionary<string, List<KnownVisit>> _doubted = new(StringComparer.OrdinalIgnoreCase);
 
-    public RoundReplay(FirmSetUp firm, FindingThresholds thresholds, IReadOnlyList<FindingAnswer> answers)
+    public RoundReplay(FirmSetUp firm, IReadOnlyList<FindingAnswer> answers)
     {
         _firm = firm;
-        _thresholds = thresholds;
+        _thresholds = firm.Engine.Thresholds;
         _answers = answers;
     }
 
@@ -186,7 +186,7 @@ internal sealed class RoundReplay
         var others = _meters.Values.Where(other => other != meter).SelectMany(other => other.Comparisons);
         if (!meter.IsOpen)
         {
-            if (InstrumentShift.Find(meter, others, known, _thresholds) is { } found)
+            if (InstrumentShift.Find(meter, others, known, _firm.Engine) is { } found)
             {
                 meter.Open(day, known, InstrumentShift.ShareOf(found.Median), InstrumentShift.Onset(meter, known, found.Median, _thresholds));
                 Show(meter, InstrumentShift.BySites(meter, found, SetBy(meter.Code, meter.GoodCheck), _thresholds), day, visitId);
