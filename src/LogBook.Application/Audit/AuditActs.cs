@@ -14,6 +14,7 @@ public static class AuditActs
     public const string Added = "added";
     public const string Changed = "changed";
     public const string Retired = "retired";
+    public const string Reset = "reset";
     public const string Answered = "answered";
     public const string Imported = "imported";
     public const string Discarded = "discarded";

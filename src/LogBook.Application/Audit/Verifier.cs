@@ -165,7 +165,7 @@ public sealed class Verifier(LogBookStore store, SetUpStore setUp)
             var marks = await db.FindingMarks.Where(row => row.SystemId == null).OrderBy(row => row.Id).ToListAsync(cancellationToken);
             round = RoundAssessment.Of(firm, rebuilt.Select(system => system.Alone.Clues), asOf, ResultRows.Closed(marks));
             var stored = await db.Findings.Where(row => row.SystemId == null).ToListAsync(cancellationToken);
-            if (!Same(stored.Select(ResultRows.Content), ResultRows.Findings(round.Findings, marks, DateOnly.FromDateTime(asOf)).Select(ResultRows.Content)))
+            if (!Same(stored.Select(ResultRows.Content), ResultRows.Findings(round.Findings, firm.Engine.Version, marks, DateOnly.FromDateTime(asOf)).Select(ResultRows.Content)))
             {
                 faults.Add("the stored findings about meters, lots and people are not what the documents say");
             }
@@ -200,8 +200,8 @@ public sealed class Verifier(LogBookStore store, SetUpStore setUp)
 
         await ReadingsAsync(db, records, faults, cancellationToken);
 
-        // What is due will be made anew anyway; another version of the rules may well say something else.
-        var current = records.Systems.Where(system => system.AssessmentDue is null && system.EngineVersion == Assessment.EngineVersion && system.AssessedAt is not null).ToList();
+        // What is due will be made anew anyway; another version of the rules, or other settings, may well say something else.
+        var current = records.Systems.Where(system => system.AssessmentDue is null && system.EngineVersion == firm.Engine.For(records.Site.Code, system.Code).Version && system.AssessedAt is not null).ToList();
         var beside = await SystemInputs.ReadAsync(db, siteId, cancellationToken);
         foreach (var system in current)
         {

@@ -28,6 +28,7 @@ public static class LogBookServices
         services.AddSingleton<LogBookStore>();
         services.AddSingleton<LogBookStartUp>();
         services.AddSingleton<SetUpStore>();
+        services.AddSingleton<SettingStore>();
         services.AddSingleton<RoundKeeper>();
         services.AddSingleton<AssessmentKeeper>();
         services.AddSingleton<FindingCare>();

@@ -65,17 +65,22 @@ public sealed class AssessmentKeeper(LogBookStore store, SetUpStore setUp, Round
     public async Task<int> AssessDueAsync(Viewer viewer, DateTime? asOf = null, CancellationToken cancellationToken = default)
     {
         var now = asOf ?? Utc.Now(clock);
-        var waiting = await SitesWithSummariesOutAsync(viewer, now, cancellationToken);
-        return await AssessAsync(viewer, row => IsDue(row.Item1, row.Item2, now) || waiting.Exists(late => late.SiteId == row.Item1.SiteId && row.Item1.AssessedAt < late.Since), asOf, cancellationToken);
+        var engine = (await setUp.FirmAsync(viewer, withRetired: true, cancellationToken)).Engine;
+        var waiting = await SitesWithSummariesOutAsync(viewer, engine.Thresholds, now, cancellationToken);
+        return await AssessAsync(
+            viewer,
+            (system, site) => IsDue(system, site, engine, now) || waiting.Exists(late => late.SiteId == site.Id && system.AssessedAt < late.Since),
+            asOf,
+            cancellationToken);
     }
 
     /// <summary>Assesses every system anew.</summary>
     /// <returns>How many were assessed.</returns>
     public Task<int> AssessAllAsync(Viewer viewer, DateTime? asOf = null, CancellationToken cancellationToken = default) =>
-        AssessAsync(viewer, _ => true, asOf, cancellationToken);
+        AssessAsync(viewer, (_, _) => true, asOf, cancellationToken);
 
     // A summary that the mail server has not taken opens a finding by the hour, not by the day.
-    private Task<List<(int SiteId, DateTime Since)>> SitesWithSummariesOutAsync(Viewer viewer, DateTime now, CancellationToken cancellationToken) => store.ReadAsync(
+    private Task<List<(int SiteId, DateTime Since)>> SitesWithSummariesOutAsync(Viewer viewer, FindingThresholds thresholds, DateTime now, CancellationToken cancellationToken) => store.ReadAsync(
         viewer,
         async db =>
         {
@@ -86,33 +91,33 @@ public sealed class AssessmentKeeper(LogBookStore store, SetUpStore setUp, Round
             return mails
                 .SelectMany(mail => new[]
                 {
-                    (mail.SiteId, Since: mail.CreatedAt.AddHours(FindingThresholds.Default.SummaryHours.Value)),
-                    (mail.SiteId, Since: (mail.LeftAt ?? mail.ArrivedAt).AddHours(ExchangeReader.Parse<Site>(mail.Document).SummaryWithinHours ?? FindingThresholds.Default.SummaryHours.Value)),
+                    (mail.SiteId, Since: mail.CreatedAt.AddHours(thresholds.SummaryHours.Value)),
+                    (mail.SiteId, Since: (mail.LeftAt ?? mail.ArrivedAt).AddHours(ExchangeReader.Parse<Site>(mail.Document).SummaryWithinHours ?? thresholds.SummaryHours.Value)),
                 })
                 .Where(mail => mail.Since <= now)
                 .ToList();
         },
         cancellationToken);
 
-    private static bool IsDue(SystemRow system, string timeZone, DateTime now)
+    private static bool IsDue(SystemRow system, SiteRow site, EngineSettings engine, DateTime now)
     {
-        var zone = TimeZoneInfo.FindSystemTimeZoneById(timeZone);
-        return system.AssessmentDue is not null || system.EngineVersion != Assessment.EngineVersion || system.AssessedAt is not { } assessed
+        var zone = TimeZoneInfo.FindSystemTimeZoneById(site.TimeZone);
+        return system.AssessmentDue is not null || system.EngineVersion != engine.For(site.Code, system.Code).Version || system.AssessedAt is not { } assessed
             || TimeZoneInfo.ConvertTimeFromUtc(assessed, zone).Date < TimeZoneInfo.ConvertTimeFromUtc(now, zone).Date;
     }
 
-    private async Task<int> AssessAsync(Viewer viewer, Func<(SystemRow, string), bool> which, DateTime? asOf, CancellationToken cancellationToken)
+    private async Task<int> AssessAsync(Viewer viewer, Func<SystemRow, SiteRow, bool> which, DateTime? asOf, CancellationToken cancellationToken)
     {
         var all = await store.ReadAsync(
             viewer,
-            async db => await db.Systems.Join(db.Sites, system => system.SiteId, site => site.Id, (system, site) => new { system, site.TimeZone }).ToListAsync(cancellationToken),
+            async db => await db.Systems.Join(db.Sites, system => system.SiteId, site => site.Id, (system, site) => new { system, site }).ToListAsync(cancellationToken),
             cancellationToken);
         var count = 0;
         var moment = Utc.Of(asOf ?? Utc.Now(clock));
 
         // Sites share nothing but the way to the database, and there the store lets one write at a time.
         await Parallel.ForEachAsync(
-            all.Where(pair => which((pair.system, pair.TimeZone))).GroupBy(pair => pair.system.SiteId, pair => pair.system.Id),
+            all.Where(pair => which(pair.system, pair.site)).GroupBy(pair => pair.system.SiteId, pair => pair.system.Id),
             new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount, CancellationToken = cancellationToken },
             async (site, stop) =>
             {

@@ -20,14 +20,15 @@ internal static class ResultRows
     /// <param name="marks">Answers to findings of the system.</param>
     /// <param name="today">Day at the site, for what sleeps.</param>
     public static IEnumerable<FindingRow> Findings(SystemRow system, SystemAssessment assessment, IReadOnlyList<FindingMarkRow> marks, DateOnly today) =>
-        assessment.Findings.Select(finding => Row(system, finding, marks, today));
+        assessment.Findings.Select(finding => Row(system, finding, assessment.EngineVersion, marks, today));
 
     /// <summary>Rows of the round-wide findings, which are the firm's own.</summary>
     /// <param name="findings">The findings.</param>
+    /// <param name="engineVersion">Version of the rules and settings that made them.</param>
     /// <param name="marks">Answers to them.</param>
     /// <param name="today">Day, for what sleeps.</param>
-    public static IEnumerable<FindingRow> Findings(IReadOnlyList<AssessedFinding> findings, IReadOnlyList<FindingMarkRow> marks, DateOnly today) =>
-        findings.Select(finding => Row(null, finding, marks, today));
+    public static IEnumerable<FindingRow> Findings(IReadOnlyList<AssessedFinding> findings, string engineVersion, IReadOnlyList<FindingMarkRow> marks, DateOnly today) =>
+        findings.Select(finding => Row(null, finding, engineVersion, marks, today));
 
     /// <summary>Findings that people closed, for the engine.</summary>
     /// <param name="marks">Answers.</param>
@@ -37,7 +38,7 @@ internal static class ResultRows
             .Select(mark => new FindingAnswer(mark.Kind, mark.AboutKey, mark.FirstSeen, DateTime.SpecifyKind(mark.At, DateTimeKind.Utc), mark.Because)),
     ];
 
-    private static FindingRow Row(SystemRow? system, AssessedFinding finding, IReadOnlyList<FindingMarkRow> marks, DateOnly today)
+    private static FindingRow Row(SystemRow? system, AssessedFinding finding, string engineVersion, IReadOnlyList<FindingMarkRow> marks, DateOnly today)
     {
         var key = AboutKey(finding.InEnglish.About);
         var mark = marks.LastOrDefault(m => m.Kind == finding.InEnglish.Kind && m.AboutKey == key && m.FirstSeen == finding.InEnglish.FirstSeen);
@@ -63,7 +64,7 @@ internal static class ResultRows
             English = ExchangeWriter.CanonicalOf(shown),
             Spanish = ExchangeWriter.CanonicalOf(Laid(finding.InSpanish)),
             Portuguese = ExchangeWriter.CanonicalOf(Laid(finding.InPortuguese)),
-            EngineVersion = Assessment.EngineVersion,
+            EngineVersion = engineVersion,
         };
     }
 

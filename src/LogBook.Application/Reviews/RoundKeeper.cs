@@ -40,7 +40,7 @@ public sealed class RoundKeeper(LogBookStore store, SetUpStore setUp) : IDisposa
         {
             var (stored, firm, kept, marks) = await ReadAsync(cancellationToken);
             var round = RoundAssessment.Of(firm, kept.Select(CluesOf), asOf, ResultRows.Closed(marks));
-            var rows = ResultRows.Findings(round.Findings, marks, DateOnly.FromDateTime(asOf)).ToList();
+            var rows = ResultRows.Findings(round.Findings, firm.Engine.Version, marks, DateOnly.FromDateTime(asOf)).ToList();
             var changed = !stored.Select(ResultRows.Content).ToHashSet().SetEquals(rows.Select(ResultRows.Content));
             await store.WriteAsync(
                 Self,

@@ -1,5 +1,6 @@
 using LogBook.Application.Data;
 using LogBook.Application.Data.Conventions;
+using LogBook.Domain.Assessments;
 using LogBook.Domain.Exchange;
 using LogBook.Domain.History;
 using LogBook.Domain.Outcomes;
@@ -221,6 +222,7 @@ public sealed class SetUpStore(LogBookStore store, TimeProvider clock)
         var sites = await db.Sites.Select(r => new { r.Document, r.RetiredAt }).ToListAsync(cancellationToken);
         var systems = await db.Systems.Select(r => new { r.Document, r.RetiredAt }).ToListAsync(cancellationToken);
         var others = await db.SetUp.Select(r => new { r.Kind, r.Document, r.RetiredAt }).ToListAsync(cancellationToken);
+        var engine = EngineSettings.Of(SettingStore.ChangesOf(others.Where(r => r.Kind == SetUpKind.Setting && r.RetiredAt is null).Select(r => r.Document)));
         FirmSetUp Make(bool withRetired)
         {
             IReadOnlyList<T> Of<T>(SetUpKind kind)
@@ -238,7 +240,7 @@ public sealed class SetUpStore(LogBookStore store, TimeProvider clock)
                 Rules = Of<Rule>(SetUpKind.Rule),
                 Sites = [.. sites.Where(r => withRetired || r.RetiredAt is null).Select(r => ExchangeReader.Parse<Site>(r.Document))],
                 Systems = [.. systems.Where(r => withRetired || r.RetiredAt is null).Select(r => ExchangeReader.Parse<WaterSystem>(r.Document))],
-            }));
+            })) { Engine = engine };
         }
 
         return new Cached(stamp, Make(withRetired: true), Make(withRetired: false), customers.ToDictionary(r => r.CodeKey, r => r.Id));
@@ -257,7 +259,7 @@ public sealed class SetUpStore(LogBookStore store, TimeProvider clock)
             Sites = sites,
             Systems = [.. document.Systems.Where(system => codes.Contains(system.Site))],
             People = viewer.IsOfFirm ? document.People : [.. document.People.Select(person => new Person { Code = person.Code, Name = person.Name, Role = person.Role })],
-        });
+        }) { Engine = all.Engine };
     }
 
     private sealed record Cached(long Stamp, FirmSetUp All, FirmSetUp InUse, IReadOnlyDictionary<string, int> CustomerIds);

@@ -114,7 +114,7 @@ public static class EngineSettingCatalogue
             new("standardPercent", "%", 0.5, 20, "Hand meter off: reading in a standard", "Medidor portátil desviado: lectura en un patrón", "Medidor portátil desviado: leitura no padrão", OfFirm: true),
             new("lotShiftPercent", "%", 1, 100, "Reagent lot off: median offset", "Lote de reactivo desviado: mediana del desvío", "Lote de reagente desviado: mediana do desvio", OfFirm: true),
             new("stayShare", "1", 0.05, 1, "Second look: stay below this share of the tests' least time", "Segunda mirada: estancia bajo esta parte del tiempo mínimo", "Segundo olhar: permanência abaixo desta parte do tempo mínimo"),
-            new("summaryHours", "h", 1, 720, "Hours after which an undelivered summary wants somebody", "Horas tras las que un resumen sin entregar exige atención", "Horas após as quais um resumo não entregue exige atenção")),
+            new("summaryHours", "h", 1, 720, "Hours after which an undelivered summary wants somebody", "Horas tras las que un resumen sin entregar exige atención", "Horas após as quais um resumo não entregue exige atenção", OfFirm: true)),
         .. OfUncertainties(
             new(UncertaintyCodes.HandConductivity, "%", 0.1, 20, "Hand meter, one reading in flowing water", "Medidor portátil, una lectura en agua corriente", "Medidor portátil, uma leitura em água corrente"),
             new(UncertaintyCodes.HandConductivityProved, "%", 0.1, 20, "Hand meter checked in a standard within 30 days; repeats", "Medidor portátil comprobado en 30 días; se repite", "Medidor portátil verificado em 30 dias; repete-se"),

@@ -12,9 +12,6 @@ internal static class ReadingDoubts
     /// <summary>With fewer earlier values there is no usual yet.</summary>
     public const int Fewest = 3;
 
-    /// <summary>Times the usual, or part of it, from which a value is far.</summary>
-    public const double Times = 5;
-
     /// <summary>Values this near to a factor are taken for a slip of unit or point.</summary>
     private const double SlipTolerance = 0.1;
 
@@ -30,7 +27,7 @@ internal static class ReadingDoubts
     /// <param name="value">In the test's first unit.</param>
     /// <param name="median">Median of the last values, in the same unit.</param>
     /// <param name="times">Factor.</param>
-    public static bool IsFar(TestInfo test, double value, double median, double times = Times) => test.Code switch
+    public static bool IsFar(TestInfo test, double value, double median, double times) => test.Code switch
     {
         // Counts of colonies move by powers of ten, and load between nothing and all: far is usual there.
         TestCodes.DipSlide or TestCodes.ColonyCount or TestCodes.Legionella or TestCodes.Load => false,

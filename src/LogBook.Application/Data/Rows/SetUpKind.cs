@@ -12,4 +12,7 @@ public enum SetUpKind
     Lot,
     Rule,
     Test,
+
+    /// <summary>A threshold or default uncertainty that the installation has set; not part of the exchange format.</summary>
+    Setting,
 }
