@@ -29,6 +29,8 @@ public sealed class SetUpRightsTests : IClassFixture<SetUpRightsTests.Started>
     [InlineData(Started.Customer, "/setup/customers/record?code=YAF")]
     [InlineData(Started.Customer, "/people")]
     [InlineData(Started.Supervisor, "/people")]
+    [InlineData(Started.Supervisor, "/setup/thresholds")]
+    [InlineData(Started.Technician, "/setup/thresholds/record?code=thresholds:pulsesPercent")]
     [InlineData(Started.Supervisor, "/people/account?id=1")]
     public async Task Pages_ForOthers_AreNotThere(string email, string path)
     {
@@ -46,6 +48,8 @@ public sealed class SetUpRightsTests : IClassFixture<SetUpRightsTests.Started>
     [InlineData(Started.Administrator, "/setup")]
     [InlineData(Started.Administrator, "/setup/customers/record?code=YAF")]
     [InlineData(Started.Administrator, "/people")]
+    [InlineData(Started.Administrator, "/setup/thresholds")]
+    [InlineData(Started.Administrator, "/setup/thresholds/record?code=thresholds:pulsesPercent")]
     public async Task Pages_ForThoseWhoKeepThem_AreThere(string email, string path)
     {
         using var client = await _host.App.SignedInAsync(email);

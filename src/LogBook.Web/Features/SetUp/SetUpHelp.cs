@@ -1,5 +1,6 @@
 using LogBook.Domain.Languages;
 using LogBook.Web.Features.Help;
+using LogBook.Web.Features.SetUp.Thresholds;
 
 namespace LogBook.Web.Features.SetUp;
 
@@ -49,6 +50,35 @@ public sealed class SetUpHelp : IHelpSource
             ],
             "/setup/{List}/new",
             "/setup/{List}/record"),
+        new(
+            "setup-thresholds",
+            ThresholdTexts.Title,
+            [
+                ThresholdTexts.Intro,
+                new(
+                    "Choose above whether to look at the values of the whole firm or of one system; a system takes the firm's value until it has its own. Only an administrator sees and changes them.",
+                    "Elija arriba si ver los valores de toda la empresa o de un sistema; un sistema toma el valor de la empresa mientras no tenga el suyo. Solo un administrador los ve y los cambia.",
+                    "Escolha acima se quer ver os valores de toda a empresa ou de um sistema; um sistema toma o valor da empresa enquanto não tem o seu. Só um administrador os vê e muda."),
+                new(
+                    "A finding names the limit it used and whether the firm has set it. Wider limits find less and later; narrower ones may flag healthy systems. Values far from the default are refused, so that a slipped point silences nothing.",
+                    "Un hallazgo nombra el límite que usó y si lo fijó la empresa. Límites más amplios hallan menos y más tarde; más estrechos pueden señalar sistemas sanos. Se rechazan valores muy lejos del defecto, para que una coma corrida no silencie nada.",
+                    "Um achado cita o limite que usou e se a empresa o definiu. Limites mais largos acham menos e mais tarde; mais estreitos podem apontar sistemas sadios. Valores muito longe do padrão são recusados, para que uma vírgula fora do lugar não silencie nada."),
+            ],
+            "/setup/thresholds"),
+        new(
+            "setup-threshold",
+            new("One threshold or uncertainty", "Un umbral o una incertidumbre", "Um limiar ou uma incerteza"),
+            [
+                new(
+                    "Type the own value and why it is better here, then save. What was in force before can be put back at once with Undo, and later by going back to the default; every change stays on record with who, when and why.",
+                    "Escriba el valor propio y por qué es mejor aquí, y guarde. Lo que regía antes se repone al momento con Deshacer, y más tarde volviendo al valor por defecto; cada cambio queda registrado con quién, cuándo y por qué.",
+                    "Digite o valor próprio e por que é melhor aqui, e salve. O que valia antes volta na hora com Desfazer, e depois voltando ao padrão; cada mudança fica registrada com quem, quando e por quê."),
+                new(
+                    "An uncertainty is one standard deviation. Where it repeats from visit to visit, as a hand meter's own error does, it does not shrink with more readings.",
+                    "Una incertidumbre es una desviación típica. Si se repite de visita en visita, como el error propio de un medidor portátil, no disminuye con más lecturas.",
+                    "Uma incerteza é um desvio padrão. Se se repete de visita em visita, como o erro próprio de um medidor portátil, não diminui com mais leituras."),
+            ],
+            "/setup/thresholds/record"),
         new(
             "setup-programmes",
             SetUpTexts.Programmes,
