@@ -30,6 +30,7 @@ public sealed partial class VisitForm : IAsyncDisposable
     private DotNetObjectReference<VisitForm>? _self;
     private string? _focus;
     private FormLooks _looks = new();
+    private Func<Task<string?>>? _scan;
     private bool _changed;
     private bool _closing;
 
@@ -160,6 +161,8 @@ public sealed partial class VisitForm : IAsyncDisposable
             _state.Language = Language;
             _state.Previous = Previous;
             _state.Looks = _looks;
+            _state.Scan = _scan;
+            _state.ChangeLooks = looks => _ = InvokeAsync(() => ChangeLooksAsync(looks));
             _state.Step = _state.Plan?.Steps[0] ?? EntryStep.Close;
         }
 
@@ -181,8 +184,13 @@ public sealed partial class VisitForm : IAsyncDisposable
             _module = await Script.InvokeAsync<IJSObjectReference>("import", "./_content/LogBook.Entry/entry.js");
             _self = DotNetObjectReference.Create(this);
             await _module.InvokeVoidAsync("attach", _root, _self);
+            if (await _module.InvokeAsync<bool>("canScan"))
+            {
+                State.Scan = _scan = ScanAsync;
+            }
+
             _looks = FormLooks.Read(await _module.InvokeAsync<string?>("looks"));
-            if (_looks != State.Looks)
+            if (_looks != State.Looks || _scan is not null)
             {
                 State.Looks = _looks;
                 StateHasChanged();
@@ -213,11 +221,15 @@ public sealed partial class VisitForm : IAsyncDisposable
     private async Task ChangeLooksAsync(FormLooks looks)
     {
         State.Looks = _looks = looks;
+        StateHasChanged();
         if (_module is not null)
         {
             await _module.InvokeVoidAsync("keepLooks", looks.Write());
         }
     }
+
+    private async Task<string?> ScanAsync() =>
+        _module is null ? null : await _module.InvokeAsync<string?>("scan", _root, State.T(StepTexts.ScanStop));
 
     private void Stop()
     {

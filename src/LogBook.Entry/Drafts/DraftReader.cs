@@ -44,7 +44,7 @@ internal sealed class DraftReader
             Arrived = _draft.Arrived(),
             Left = top.Time("left", was?.Left),
             Cleaning = top.Text("cleaning"),
-            Notes = top.Text("notes"),
+            Notes = string.Join('\n', new[] { top.Text("notes") }.Concat(Custody(null)).OfType<string>()) is { Length: > 0 } notes ? notes : null,
             Systems = Systems(was?.Systems ?? []),
             Photos = Photos(was?.Photos ?? []),
             Recommendations = List(DraftKey.Of(DraftKey.Visit, "recommendations"), "recommendations", was?.Recommendations ?? [], Recommendation),
@@ -101,7 +101,9 @@ internal sealed class DraftReader
     private List<VisitedSystem> Systems(IReadOnlyList<VisitedSystem> was)
     {
         var systems = new List<VisitedSystem>();
-        foreach (var code in was.Select(s => s.System).Union(_draft.PartsUnder(DraftKey.Systems), StringComparer.Ordinal))
+        var handed = _draft.Rows(DraftKey.Of(DraftKey.Visit, "samples"))
+            .Where(row => _draft.Text(DraftKey.Under(row, "handedTo")).Trim().Length > 0).Select(row => _draft.Text(DraftKey.Under(row, "system"))).Where(code => code.Length > 0);
+        foreach (var code in was.Select(s => s.System).Union(_draft.PartsUnder(DraftKey.Systems), StringComparer.Ordinal).Union(handed, StringComparer.Ordinal))
         {
             var old = was.FirstOrDefault(s => s.System == code);
             var read = ReadSystem(code, $"systems[{systems.Count}]", old);
@@ -126,6 +128,7 @@ internal sealed class DraftReader
         var probes = Coded(Under("probes"), At("probes"), was?.Probes ?? [], p => p.Probe ?? string.Empty, Probe);
         var observations = List(Under("observations"), At("observations"), was?.Observations ?? [], Observation);
         observations.AddRange(RangeReasons(Under("ranges")));
+        observations.AddRange(Custody(code).Select(words => new Observation { About = "sample", Text = words }));
         return (was ?? new VisitedSystem { System = code }) with
         {
             Running = own.Yes("running"),
@@ -270,7 +273,7 @@ internal sealed class DraftReader
         var dropsWanted = mode == "drops";
         var notQuantifiable = mode == "notQuantifiable";
         var notTaken = mode == "notTaken" ? group.Text("notTaken") : null;
-        var value = mode is null or "drops" ? group.Number("value") : null;
+        var value = mode is null or "number" or "comparator" or "drops" ? group.Number("value") : null;
         _ = dropsWanted ? group.Number("drops", "value") : null;
         var drops = dropsWanted ? group.Number("drops") : null;
         var perDrop = dropsWanted ? group.Number("perDrop") : null;
@@ -306,6 +309,9 @@ internal sealed class DraftReader
             Lab = group.Text("lab"),
             LabRef = group.Text("labRef"),
             SampleId = group.Text("sampleId"),
+            Incubation = group.Number("incubationDegC") is var degC && group.Number("incubationHours") is var hours && (degC ?? hours) is not null
+                ? (was?.Incubation ?? new Incubation()) with { DegC = degC, Hours = hours }
+                : null,
         };
     }
 
@@ -480,6 +486,20 @@ internal sealed class DraftReader
         .Select(part => (About: part, Reason: _draft.Text(DraftKey.Under(list, part, "reason")).Trim()))
         .Where(pair => pair.Reason.Length > 0)
         .Select(pair => new Observation { About = pair.About, Text = pair.Reason });
+
+    // The format has no field for who took a bottle on: it is told as an observation about its system, or with the notes.
+    private IEnumerable<string> Custody(string? system)
+    {
+        foreach (var row in _draft.Rows(DraftKey.Of(DraftKey.Visit, "samples")))
+        {
+            string Of(string name) => _draft.Text(DraftKey.Under(row, name)).Trim();
+            if (Of("handedTo").Length > 0 && Of("system") == (system ?? string.Empty))
+            {
+                var at = _draft.ReadMoment(Of("handedAt"), null, null) is { } moment ? SiteTime.Write(moment).Replace('T', ' ') : string.Empty;
+                yield return Texts.StepTexts.Custody.In(_trace.Language, Of("bottle"), Of("handedTo"), at).TrimEnd(' ', ',');
+            }
+        }
+    }
 
     private static VisitAction? Action(DraftGroup g, VisitAction? was) => g.Text("text") is { } text
         ? (was ?? new VisitAction { Text = text, Id = g.Id("id") }) with

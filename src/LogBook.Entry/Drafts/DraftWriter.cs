@@ -141,6 +141,11 @@ internal sealed class DraftWriter(VisitDraft draft)
             Text(key, "mode", reading.NotTaken is not null ? "notTaken" : "notQuantifiable");
         }
 
+        if (reading is { Method: Plans.ReadingMode.Comparator, Value: not null })
+        {
+            Text(key, "mode", "comparator");
+        }
+
         Number(key, "dilutionSample", reading.Dilution?.Sample, UnitCodes.Millilitre);
         Number(key, "dilutionTotal", reading.Dilution?.Total, UnitCodes.Millilitre);
         Text(key, "basis", reading.Basis);
@@ -153,6 +158,8 @@ internal sealed class DraftWriter(VisitDraft draft)
         Text(key, "lab", reading.Lab);
         Text(key, "labRef", reading.LabRef);
         Text(key, "sampleId", reading.SampleId);
+        Number(key, "incubationDegC", reading.Incubation?.DegC, UnitCodes.Celsius);
+        Number(key, "incubationHours", reading.Incubation?.Hours, UnitCodes.Hour);
     }
 
     private void Write(ProbeReading probe, string key)

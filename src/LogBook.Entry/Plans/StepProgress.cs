@@ -39,7 +39,7 @@ public static class StepProgress
             EntryStep.Water or EntryStep.Sheet =>
             [
                 .. plan.Tests.Where(t => t.Range is not null || (t.Key.At == SamplePoints.MakeUp && t.Key.Test == TestCodes.Conductivity))
-                    .Select(t => new ExpectedField(DraftKey.Under(t.Key.In(plan.System.Code), "value"), IsSaid(draft, t.Key.In(plan.System.Code)), true, true)),
+                    .Select(t => new ExpectedField(DraftKey.Under(t.Key.In(plan.System.Code), t.FirstField), IsSaid(draft, t.Key.In(plan.System.Code)), true, true)),
                 .. step == EntryStep.Sheet ? plan.System.Meters.Select(m => Field(true, "meters", m.Code, "dial")) : [],
             ],
             EntryStep.Stock =>
@@ -67,6 +67,7 @@ public static class StepProgress
         "notQuantifiable" => true,
         "notTaken" => draft.Text(DraftKey.Under(group, "notTaken")).Length > 0,
         "drops" => draft.Text(DraftKey.Under(group, "drops")).Length > 0,
-        _ => draft.Text(DraftKey.Under(group, "value")).Length > 0,
+        "" or "number" or "comparator" => draft.Text(DraftKey.Under(group, "value")).Length > 0,
+        _ => false,
     };
 }

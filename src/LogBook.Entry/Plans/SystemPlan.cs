@@ -93,6 +93,12 @@ public sealed class SystemPlan
         return null;
     }
 
+    /// <summary>Unit that a test begins with: that of last time, else of its range, else its usual one.</summary>
+    /// <param name="test">The test.</param>
+    /// <returns>UCUM unit.</returns>
+    public string UnitOf(PlannedTest test) =>
+        LastOf(test.Key)?.Reading.Unit is { } unit && test.Info.Units.Contains(unit) ? unit : test.Range?.Unit ?? test.Info.Units[0];
+
     /// <summary>The last record of a part.</summary>
     /// <typeparam name="T">Type of the record.</typeparam>
     /// <param name="of">Picks it from a visit, null where the visit has none.</param>
@@ -191,8 +197,20 @@ public sealed class SystemPlan
             .. keys.Select(key => (key, Info: TestCatalogue.Find(key.Test, firm)))
                 .Where(pair => pair.Info is not null)
                 .OrderBy(pair => pair.key.At == SamplePoints.MakeUp ? 0 : 1)
-                .Select(pair => new PlannedTest(pair.key, pair.Info!, programme?.Ranges.FirstOrDefault(r => r.At == pair.key.At && r.Test == pair.key.Test))),
+                .Select(pair => new PlannedTest(pair.key, pair.Info!, programme?.Ranges.FirstOrDefault(r => r.At == pair.key.At && r.Test == pair.key.Test), ModeOf(pair.key, visits))),
         ];
+    }
+
+    // The kit of last time is most likely the kit of today.
+    private static string ModeOf(ReadingKey key, List<(DateTime Utc, VisitedSystem System)> visits)
+    {
+        var last = visits.SelectMany(v => v.System.Readings).LastOrDefault(r => r.At == key.At && r.Test == key.Test && (key.Source is null || r.Source == key.Source) && r.NotTaken is null);
+        return last switch
+        {
+            { Drops: not null } => "drops",
+            { Method: ReadingMode.Comparator } => "comparator",
+            _ => string.Empty,
+        };
     }
 
     private static ReadingSource? SourceOf(string test) => test is TestCodes.ColonyCount or TestCodes.Legionella ? ReadingSource.Lab : null;

@@ -64,11 +64,17 @@ public sealed class FormState
     /// <summary>How the person wants the form on this device.</summary>
     public FormLooks Looks { get; set; } = new();
 
+    /// <summary>Tells the form that the person wants it otherwise.</summary>
+    public Action<FormLooks> ChangeLooks { get; set; } = _ => { };
+
     /// <summary>System of units that fields begin with.</summary>
     public UnitSystem Units => Looks.Units ?? Site.Units ?? UnitSystem.Metric;
 
     /// <summary>Cooling systems whose tests can stand side by side.</summary>
     public IReadOnlyList<SystemPlan> SideBySideSystems => [.. Plans.Where(p => !p.RecordOnly)];
+
+    /// <summary>Reads a code with the camera; null where the device cannot.</summary>
+    public Func<Task<string?>>? Scan { get; set; }
 
     /// <summary>Quick phrases.</summary>
     public PhraseBook Phrases { get; set; } = PhraseBook.Default;
@@ -170,6 +176,7 @@ public sealed class FormState
     public void SetNumber(string key, string? text, string? unit)
     {
         TellProbe(key);
+        TellKit(key);
         var asked = ReadAgainAt(key) is not null ? Draft.Number(key) : null;
         Draft.SetText(key, text, unit);
         if (asked is not null && Draft.Field(key) is { First: null } field && Draft.Number(key) != asked)
@@ -180,6 +187,20 @@ public sealed class FormState
         Edited();
     }
 
+    /// <summary>Sets a number that was counted with the step pad; it is never in doubt which number is meant.</summary>
+    /// <param name="key">Key of the field.</param>
+    /// <param name="value">The number.</param>
+    /// <param name="unit">Unit shown beside it.</param>
+    public void SetStepped(string key, double value, string? unit)
+    {
+        SetNumber(key, value.ToString("0.######", Cultures.Of(Language)), unit);
+        if (Draft.Number(key) is null && Draft.Field(key) is { } field)
+        {
+            Draft.Set(key, field with { Choice = Math.Round(value, 6) });
+            Edited();
+        }
+    }
+
     /// <summary>Keeps what is being typed, without judging it.</summary>
     /// <param name="key">Key of the field.</param>
     /// <param name="text">As typed so far.</param>
@@ -187,6 +208,7 @@ public sealed class FormState
     public void KeepTyped(string key, string text, string? unit)
     {
         TellProbe(key);
+        TellKit(key);
         Draft.KeepTyped(key, text, unit);
     }
 
@@ -331,6 +353,46 @@ public sealed class FormState
             {
                 Draft.SetText(of, probe.Of.ToString());
             }
+        }
+    }
+
+    // Counting begins the mode; what a drop stands for is no reading and comes from the last visit. A result ends its waiting.
+    private void TellKit(string key)
+    {
+        var parts = DraftKey.Parts(key);
+        if (parts.Count != 5 || parts[2] != "readings" || ReadingKey.Parse(parts[3]) is not { } reading || Plans.FirstOrDefault(p => p.System.Code == parts[1]) is not { } plan)
+        {
+            return;
+        }
+
+        var group = DraftKey.Of(parts[0], parts[1], parts[2], parts[3]);
+        string Under(string name) => DraftKey.Under(group, name);
+        var usual = plan.Tests.Concat(plan.SampleTests).FirstOrDefault(t => t.Key == reading)?.UsualMode ?? string.Empty;
+        switch (parts[4])
+        {
+            case "drops" when Draft.Text(Under("mode")).Length == 0:
+                Draft.SetText(Under("mode"), "drops");
+                if (Draft.Field(Under("perDrop")) is null && plan.LastOf(reading)?.Reading is { PerDrop: { } perDrop } last)
+                {
+                    Draft.SetText(Under("perDrop"), perDrop.ToString("0.######", System.Globalization.CultureInfo.InvariantCulture), last.Unit);
+                }
+
+                break;
+            case "value" when Draft.Text(Under("notTaken")) == SystemVisit.ResultPending:
+                Draft.SetText(Under("mode"), string.Empty);
+                Draft.SetText(Under("notTaken"), string.Empty);
+                if (Draft.Text(Under("resultAt")).Length == 0)
+                {
+                    Draft.SetText(Under("resultAt"), SiteTime.At(Clock.GetUtcNow(), SiteTime.Zone(Draft.TimeZone)).Text);
+                }
+
+                break;
+            case "value" when usual == "comparator" && Draft.Text(Under("mode")).Length == 0:
+                Draft.SetText(Under("mode"), usual);
+                Draft.SetText(Under("method"), ReadingMode.Comparator);
+                break;
+            default:
+                break;
         }
     }
 

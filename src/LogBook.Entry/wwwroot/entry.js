@@ -32,6 +32,61 @@ export function attach(root, form) {
   });
 }
 
+// Reads the code of a label where browser and camera can; answers null when the person stops or nothing can be read.
+export function canScan() {
+  return "BarcodeDetector" in window && Boolean(navigator.mediaDevices?.getUserMedia);
+}
+
+export async function scan(root, stopWords) {
+  let stream;
+  try {
+    stream = await navigator.mediaDevices.getUserMedia({ video: { facingMode: "environment" } });
+  } catch {
+    return null;
+  }
+  const detector = new BarcodeDetector();
+  const cover = document.createElement("div");
+  cover.className = "lb-scan";
+  cover.setAttribute("role", "dialog");
+  cover.setAttribute("aria-modal", "true");
+  cover.setAttribute("aria-label", stopWords);
+  const video = document.createElement("video");
+  video.srcObject = stream;
+  video.muted = true;
+  video.playsInline = true;
+  const stop = document.createElement("button");
+  stop.type = "button";
+  stop.className = "lb-button";
+  stop.textContent = stopWords;
+  cover.append(video, stop);
+  const before = document.activeElement;
+  root.append(cover);
+  stop.focus();
+  await video.play();
+  return await new Promise(done => {
+    let going = true;
+    const end = text => {
+      if (!going) return;
+      going = false;
+      stream.getTracks().forEach(track => track.stop());
+      cover.remove();
+      before?.focus?.();
+      done(text);
+    };
+    stop.addEventListener("click", () => end(null));
+    cover.addEventListener("keydown", event => { if (event.key === "Escape") end(null); });
+    const look = async () => {
+      if (!going) return;
+      try {
+        const codes = await detector.detect(video);
+        if (codes.length > 0) return end(codes[0].rawValue);
+      } catch { /* a frame that cannot be read yet */ }
+      requestAnimationFrame(look);
+    };
+    look();
+  });
+}
+
 const looksKey = "logbook.entry.looks";
 
 // Kept on this device alone; a browser that keeps nothing shows the form as it comes.

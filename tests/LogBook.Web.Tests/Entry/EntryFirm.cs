@@ -144,6 +144,8 @@ internal static class EntryFirm
 
     public static Moment At(string text) => Moment.TryParse(text, out var moment) ? moment : throw new FormatException(text);
 
+    public static FirmSetUp With(params WaterSystem[] systems) => Of(systems);
+
     private static FirmSetUp Of(params WaterSystem[] systems) => new(new ExchangeDocument
     {
         Format = "logbook-exchange",

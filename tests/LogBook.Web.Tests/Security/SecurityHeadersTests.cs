@@ -80,7 +80,7 @@ public sealed class SecurityHeadersTests : IClassFixture<SecurityHeadersTests.St
         Assert.Equal(["same-origin"], answer.Headers.GetValues("Referrer-Policy"));
         Assert.Equal(["same-origin"], answer.Headers.GetValues("Cross-Origin-Opener-Policy"));
         Assert.Equal(["same-origin"], answer.Headers.GetValues("Cross-Origin-Resource-Policy"));
-        Assert.Contains("camera=()", answer.Headers.GetValues("Permissions-Policy").Single(), StringComparison.Ordinal);
+        Assert.Contains("camera=(self)", answer.Headers.GetValues("Permissions-Policy").Single(), StringComparison.Ordinal);
         Assert.False(answer.Headers.Contains("Server"));
     }
 
