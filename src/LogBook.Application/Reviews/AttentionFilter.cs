@@ -7,6 +7,6 @@ namespace LogBook.Application.Reviews;
 /// <param name="Site">Code of the site.</param>
 /// <param name="Severity">Severity.</param>
 /// <param name="Person">Code of the technician whose round the site is on.</param>
-/// <param name="State">State; null means open, acknowledged or asleep.</param>
+/// <param name="State">State; null means open or acknowledged: what sleeps is listed when it is asked for.</param>
 /// <param name="Page">Page from 1.</param>
 public sealed record AttentionFilter(string? Kind = null, string? Site = null, Severity? Severity = null, string? Person = null, FindingState? State = null, int Page = 1);

@@ -15,4 +15,7 @@ public sealed record AttentionList(
 {
     /// <summary>How many clocks that will run out soon are left out of <see cref="Rows"/>.</summary>
     public int DuesAhead { get; init; }
+
+    /// <summary>How many that sleep are left out of <see cref="Rows"/>.</summary>
+    public int Asleep { get; init; }
 }

@@ -11,7 +11,10 @@ public sealed class AttentionQuery(LogBookStore store, TimeProvider clock)
     /// <summary>Findings on a page.</summary>
     public const int PageSize = 100;
 
-    private static readonly FindingState[] Waiting = [FindingState.Open, FindingState.Acknowledged, FindingState.Snoozed];
+    // What sleeps has left the list until its day; kinds of it are still offered by the filter.
+    private static readonly FindingState[] Waiting = [FindingState.Open, FindingState.Acknowledged];
+
+    private static readonly FindingState[] NotOver = [.. Waiting, FindingState.Snoozed];
 
     /// <summary>The list; null where the viewer may not see findings at all.</summary>
     public async Task<AttentionList?> ListAsync(Viewer viewer, AttentionFilter filter, CancellationToken cancellationToken = default)
@@ -29,12 +32,13 @@ public sealed class AttentionQuery(LogBookStore store, TimeProvider clock)
                     .Select(site => new { site.Id, site.Code, site.CodeKey, site.Name, site.AssignedTo })
                     .ToListAsync(cancellationToken);
                 var seen = Seen(db, viewer);
-                var kinds = await seen.Where(finding => Waiting.Contains(finding.State)).Select(finding => finding.Kind).Distinct().OrderBy(kind => kind).ToListAsync(cancellationToken);
+                var kinds = await seen.Where(finding => NotOver.Contains(finding.State)).Select(finding => finding.Kind).Distinct().OrderBy(kind => kind).ToListAsync(cancellationToken);
                 var asked = Asked(db, seen, filter);
                 var total = await asked.CountAsync(cancellationToken);
                 var ahead = LeavesDuesOut(filter)
                     ? await Asked(db, seen, filter with { Kind = FindingKinds.ClockDue, Severity = Severity.Watch }).CountAsync(cancellationToken)
                     : 0;
+                var asleep = filter.State is null ? await Asked(db, seen, filter with { State = FindingState.Snoozed }).CountAsync(cancellationToken) : 0;
                 var rows = await asked
                     .OrderBy(finding => finding.Severity == Severity.Act ? 0 : finding.Severity == Severity.Plan ? 1 : 2)
                     .ThenBy(finding => finding.FirstSeen)
@@ -72,6 +76,7 @@ public sealed class AttentionQuery(LogBookStore store, TimeProvider clock)
                     [.. sites.Select(site => site.AssignedTo).OfType<string>().Distinct().Order(StringComparer.Ordinal)])
                 {
                     DuesAhead = ahead,
+                    Asleep = asleep,
                 };
             },
             cancellationToken);

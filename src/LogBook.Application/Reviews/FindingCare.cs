@@ -4,16 +4,42 @@ using LogBook.Application.Data.Conventions;
 using LogBook.Application.Sites;
 using LogBook.Domain.Findings;
 using LogBook.Domain.Outcomes;
+using LogBook.Domain.Sites;
 using Microsoft.EntityFrameworkCore;
 
 namespace LogBook.Application.Reviews;
 
 /// <summary>What people answer to findings; kept apart from them and laid over each time they are rebuilt.</summary>
-public sealed class FindingCare(LogBookStore store, AssessmentKeeper assessments, TimeProvider clock)
+public sealed class FindingCare(LogBookStore store, SetUpStore setUp, AssessmentKeeper assessments, TimeProvider clock)
 {
-    /// <summary>Takes a finding on, for the viewer or for another owner.</summary>
-    public Task<SaveOutcome> AcknowledgeAsync(Viewer viewer, int findingId, string? because, string? owner = null, CancellationToken cancellationToken = default) =>
-        AnswerAsync(viewer, findingId, FindingState.Acknowledged, null, because, string.IsNullOrWhiteSpace(owner) ? viewer.PersonCode ?? viewer.Who : owner, cancellationToken);
+    /// <summary>Takes a finding on, for the viewer or for another person of the firm.</summary>
+    /// <param name="viewer">Who answers.</param>
+    /// <param name="findingId">Number of the finding's row.</param>
+    /// <param name="because">Note, or null.</param>
+    /// <param name="owner">Code of who looks after it; the viewer when null.</param>
+    /// <param name="cancellationToken">Stops.</param>
+    public async Task<SaveOutcome> AcknowledgeAsync(Viewer viewer, int findingId, string? because, string? owner = null, CancellationToken cancellationToken = default)
+    {
+        var own = viewer.PersonCode ?? viewer.Who;
+        if (string.IsNullOrWhiteSpace(owner) || owner.Equals(own, StringComparison.OrdinalIgnoreCase))
+        {
+            return await AnswerAsync(viewer, findingId, FindingState.Acknowledged, null, because, own, cancellationToken);
+        }
+
+        var person = (await OwnersAsync(viewer, cancellationToken)).FirstOrDefault(known => known.Code.Equals(owner.Trim(), StringComparison.OrdinalIgnoreCase));
+        return person is null
+            ? new SaveOutcome.Invalid([new Issue("owner", "unknown-owner", SetUpTexts.NoSuchOwner.In(viewer.Language, owner))])
+            : await AnswerAsync(viewer, findingId, FindingState.Acknowledged, null, because, person.Code, cancellationToken);
+    }
+
+    /// <summary>Who may look after a finding: the people of the firm who are in use, by name. Empty for whoever may not answer.</summary>
+    public async Task<IReadOnlyList<Person>> OwnersAsync(Viewer viewer, CancellationToken cancellationToken = default) => !viewer.MayReview
+        ? []
+        : [
+            .. (await setUp.FirmAsync(viewer, cancellationToken: cancellationToken)).People.Values
+                .Where(person => person.Role is PersonRole.Technician or PersonRole.Supervisor or PersonRole.Administrator)
+                .OrderBy(person => person.Name, StringComparer.OrdinalIgnoreCase).ThenBy(person => person.Code, StringComparer.Ordinal),
+        ];
 
     /// <summary>Puts a finding to sleep until a day.</summary>
     public Task<SaveOutcome> SnoozeAsync(Viewer viewer, int findingId, DateOnly until, string because, CancellationToken cancellationToken = default) =>

@@ -45,7 +45,7 @@ internal static class ResultRows
         var answered = finding.InEnglish.State == FindingState.Open && mark is not null && Holds(mark, finding.InEnglish.Severity, today) ? mark : null;
         Finding Laid(Finding one) => answered is null
             ? one
-            : one with { State = answered.State, Until = answered.Until, Because = answered.Owner is null ? answered.Because : $"{answered.Owner}: {answered.Because}" };
+            : one with { State = answered.State, Until = answered.Until, Because = Words(answered) };
         var shown = Laid(finding.InEnglish);
         return new FindingRow
         {
@@ -67,6 +67,8 @@ internal static class ResultRows
             EngineVersion = engineVersion,
         };
     }
+
+    private static string? Words(FindingMarkRow mark) => mark.Owner is null ? mark.Because : string.IsNullOrWhiteSpace(mark.Because) ? mark.Owner : $"{mark.Owner}: {mark.Because}";
 
     // Sleep ends on its day, and any answer to a mild finding ends when it gets worse. What a person closed the engine closes itself.
     private static bool Holds(FindingMarkRow mark, Severity severity, DateOnly today) =>

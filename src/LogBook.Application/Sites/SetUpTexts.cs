@@ -15,5 +15,10 @@ internal static class SetUpTexts
         "El código {0} ya está en uso.",
         "O código {0} já está em uso.");
 
+    public static readonly Text NoSuchOwner = new(
+        "Owner: {0} was found; expected is a person of the firm who is in use.",
+        "Encargado: se encontró {0}; se espera una persona de la empresa en uso.",
+        "Responsável: encontrado {0}; esperada uma pessoa da empresa em uso.");
+
     public static readonly Text ReasonNeeded = new("A reason is needed.", "Se necesita un motivo.", "É necessário um motivo.");
 }

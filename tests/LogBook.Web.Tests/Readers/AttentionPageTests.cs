@@ -123,7 +123,7 @@ public sealed class AttentionPageTests
         await using var pages = await ReadPages.ForAsync(PersonRole.Supervisor, Language.Spanish, OneFindingAsync);
         var page = pages.Render<FindingPage>("/attention/finding?site=YAF-1&system=CT-1&kind=probe-reads-off&seen=2026-04-01");
 
-        await page.FindAll(".finding-acts button").Single(button => button.TextContent == "Me encargo de esto").ClickAsync();
+        await page.FindAll(".finding-acts button").Single(button => button.TextContent == "Encargarse de esto").ClickAsync();
         await page.Find(".finding-acts form").SubmitAsync();
 
         var mark = Assert.Single(await MarksAsync(pages));
@@ -147,6 +147,104 @@ public sealed class AttentionPageTests
 
         Assert.Contains("Watch", Assert.Single(pages.Render<AttentionPage>(link).FindAll(".finding-mark")).TextContent, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public async Task List_Asleep_IsLeftOutCountedAndListedWhenAskedFor()
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Supervisor, fill: async firm =>
+        {
+            var site = await firm.AddSiteAsync("YAF-1");
+            await firm.AddFindingAsync(site, FindingKinds.ProbeReadsOff, Severity.Plan, Day);
+            await firm.AddFindingAsync(site, FindingKinds.WaterLoss, Severity.Act, Day, state: FindingState.Snoozed);
+            return site.Customer;
+        });
+
+        var page = pages.Render<AttentionPage>("/attention");
+        Assert.Equal("Probe reads off", Assert.Single(page.FindAll(".finding-title a")).TextContent);
+        Assert.Equal("Asleep: 1", page.Find("#asleep").TextContent);
+
+        var asleep = pages.Render<AttentionPage>(page.Find("#asleep").GetAttribute("href")!);
+        Assert.Equal("Water loss", Assert.Single(asleep.FindAll(".finding-title a")).TextContent);
+        Assert.Empty(asleep.FindAll("#asleep"));
+    }
+
+    [Fact]
+    public async Task List_AsleepAtAnotherSite_IsNotCountedWithTheFilter()
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Supervisor, fill: async firm =>
+        {
+            var site = await firm.AddSiteAsync("YAF-1");
+            await firm.AddFindingAsync(site, FindingKinds.WaterLoss, Severity.Act, Day, state: FindingState.Snoozed);
+            await firm.AddSiteAsync("NUR-1");
+            return site.Customer;
+        });
+
+        Assert.NotEmpty(pages.Render<AttentionPage>("/attention?site=YAF-1").FindAll("#asleep"));
+        Assert.Empty(pages.Render<AttentionPage>("/attention?site=NUR-1").FindAll("#asleep"));
+    }
+
+    [Fact]
+    public async Task Answer_Close_AsksForAReasonAndIsKept()
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Supervisor, fill: OneFindingAsync);
+        var page = pages.Render<AttentionPage>("/attention");
+
+        await page.FindAll(".finding-acts button").Single(button => button.TextContent == "Close").ClickAsync();
+        await page.Find(".finding-acts form").SubmitAsync();
+        Assert.Equal("A reason is needed.", page.Find(".finding-acts [role=status]").TextContent);
+        Assert.Empty(await MarksAsync(pages));
+
+        await page.Find(".finding-acts textarea").ChangeAsync("probe renewed");
+        await page.Find(".finding-acts form").SubmitAsync();
+
+        var mark = Assert.Single(await MarksAsync(pages));
+        Assert.Equal((FindingState.Closed, "probe renewed"), (mark.State, mark.Because));
+    }
+
+    [Fact]
+    public async Task Answer_TakeOn_OffersPeopleInUseAndTakesTheOneChosen()
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Supervisor, fill: async firm =>
+        {
+            await AddPersonAsync(firm, "RYA", "R. Yaffle", PersonRole.Technician);
+            await AddPersonAsync(firm, "PUM", "P. Umber", PersonRole.Technician);
+            await AddPersonAsync(firm, "OLD", "O. Ousel", PersonRole.Technician, isRetired: true);
+            await AddPersonAsync(firm, "EST", "Estates office", PersonRole.Customer);
+            return await OneFindingAsync(firm);
+        });
+        var page = pages.Render<AttentionPage>("/attention");
+
+        await page.FindAll(".finding-acts button").Single(button => button.TextContent == "Take this on").ClickAsync();
+        Assert.Equal(["P. Umber (PUM)", "R. Yaffle (myself)"], page.FindAll(".finding-acts option").Select(option => option.TextContent));
+        Assert.Equal("RYA", page.Find(".finding-acts select").GetAttribute("value"));
+        await page.Find(".finding-acts select").ChangeAsync("PUM");
+        await page.Find(".finding-acts form").SubmitAsync();
+
+        var mark = Assert.Single(await MarksAsync(pages));
+        Assert.Equal((FindingState.Acknowledged, "PUM"), (mark.State, mark.Owner));
+    }
+
+    [Fact]
+    public async Task Finding_ClosedByHand_CanBeOpenedAgainAndOneThatIsOverCannot()
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Supervisor, fill: async firm =>
+        {
+            var site = await firm.AddSiteAsync("YAF-1");
+            await firm.AddFindingAsync(site, FindingKinds.ProbeReadsOff, Severity.Plan, Day, state: FindingState.Closed, because: "probe renewed");
+            await firm.AddFindingAsync(site, FindingKinds.WaterLoss, Severity.Plan, Day, state: FindingState.Closed);
+            return site.Customer;
+        });
+
+        var byHand = pages.Render<FindingPage>("/attention/finding?site=YAF-1&system=CT-1&kind=probe-reads-off&seen=2026-04-01");
+        Assert.Equal(["Open again"], byHand.FindAll(".finding-acts button").Select(button => button.TextContent));
+        Assert.Empty(pages.Render<FindingPage>("/attention/finding?site=YAF-1&system=CT-1&kind=water-loss&seen=2026-04-01").FindAll(".finding-acts"));
+    }
+
+    private static Task AddPersonAsync(ReadingFirm firm, string code, string name, PersonRole role, bool isRetired = false) => firm.AddAsync(new SetUpRow
+    {
+        Kind = SetUpKind.Person, Code = code, CodeKey = code, Name = name, RetiredAt = isRetired ? ReadingFirm.Start : null,
+        Document = Domain.Exchange.ExchangeWriter.CanonicalOf(new Person { Code = code, Name = name, Role = role }),
+    });
 
     private static Task<List<FindingMarkRow>> MarksAsync(ReadPages pages) => pages.Firm.Store.ReadAsync(ReadingFirm.Supervisor, db => db.FindingMarks.ToListAsync());
 

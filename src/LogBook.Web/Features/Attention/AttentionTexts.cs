@@ -15,7 +15,9 @@ public static class AttentionTexts
     public static readonly Text Age = new("since {0} ({1} days)", "desde {0} ({1} días)", "desde {0} ({1} dias)");
     public static readonly Text AgeToday = new("since today", "desde hoy", "desde hoje");
     public static readonly Text LastSeen = new("last seen {0}", "visto por última vez {0}", "vista pela última vez {0}");
-    public static readonly Text Waiting = new("Open, taken on or asleep", "Abiertos, asumidos o aplazados", "Abertas, assumidas ou adiadas");
+    public static readonly Text Waiting = new("Open or taken on", "Abiertos o asumidos", "Abertas ou assumidas");
+    public static readonly Text Asleep = new("Asleep: {0}", "Aplazados: {0}", "Adiadas: {0}");
+    public static readonly Text TakenOnBy = new("looked after by {0}", "a cargo de {0}", "a cargo de {0}");
     public static readonly Text Evidence = new("Evidence", "Evidencia", "Evidência");
     public static readonly Text Suggests = new("What the evidence suggests", "Lo que sugiere la evidencia", "O que a evidência sugere");
     public static readonly Text LookNext = new("What to look at next", "Qué mirar a continuación", "O que olhar a seguir");
@@ -30,7 +32,10 @@ public static class AttentionTexts
         "Un hallazgo dice lo que sugieren los registros y con qué certeza. Una persona decide qué significa.",
         "Uma constatação diz o que os registros sugerem e com que certeza. Uma pessoa decide o que significa.");
     public static readonly Text Answer = new("Answer", "Respuesta", "Resposta");
-    public static readonly Text TakeOn = new("I take this on", "Me encargo de esto", "Eu assumo isto");
+    public static readonly Text TakeOn = new("Take this on", "Encargarse de esto", "Assumir isto");
+    public static readonly Text Owner = new("Who looks after it", "Quién se encarga", "Quem cuida disso");
+    public static readonly Text Myself = new("{0} (myself)", "{0} (yo)", "{0} (eu)");
+    public static readonly Text Close = new("Close", "Cerrar", "Encerrar");
     public static readonly Text Sleep = new("Put to sleep until a day", "Aplazar hasta un día", "Adiar até um dia");
     public static readonly Text OpenAgain = new("Open again", "Volver a abrir", "Abrir de novo");
     public static readonly Text SleepUntil = new("Until", "Hasta", "Até");
@@ -39,9 +44,13 @@ public static class AttentionTexts
         "Indica quién se encarga. Sigue en la lista hasta que desaparezca la evidencia.",
         "Indica quem cuida disso. Continua na lista até que a evidência desapareça.");
     public static readonly Text SleepMeans = new(
-        "It leaves the urgent part of the work until that day and then comes back by itself, with the reason on record.",
-        "Deja de urgir hasta ese día y entonces vuelve por sí solo, con el motivo registrado.",
-        "Deixa de ser urgente até esse dia e então volta sozinho, com o motivo registrado.");
+        "It leaves the list until that day and then comes back by itself, with the reason on record; it comes back earlier when it gets worse.",
+        "Sale de la lista hasta ese día y entonces vuelve por sí solo, con el motivo registrado; vuelve antes si empeora.",
+        "Sai da lista até esse dia e então volta sozinho, com o motivo registrado; volta antes se piorar.");
+    public static readonly Text CloseMeans = new(
+        "It is over: it leaves the list for good, with the reason on record. Should its evidence come back with a later visit, that is a new finding which names this one.",
+        "Ha terminado: sale de la lista definitivamente, con el motivo registrado. Si la evidencia vuelve con otra visita, será un hallazgo nuevo que nombra este.",
+        "Acabou: sai da lista de vez, com o motivo registrado. Se a evidência voltar com outra visita, será uma constatação nova que cita esta.");
     public static readonly Text OpenAgainMeans = new(
         "The answer is taken back; that it was given stays on record.",
         "La respuesta se retira; queda registrado que se dio.",

@@ -12,6 +12,9 @@ public enum FindingAct
     /// <summary>It sleeps until a day.</summary>
     Sleep,
 
+    /// <summary>It is over.</summary>
+    Close,
+
     /// <summary>The answer is taken back.</summary>
     OpenAgain,
 }

@@ -40,6 +40,10 @@ public sealed class HistoryHelp : IHelpSource
                     "A finding shows its evidence: the value, the interval in which the true value lies with 95 % confidence, and the limit used. It suggests causes and what to look at next; a person decides.",
                     "Un hallazgo muestra su evidencia: el valor, el intervalo en que está el valor verdadero con un 95 % de confianza y el límite usado. Sugiere causas y qué mirar a continuación; decide una persona.",
                     "Uma constatação mostra sua evidência: o valor, o intervalo em que está o valor verdadeiro com 95 % de confiança e o limite usado. Ela sugere causas e o que olhar a seguir; uma pessoa decide."),
+                new(
+                    "A supervisor answers a finding: takes it on or hands it to somebody of the firm, puts it to sleep until a day, or closes it with a reason. What sleeps leaves the list and is counted above it; it comes back on its day, or earlier when it gets worse. Any answer can be taken back on the finding's own page.",
+                    "Un supervisor responde a un hallazgo: se encarga o lo encarga a alguien de la empresa, lo aplaza hasta un día o lo cierra con un motivo. Lo aplazado sale de la lista y se cuenta encima de ella; vuelve en su día, o antes si empeora. Toda respuesta se puede retirar en la página del hallazgo.",
+                    "Um supervisor responde a uma constatação: assume-a ou passa-a a alguém da empresa, adia até um dia ou encerra com um motivo. O que está adiado sai da lista e é contado acima dela; volta no seu dia, ou antes se piorar. Qualquer resposta pode ser retirada na página da constatação."),
             ],
             "/attention",
             "/attention/finding"),

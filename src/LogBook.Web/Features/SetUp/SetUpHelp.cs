@@ -62,7 +62,7 @@ public sealed class SetUpHelp : IHelpSource
                 new(
                     "A finding names the limit it used and whether the firm has set it. Wider limits find less and later; narrower ones may flag healthy systems. Values far from the default are refused, so that a slipped point silences nothing.",
                     "Un hallazgo nombra el límite que usó y si lo fijó la empresa. Límites más amplios hallan menos y más tarde; más estrechos pueden señalar sistemas sanos. Se rechazan valores muy lejos del defecto, para que una coma corrida no silencie nada.",
-                    "Um achado cita o limite que usou e se a empresa o definiu. Limites mais largos acham menos e mais tarde; mais estreitos podem apontar sistemas sadios. Valores muito longe do padrão são recusados, para que uma vírgula fora do lugar não silencie nada."),
+                    "Uma constatação cita o limite que usou e se a empresa o definiu. Limites mais largos encontram menos e mais tarde; mais estreitos podem apontar sistemas sadios. Valores muito longe do padrão são recusados, para que uma vírgula fora do lugar não silencie nada."),
             ],
             "/setup/thresholds"),
         new(

@@ -10,9 +10,9 @@ public static class ThresholdTexts
     public static readonly Text Intro = new(
         "What the findings are judged by. Each has a default with its basis; a firm or one system may have its own value. A change is in force at once: within about a minute all visits are judged anew by it, past ones too. Labels, rules in force and the ranges of programmes stay as they are.",
         "Con qué se juzgan los hallazgos. Cada uno tiene un valor por defecto con su base; la empresa o un sistema puede tener el suyo. Un cambio rige al momento: en cosa de un minuto todas las visitas se juzgan de nuevo con él, también las pasadas. Etiquetas, normas en vigor y rangos de los programas quedan como están.",
-        "Com que os achados são avaliados. Cada um tem um valor padrão com a sua base; a empresa ou um sistema pode ter o seu. Uma mudança vale na hora: em cerca de um minuto todas as visitas são avaliadas de novo por ela, também as passadas. Rótulos, regras em vigor e faixas dos programas ficam como estão.");
+        "Com que as constatações são avaliadas. Cada um tem um valor padrão com a sua base; a empresa ou um sistema pode ter o seu. Uma mudança vale na hora: em cerca de um minuto todas as visitas são avaliadas de novo por ela, também as passadas. Rótulos, regras em vigor e faixas dos programas ficam como estão.");
 
-    public static readonly Text Short = new("What findings are judged by", "Con qué se juzgan los hallazgos", "Com que os achados são avaliados");
+    public static readonly Text Short = new("What findings are judged by", "Con qué se juzgan los hallazgos", "Com que as constatações são avaliadas");
 
     public static readonly Text Few = new("{0} of {1} set by this firm", "{0} de {1} fijados por esta empresa", "{0} de {1} definidos por esta empresa");
     public static readonly Text HoldsFor = new("Holds for", "Rige para", "Vale para");
