@@ -20,8 +20,8 @@ namespace LogBook.Entry;
 /// <summary>The form of one visit: shows the steps, keeps the draft up to date, hands the visit over when it is closed.</summary>
 public sealed partial class VisitForm : IAsyncDisposable
 {
-    // Well within the second in which a change must be kept.
-    private static readonly TimeSpan SaveAfter = TimeSpan.FromMilliseconds(700);
+    // With the quarter second that the script waits for the next key, well within the second in which a change must be kept.
+    private static readonly TimeSpan SaveAfter = TimeSpan.FromMilliseconds(400);
 
     private FormState? _state;
     private ITimer? _timer;
@@ -314,6 +314,12 @@ public sealed partial class VisitForm : IAsyncDisposable
 
     private void SaveSoon()
     {
+        // What is due is not put off: somebody who never pauses would keep nothing.
+        if (_changed)
+        {
+            return;
+        }
+
         _changed = true;
         _timer ??= TimeProvider.CreateTimer(_ => _ = InvokeAsync(SaveAsync), null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
         _timer.Change(SaveAfter, Timeout.InfiniteTimeSpan);

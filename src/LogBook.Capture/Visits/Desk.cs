@@ -1,5 +1,6 @@
 using LogBook.Domain.Visits;
 using LogBook.Entry.Drafts;
+using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
 
 namespace LogBook.Capture.Visits;
@@ -18,6 +19,12 @@ internal sealed class Desk(IJSObjectReference script) : IAsyncDisposable
 
     /// <summary>A kept draft; null when there is none.</summary>
     public ValueTask<string?> DraftAsync(string id) => script.InvokeAsync<string?>("draft", id);
+
+    /// <summary>What was typed into a draft after it was last kept, as JSON.</summary>
+    public ValueTask<string> TypedAsync(string id) => script.InvokeAsync<string>("typed", id);
+
+    /// <summary>Lets the device note the keys of the form by itself.</summary>
+    public ValueTask NoteTypingAsync(ElementReference place, Guid visit) => script.InvokeVoidAsync("noteTyping", place, visit.ToString("D"));
 
     /// <summary>What the server found in a visit that it refused, as JSON.</summary>
     public ValueTask<string> IssuesAsync(string id) => script.InvokeAsync<string>("issues", id);

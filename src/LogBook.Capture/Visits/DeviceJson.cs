@@ -3,7 +3,8 @@ using LogBook.Domain.Outcomes;
 
 namespace LogBook.Capture.Visits;
 
-/// <summary>How the server's issues are read; without reflection, which trimming takes away.</summary>
+/// <summary>How texts of the server and of the device are read; without reflection, which trimming takes away.</summary>
 [JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, PropertyNameCaseInsensitive = true, UseStringEnumConverter = true)]
 [JsonSerializable(typeof(Issue[]))]
+[JsonSerializable(typeof(TypedText[]))]
 internal sealed partial class DeviceJson : JsonSerializerContext;

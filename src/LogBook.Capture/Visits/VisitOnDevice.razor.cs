@@ -25,6 +25,8 @@ public sealed partial class VisitOnDevice : IAsyncDisposable
     private DevicePhotos? _photos;
     private Language _language;
     private Text? _problem;
+    private ElementReference _place;
+    private bool _isListening;
     private bool _isClosed;
 
     /// <summary>Code of the site.</summary>
@@ -87,14 +89,39 @@ public sealed partial class VisitOnDevice : IAsyncDisposable
 
         _previous = [.. _previous.Where(visit => visit.Id != draft.Id)];
         _photos = new DevicePhotos(desk, draft.Id);
+
+        // A visit begins with its arrival, which is kept before the first key.
+        await desk.KeepAsync(draft, _site!.Name);
         _draft = draft;
+    }
+
+    /// <inheritdoc />
+    protected override async Task OnAfterRenderAsync(bool firstRender)
+    {
+        if (_draft is not null && !_isListening)
+        {
+            _isListening = true;
+            await _desk!.NoteTypingAsync(_place, _draft.Id);
+        }
     }
 
     private static async Task<VisitDraft?> ReadDraftAsync(Desk desk, string id)
     {
         try
         {
-            return await desk.DraftAsync(id) is { } json ? VisitDraft.FromJson(json) : null;
+            if (await desk.DraftAsync(id) is not { } json)
+            {
+                return null;
+            }
+
+            var draft = VisitDraft.FromJson(json);
+            foreach (var typed in JsonSerializer.Deserialize(await desk.TypedAsync(id), DeviceJson.Default.TypedTextArray) ?? [])
+            {
+                draft.KeepTyped(typed.Key, typed.Text, typed.Unit);
+            }
+
+            // Reading it again makes entries of the keys.
+            return VisitDraft.FromJson(draft.ToJson());
         }
         catch (JsonException)
         {

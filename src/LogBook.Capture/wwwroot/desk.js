@@ -1,5 +1,5 @@
 // What the form asks of the device: its sheet, its draft, and what becomes of them.
-import { all, change, get, put } from "./store.js";
+import { all, change, get, put, write } from "./store.js";
 import { openText, seal } from "./keys.js";
 import { at, keyOf } from "./people.js";
 import { clockShift, sheet as sheetOf } from "./round.js";
@@ -34,11 +34,52 @@ export async function issues(id) {
   return JSON.stringify(row?.issues ?? []);
 }
 
-// Kept when this resolves: the transaction is complete by then.
+// What was typed since the draft was last kept, by visit and field. Keys go to the disk by themselves, before the form has heard
+// of them: a tablet that dies while the form is busy loses none.
+const typing = new Map();
+let noting = Promise.resolve();
+
+function note(id) {
+  noting = noting.then(async () => {
+    const entries = typing.get(id);
+    if (!entries?.size || !keyOf(at())) return;
+    await put("typed", { id, sealed: await seal(keyNow(), JSON.stringify([...entries].map(([key, entry]) => ({ key, ...entry })))) });
+  }).catch((error) => console.error(error));
+}
+
+// Listens to the keys of the form that is shown.
+export function noteTyping(place, id) {
+  place.addEventListener("input", ({ target }) => {
+    const key = target.dataset?.key;
+    if (!key) return;
+    if (!typing.has(id)) typing.set(id, new Map());
+    typing.get(id).set(key, { text: target.value, unit: target.dataset.unit ?? null });
+    note(id);
+  });
+}
+
+// What was typed into a draft after it was last kept, as JSON.
+export async function typed(id) {
+  const row = await get("typed", id);
+  return row ? openText(keyNow(), row.sealed) : "[]";
+}
+
+// Kept when this resolves: the transaction is complete by then. What the draft holds by now need not be noted any longer.
 export async function keep(id, site, siteName, json) {
+  const entries = typing.get(id);
+  const { fields } = JSON.parse(json);
+  for (const [key, { text }] of entries ?? []) {
+    if ((fields[key]?.typing ?? fields[key]?.text ?? "") === text) entries.delete(key);
+  }
   const sealed = await seal(keyNow(), json);
   const person = at();
-  await change("drafts", id, (row) => (row?.closed ? null : { id, site, siteName, person, at: Date.now(), sealed, issues: row?.issues }));
+  await write(["drafts", "typed"], (drafts, notes) => {
+    drafts.get(id).onsuccess = ({ target: { result: row } }) => {
+      if (row?.closed) return;
+      drafts.put({ id, site, siteName, person, at: Date.now(), sealed, issues: row?.issues });
+      if (!entries?.size) notes.delete(id);
+    };
+  });
   kept(Date.now());
 }
 

@@ -123,6 +123,7 @@ async function showVisit(site, draft, owner) {
   if (!people.at() || (draft && owner && people.at() !== owner)) return showUnlock(wanted, route);
   // One visit of a site at a time: what was begun goes on.
   const begun = draft ?? (await desk.drafts()).find((row) => row.site === site && row.person === people.at() && !row.closed && !row.thrownAway)?.id;
+  view.replaceChildren();
   view.hidden = true;
   formPlace.hidden = false;
   const kept = el("p", { className: "kept", role: "status" });

@@ -11,6 +11,7 @@ function open() {
       made.createObjectStore("device", { keyPath: "id" });
       made.createObjectStore("people", { keyPath: "code" });
       made.createObjectStore("drafts", { keyPath: "id" });
+      made.createObjectStore("typed", { keyPath: "id" });
       made.createObjectStore("queue", { keyPath: "id" });
       made.createObjectStore("photos", { keyPath: "id" }).createIndex("visit", "visit");
       made.createObjectStore("round", { keyPath: "id" });

@@ -1,0 +1,124 @@
+using LogBook.Application.Sites;
+using LogBook.Application.Visits;
+using LogBook.Browser.Tests.Browsers;
+using LogBook.Browser.Tests.Jobs;
+using LogBook.Domain.Languages;
+using LogBook.Domain.Visits;
+using LogBook.Entry.Closing;
+using LogBook.Entry.Drafts;
+using LogBook.Entry.State;
+using LogBook.Entry.Texts;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Playwright;
+using static Microsoft.Playwright.Assertions;
+
+namespace LogBook.Browser.Tests.Capture;
+
+/// <summary>A whole visit in flight mode: entered after a cold start without signal, sent once when the signal is back.</summary>
+public sealed class OfflineVisitTests
+{
+    [Fact]
+    [Trait("goal", "R4")]
+    [Trait("goal", "R10")]
+    public async Task Visit_EnteredWithoutSignal_ArrivesOnceWithTheWordsThatWereTyped()
+    {
+        await using var host = await JobHost.StartAsync();
+        await using var link = new Link(host.Address);
+        await using var tablet = await Tablet.StartAsync(link.Address, "offline-visit");
+        await tablet.RegisterAsync();
+        await tablet.PictureAsync("round");
+
+        link.Cut();
+        await tablet.DieAsync();
+        await tablet.SwitchOnAsync();
+        await Expect(tablet.Page.Locator(".stop").Filter(new() { HasText = JobHost.Site })).ToBeVisibleAsync();
+        await tablet.OpenVisitAsync(JobHost.Site);
+        await FillAsync(tablet);
+        var draftId = (await tablet.AskAsync<string[]>("desk.js", "async (desk) => (await desk.drafts()).map((row) => row.id)")).Single();
+        await CloseAsync(tablet);
+
+        // On the device and nowhere else, and the tablet says just that.
+        var row = tablet.Page.Locator(".stop").Filter(new() { HasText = "On this device" });
+        await Expect(row).ToContainTextAsync(JobHost.Site);
+        await tablet.PictureAsync("waiting");
+        var visits = host.App.Services.GetRequiredService<VisitReader>();
+        Assert.Null(await visits.FindAsync(host.TechnicianViewer, Guid.Parse(draftId)));
+        var sent = await tablet.AskAsync<string>("queue.js", "async (queue) => { const keys = await import('/capture/keys.js'); return keys.openForDevice((await queue.visits())[0].sealed); }");
+
+        link.Mend();
+        await tablet.Page.GetByRole(AriaRole.Button, new() { Name = "Send now" }).ClickAsync();
+        await Expect(tablet.Page.Locator(".mark.server, .mark.mailed")).ToHaveCountAsync(1);
+        await Expect(tablet.Page.Locator("#standing")).ToContainTextAsync("All is sent");
+        await tablet.PictureAsync("sent");
+        var stored = await visits.FindAsync(host.TechnicianViewer, Guid.Parse(draftId));
+        Assert.NotNull(stored);
+        Assert.Equal(1, stored.Row.CurrentVersion);
+        Assert.Equal(sent, VisitDocument.Canonical(stored.Visit));
+
+        // The form on the server makes the same document of the same entries, byte for byte.
+        var draft = VisitDraft.FromJson(await tablet.AskAsync<string>("desk.js", "(desk, id) => desk.draft(id)", draftId));
+        Assert.Equal(sent, VisitDocument.Canonical(VisitDocument.WithIds(await FinishedHereAsync(host, draft))));
+
+        Assert.DoesNotContain(tablet.Console, line => line.Contains("Content Security Policy", StringComparison.OrdinalIgnoreCase) || line.StartsWith("uncaught", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task Typing_AsksNoServer()
+    {
+        await using var host = await JobHost.StartAsync();
+        await using var tablet = await Tablet.StartAsync(host.Address, "typing");
+        await tablet.RegisterAsync();
+        await tablet.OpenVisitAsync(JobHost.Site);
+        await tablet.Page.StepAsync(EntryTexts.Water.En);
+        var asked = new List<string>();
+        tablet.Page.Request += (_, request) => asked.Add(request.Url);
+
+        await tablet.Page.EnterAllAsync(TypedVisit.Water);
+        await Expect(tablet.Page.Locator(".kept")).ToContainTextAsync("Kept on this device");
+
+        Assert.Empty(asked);
+    }
+
+    private static async Task<Visit> FinishedHereAsync(JobHost host, VisitDraft draft)
+    {
+        var firm = await host.App.Services.GetRequiredService<SetUpStore>().FirmAsync(host.TechnicianViewer);
+        var form = new FormState(draft, firm, firm.Sites[JobHost.Site], host.Clock, () => { }, () => { }) { Me = "RYA" };
+        form.Renew();
+        return CloseGate.Finish(form);
+    }
+
+    private static async Task FillAsync(Tablet tablet)
+    {
+        var page = tablet.Page;
+        await page.Locator($"#{DraftKey.ElementId(TypedVisit.Of("running"))}").GetByText(EntryTexts.Yes.En, new() { Exact = true }).ClickAsync();
+        await page.StepAsync(EntryTexts.Controller.En);
+        await page.EnterAllAsync(TypedVisit.Controller);
+        await page.GetByRole(AriaRole.Button, new() { Name = StepTexts.AllAutomaticFound.En, Exact = true }).ClickAsync();
+        await page.StepAsync(EntryTexts.Reference.En);
+        await page.Field(TypedVisit.Of("probes", "C1", "instrument")).SelectOptionAsync("HM-1");
+        await page.EnterAllAsync(TypedVisit.Reference);
+        await page.StepAsync(EntryTexts.Water.En);
+        await page.EnterAllAsync(TypedVisit.Water);
+        await tablet.PictureAsync("water");
+        await page.StepAsync(EntryTexts.Stock.En);
+        await page.EnterAllAsync(TypedVisit.Stock);
+        await page.StepAsync(EntryTexts.Adjust.En);
+        await page.GetByRole(AriaRole.Button, new() { Name = StepTexts.AllAutomaticLeft.En, Exact = true }).ClickAsync();
+    }
+
+    private static async Task CloseAsync(Tablet tablet)
+    {
+        var page = tablet.Page;
+        await page.StepAsync(EntryTexts.Close.En);
+        await page.GetByRole(AriaRole.Button, new() { Name = EntryTexts.Add.In(Language.English, StepTexts.Action.En), Exact = true }).First.ClickAsync();
+        var action = page.GetByLabel(StepTexts.ActionFor.En.Replace("{0}", string.Empty, StringComparison.Ordinal)).First;
+        await action.FillAsync("Test pH again within a week");
+        await action.BlurAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = StepTexts.SignAs.In(Language.English, "R. Yaffle"), Exact = true }).ClickAsync();
+        await page.EnterAsync("visit/signatures/Customer/absentReason", "nobody in the office");
+        await Expect(page.GetByText(EntryTexts.NothingOpen.En)).ToBeVisibleAsync();
+        await tablet.PictureAsync("close");
+        await page.Locator("#close-visit").ClickAsync();
+        await Expect(page.Locator("#form")).ToBeHiddenAsync();
+    }
+}

@@ -1,0 +1,172 @@
+using System.Diagnostics;
+using LogBook.Browser.Tests.Browsers;
+using LogBook.Browser.Tests.Jobs;
+using LogBook.Web.Tests.Hosting;
+using Microsoft.Playwright;
+using static Microsoft.Playwright.Assertions;
+
+namespace LogBook.Browser.Tests.Capture;
+
+/// <summary>A tablet: Chromium with a profile that outlives it, so that a dead battery can be tried.</summary>
+public sealed class Tablet : IAsyncDisposable
+{
+    /// <summary>PIN of the technician.</summary>
+    public const string Pin = "246810";
+
+    private const int Longest = 120_000;
+
+    private static readonly string[] Flags =
+    [
+        "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync",
+    ];
+
+    private readonly string _profile = Directory.CreateTempSubdirectory("logbook-tablet-").FullName;
+    private readonly Uri _address;
+    private readonly List<string> _console = [];
+    private readonly string _pictures;
+    private IPlaywright? _playwright;
+    private IBrowserContext? _context;
+    private int _pictureNumber;
+
+    private Tablet(Uri address, string name)
+    {
+        _address = address;
+        _pictures = Directory.CreateDirectory(Path.Combine(AppContext.BaseDirectory, "TestResults", name)).FullName;
+    }
+
+    /// <summary>The one page of the tablet.</summary>
+    public IPage Page { get; private set; } = null!;
+
+    /// <summary>What the console said, as "type: text".</summary>
+    public IReadOnlyList<string> Console => _console;
+
+    /// <summary>Switches a new tablet on.</summary>
+    /// <param name="address">Where the server is reached.</param>
+    /// <param name="name">Folder of its pictures.</param>
+    public static async Task<Tablet> StartAsync(Uri address, string name)
+    {
+        SetDefaultExpectTimeout(Longest);
+        var tablet = new Tablet(address, name) { _playwright = await Playwright.CreateAsync() };
+        await tablet.SwitchOnAsync();
+        return tablet;
+    }
+
+    /// <summary>Starts the browser on the tablet's profile and opens the shell.</summary>
+    public async Task SwitchOnAsync()
+    {
+        _context = await _playwright!.Chromium.LaunchPersistentContextAsync(_profile, new()
+        {
+            ExecutablePath = Environment.GetEnvironmentVariable("LOGBOOK_CHROMIUM") ?? "/usr/bin/chromium",
+            Args = Flags,
+            ViewportSize = new() { Width = 820, Height = 1180 },
+            HasTouch = true,
+            Locale = "en-GB",
+            TimezoneId = "Europe/London",
+            BaseURL = _address.ToString(),
+        });
+        _context.SetDefaultTimeout(Longest);
+        _context.Console += (_, message) => _console.Add($"{message.Type}: {message.Text}");
+        _context.WebError += (_, error) => _console.Add($"uncaught: {error.Error}");
+        Page = _context.Pages.Count > 0 ? _context.Pages[0] : await _context.NewPageAsync();
+        await Page.GotoAsync("/capture/");
+        await Expect(Page.Locator("html[data-ready=shell]")).ToHaveCountAsync(1);
+    }
+
+    /// <summary>The battery is dead: every process of the browser ends at once.</summary>
+    public async Task DieAsync()
+    {
+        var processes = Process.GetProcesses().Where(process => CommandLine(process.Id).Contains(_profile, StringComparison.Ordinal)).ToList();
+        Assert.NotEmpty(processes);
+        foreach (var process in processes)
+        {
+            process.Kill();
+        }
+
+        foreach (var process in processes)
+        {
+            await process.WaitForExitAsync();
+            process.Dispose();
+        }
+
+        // Chromium marks its profile as in use and would wait for a browser that is gone.
+        foreach (var name in new[] { "SingletonLock", "SingletonCookie", "SingletonSocket" })
+        {
+            File.Delete(Path.Combine(_profile, name));
+        }
+    }
+
+    /// <summary>Registers the technician, brings the round and waits until the whole form is on the device.</summary>
+    public async Task RegisterAsync()
+    {
+        await Page.GetByRole(AriaRole.Link, new() { Name = "Sign in" }).ClickAsync();
+        await Page.GetByLabel("E-mail").FillAsync(JobHost.Technician);
+        await Page.GetByLabel("Password").FillAsync(LogBookWebApp.Password);
+        await Page.GetByRole(AriaRole.Button, new() { Name = "Sign in" }).ClickAsync();
+        await Page.WaitForURLAsync("**/capture/**");
+        await Page.FillAsync("#tablet", "Barge tablet");
+        await Page.FillAsync("#pin", Pin);
+        await Page.FillAsync("#pin-again", Pin);
+        await Page.GetByRole(AriaRole.Button, new() { Name = "Register this tablet" }).ClickAsync();
+        await Expect(Page.Locator(".stop").First).ToBeVisibleAsync();
+        await Expect(Page.GetByRole(AriaRole.Button, new() { Name = "Bring the round" })).ToBeEnabledAsync();
+        await Page.EvaluateAsync("async () => { await navigator.serviceWorker.ready; }");
+        await Page.WaitForFunctionAsync("() => navigator.serviceWorker.controller !== null");
+    }
+
+    /// <summary>Opens the form of a site, with the PIN where it is asked for.</summary>
+    public async Task OpenVisitAsync(string site)
+    {
+        await Page.GotoAsync("/capture/#/visit/" + site);
+        var pin = Page.Locator("#pin");
+        await Expect(pin.Or(Page.Locator(".lb-form"))).ToBeVisibleAsync();
+        if (await pin.IsVisibleAsync())
+        {
+            await pin.FillAsync(Pin);
+            await Page.GetByRole(AriaRole.Button, new() { Name = "Open", Exact = true }).ClickAsync();
+        }
+
+        await Expect(Page.Locator(".lb-form")).ToBeVisibleAsync();
+    }
+
+    /// <summary>Back to the shell.</summary>
+    public async Task GoHomeAsync()
+    {
+        await Page.GotoAsync("/capture/#/");
+        await Expect(Page.Locator("#view h2").First).ToBeVisibleAsync();
+    }
+
+    /// <summary>Asks one of the page's own modules.</summary>
+    /// <param name="script">Function of the module and the argument, as in <c>(desk, id) => desk.draft(id)</c>.</param>
+    /// <param name="module">Its file.</param>
+    /// <param name="argument">Handed on.</param>
+    public Task<T> AskAsync<T>(string module, string script, object? argument = null) =>
+        Page.EvaluateAsync<T>($"async (argument) => ({script})(await import('/capture/{module}'), argument)", argument);
+
+    /// <summary>Keeps a picture of the whole page.</summary>
+    public Task PictureAsync(string name) => Page.ScreenshotAsync(new() { Path = Path.Combine(_pictures, $"{++_pictureNumber:00}-{name}.png"), FullPage = true });
+
+    /// <inheritdoc />
+    public async ValueTask DisposeAsync()
+    {
+        await File.WriteAllLinesAsync(Path.Combine(_pictures, "console.txt"), _console);
+        if (_context is not null)
+        {
+            await _context.DisposeAsync();
+        }
+
+        _playwright?.Dispose();
+        Directory.Delete(_profile, recursive: true);
+    }
+
+    private static string CommandLine(int process)
+    {
+        try
+        {
+            return File.ReadAllText($"/proc/{process}/cmdline");
+        }
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
+        {
+            return string.Empty;
+        }
+    }
+}
