@@ -23,8 +23,9 @@ internal sealed class Replay(SystemHistory history, FindingThresholds thresholds
     private readonly List<ClueStep> _clues = [];
     private readonly ExplainedAway _explained = new(history, inputs.Shifts);
     private readonly FindingLedger _ledger = new(history.Site.Code, history.System.Code);
-    private readonly IReadOnlyList<IFindingRule> _rules = history.System.Kind == SystemKind.OpenRecirculating ? FindingRules.All : FindingRules.ForRecordsOnly;
-    private List<NotJudged> _notJudged = [];
+    private readonly IReadOnlyList<IFindingRule> _rules = RulesFor(history);
+    private readonly LatestVerdicts _latest = new(history, RulesFor(history), thresholds);
+    private List<(string Kind, Verdict Verdict)> _lastVerdicts = [];
     private DateOnly? _lastDay;
 
     public SystemAssessment Until(DateTime asOf)
@@ -46,7 +47,7 @@ internal sealed class Replay(SystemHistory history, FindingThresholds thresholds
             [.. _facts.SelectMany(visit => visit.Figures)])
         {
             Clues = new SystemClues(history.Site.Code, history.System.Code, _clues),
-            NotJudged = [.. _notJudged.OrderBy(n => n.Kind, StringComparer.Ordinal).ThenBy(n => FindingLedger.KeyOf(n.About), StringComparer.Ordinal)],
+            NotJudged = [.. NotJudgedLast().OrderBy(n => n.Kind, StringComparer.Ordinal).ThenBy(n => FindingLedger.KeyOf(n.About), StringComparer.Ordinal)],
         };
     }
 
@@ -163,7 +164,7 @@ internal sealed class Replay(SystemHistory history, FindingThresholds thresholds
         var latest = _facts[^1];
         var day = history.DayOf(moment);
         _lastDay = _lastDay is { } last && last > day ? last : day;
-        var verdicts = Verdicts(latest);
+        var verdicts = _latest.On(latest);
         if (_explained.Corrected(_facts, _facts.Count - 1, moment) is { } corrected)
         {
             verdicts = _explained.Weigh(verdicts, Verdicts(corrected));
@@ -257,13 +258,15 @@ internal sealed class Replay(SystemHistory history, FindingThresholds thresholds
 
         if (visitId is not null)
         {
-            _notJudged =
-            [
-                .. verdicts.Where(pair => pair.Verdict.NotJudgedBecause is not null)
-                    .Select(pair => new NotJudged(pair.Kind, pair.Verdict.About, pair.Verdict.NotJudgedBecause!)),
-            ];
+            _lastVerdicts = verdicts;
         }
     }
+
+    private IEnumerable<NotJudged> NotJudgedLast() => _lastVerdicts.Where(pair => pair.Verdict.NotJudgedBecause is not null)
+        .Select(pair => new NotJudged(pair.Kind, pair.Verdict.About, pair.Verdict.NotJudgedBecause!));
+
+    private static IReadOnlyList<IFindingRule> RulesFor(SystemHistory history) =>
+        history.System.Kind == SystemKind.OpenRecirculating ? FindingRules.All : FindingRules.ForRecordsOnly;
 
     private static (DateTime At, Guid Id) Earlier((DateTime At, Guid Id) best, SystemVisit visit) =>
         Compare((visit.At, visit.Visit.Id), best) < 0 ? (visit.At, visit.Visit.Id) : best;

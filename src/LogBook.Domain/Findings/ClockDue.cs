@@ -13,7 +13,7 @@ namespace LogBook.Domain.Findings;
 /// tasks, duties after an event and retests of a rule: the last fifth of the time is "watch", overdue is "plan", overdue under
 /// an authority's rule "act". What runs, and from when, is worked out by <see cref="Clocks.Duties"/>.
 /// </remarks>
-public sealed class ClockDue : IDailyRule
+public sealed class ClockDue : IDailyRule, IReadsCounts
 {
     // Laboratories answer within two weeks or so; at daily visits that is fifteen of them.
     private const int VisitsWithLateResults = 15;

@@ -10,7 +10,7 @@ namespace LogBook.Domain.Findings;
 /// Without a rule total counts and dip slides are judged by fixed limits; Legionella only by a rule or the programme. The band
 /// decides at once. A late result is first seen on the day it came in. Never folded under another finding.
 /// </remarks>
-public sealed class MicrobiologyHigh : IFindingRule
+public sealed class MicrobiologyHigh : IReadsCounts
 {
     private const int LongestLookBack = 12;
 

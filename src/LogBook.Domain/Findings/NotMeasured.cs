@@ -10,7 +10,7 @@ namespace LogBook.Domain.Findings;
 /// Only what was measured here before counts as missed: a programme may range a test that a laboratory or a colleague does elsewhere.
 /// Visits that bring no readings at all (a delivery, a result) are passed over.
 /// </remarks>
-public sealed class NotMeasured : IFindingRule
+public sealed class NotMeasured : IReadsCounts
 {
     private const int LookBack = 12;
 

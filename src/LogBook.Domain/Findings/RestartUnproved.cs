@@ -11,7 +11,7 @@ namespace LogBook.Domain.Findings;
 /// Only what is recorded counts, and only a laboratory's sample (colony count or Legionella, its result may be pending): a dip slide at the
 /// visit is routine, not proof of a restart. Never folded.
 /// </remarks>
-public sealed class RestartUnproved : IFindingRule
+public sealed class RestartUnproved : IReadsCounts
 {
     private static readonly Text Says = new(
         "Running again since {0} after a stop of {1} (limit {2}, {3}), and neither a disinfection nor a sample is on record since.",

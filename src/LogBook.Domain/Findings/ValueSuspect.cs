@@ -12,7 +12,7 @@ namespace LogBook.Domain.Findings;
 /// about (an import); a probe check and the readings that say the same thing differently; a counter that ran faster than it can.
 /// </summary>
 /// <remarks>Always "watch": the value stays as entered and every other rule weighs it by itself. The next believable one closes it.</remarks>
-public sealed class ValueSuspect : IFindingRule
+public sealed class ValueSuspect : IReadsCounts
 {
     // A series that was not read for so many visits has no usual.
     private const int FurthestBack = 50;
