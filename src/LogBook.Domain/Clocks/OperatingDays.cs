@@ -7,9 +7,31 @@ namespace LogBook.Domain.Clocks;
 internal static class OperatingDays
 {
     /// <summary>Whether the plant runs on a day; a plant without a pattern runs always.</summary>
-    public static bool Runs(Operation? operation, DateOnly day) => operation is null
-        || (!operation.Stops.Any(stop => stop.From <= day && day <= stop.To)
-            && (operation.Seasons.Count == 0 || operation.Seasons.Any(season => IsIn(season, day))));
+    public static bool Runs(Operation? operation, DateOnly day)
+    {
+        if (operation is null)
+        {
+            return true;
+        }
+
+        for (var i = 0; i < operation.Stops.Count; i++)
+        {
+            if (operation.Stops[i].From <= day && day <= operation.Stops[i].To)
+            {
+                return false;
+            }
+        }
+
+        for (var i = 0; i < operation.Seasons.Count; i++)
+        {
+            if (IsIn(operation.Seasons[i], day))
+            {
+                return true;
+            }
+        }
+
+        return operation.Seasons.Count == 0;
+    }
 
     /// <summary>Days of running after one day up to another, which counts.</summary>
     public static int Between(Operation? operation, DateOnly after, DateOnly upTo)

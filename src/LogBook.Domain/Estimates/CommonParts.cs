@@ -60,28 +60,21 @@ internal sealed class CommonParts : IReadOnlyDictionary<string, double>
             return other.Scaled(otherFactor);
         }
 
-        var names = new List<string>(_names);
-        var values = new List<double>(Count + other.Count);
-        foreach (var value in _values)
+        // Figures of one system mostly carry the same parts in the same order.
+        if (_names.AsSpan().SequenceEqual(other._names))
         {
-            values.Add(value * factor);
+            var both = new double[_values.Length];
+            for (var i = 0; i < both.Length; i++)
+            {
+                both[i] = (_values[i] * factor) + (other._values[i] * otherFactor);
+            }
+
+            return new CommonParts(_names, both);
         }
 
-        for (var i = 0; i < other.Count; i++)
-        {
-            var at = IndexOf(other._names[i]);
-            if (at >= 0)
-            {
-                values[at] += other._values[i] * otherFactor;
-            }
-            else
-            {
-                names.Add(other._names[i]);
-                values.Add(other._values[i] * otherFactor);
-            }
-        }
-
-        return new CommonParts([.. names], [.. values]);
+        var sum = new Sum(this, factor);
+        sum.Add(other, otherFactor);
+        return sum.ToParts();
     }
 
     public CommonParts Scaled(double factor) => Count == 0 || factor == 1 ? this : new CommonParts(_names, Array.ConvertAll(_values, value => value * factor));
@@ -108,16 +101,75 @@ internal sealed class CommonParts : IReadOnlyDictionary<string, double>
 
     IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
 
-    private int IndexOf(string name)
+    private int IndexOf(string name) => IndexOf(_names, _names.Length, name);
+
+    private static int IndexOf(string[] names, int count, string name)
     {
-        for (var i = 0; i < _names.Length; i++)
+        for (var i = 0; i < count; i++)
         {
-            if (string.Equals(_names[i], name, StringComparison.Ordinal))
+            if (string.Equals(names[i], name, StringComparison.Ordinal))
             {
                 return i;
             }
         }
 
         return -1;
+    }
+
+    /// <summary>Parts that are still being added up: names in the order in which they came first.</summary>
+    internal ref struct Sum
+    {
+        private string[] _names;
+        private double[] _values;
+        private int _count;
+        private bool _ownsNames;
+
+        public Sum(CommonParts first, double factor)
+        {
+            (_names, _count) = (first._names, first.Count);
+            _values = new double[_count];
+            for (var i = 0; i < _count; i++)
+            {
+                _values[i] = first._values[i] * factor;
+            }
+        }
+
+        public void Add(CommonParts other, double factor)
+        {
+            for (var i = 0; i < other.Count; i++)
+            {
+                var at = i < _count && ReferenceEquals(_names[i], other._names[i]) ? i : IndexOf(_names, _count, other._names[i]);
+                if (at >= 0)
+                {
+                    _values[at] += other._values[i] * factor;
+                }
+                else
+                {
+                    Append(other._names[i], other._values[i] * factor);
+                }
+            }
+        }
+
+        public readonly CommonParts ToParts() => _count == 0 ? None
+            : _count == _values.Length && _count == _names.Length ? new CommonParts(_names, _values)
+            : new CommonParts(_names[.._count], _values[.._count]);
+
+        private void Append(string name, double value)
+        {
+            if (!_ownsNames || _count == _names.Length)
+            {
+                var names = new string[_count + 2];
+                Array.Copy(_names, names, _count);
+                (_names, _ownsNames) = (names, true);
+            }
+
+            if (_count == _values.Length)
+            {
+                Array.Resize(ref _values, _names.Length);
+            }
+
+            (_names[_count], _values[_count]) = (name, value);
+            _count++;
+        }
     }
 }

@@ -19,25 +19,52 @@ public static class ControllerPlan
     /// <summary>The programme with the settings last read.</summary>
     /// <param name="visit">The visit.</param>
     /// <returns>The programme, or null where none is in force.</returns>
-    public static Programme? Of(VisitFacts visit)
+    public static Programme? Of(VisitFacts visit) => visit.Controller.Programme;
+
+    /// <summary>Works it out.</summary>
+    /// <param name="visit">The visit.</param>
+    /// <param name="before">What was worked out for the visit before, or null: where nothing has changed since, the plan stays the same object.</param>
+    internal static (Programme? Programme, LastSetting[] Read) Of(VisitFacts visit, (Programme? Programme, LastSetting[] Read)? before)
     {
         if (visit.Programme is not { } programme)
         {
-            return null;
+            return (null, []);
         }
 
-        var read = new Dictionary<string, (SettingValue Value, string? Unit)>(StringComparer.OrdinalIgnoreCase);
-        foreach (var earlier in visit.Back().Take(Reach).TakeWhile(v => v.Day >= programme.From))
+        var read = SettingsLeft.FoundAt(visit);
+        if (!Array.TrueForAll(read, Counts))
         {
-            foreach (var setting in earlier.Record.Settings.Where(s => s.NotRead != true))
+            read = Array.FindAll(read, Counts);
+        }
+
+        return before is { Programme: not null } last && ReferenceEquals(visit.Previous!.Programme, programme) && SameValues(read, last.Read)
+            ? (last.Programme, read)
+            : (Of(visit, programme, read), read);
+
+        bool Counts(LastSetting setting) => setting.On.Day >= programme.From && visit.Place - setting.On.Place < Reach;
+    }
+
+    private static bool SameValues(LastSetting[] a, LastSetting[] b)
+    {
+        if (a.Length != b.Length)
+        {
+            return false;
+        }
+
+        for (var i = 0; i < a.Length; i++)
+        {
+            if (!a[i].Name.Equals(b[i].Name, StringComparison.OrdinalIgnoreCase) || a[i].Unit != b[i].Unit || a[i].Value != b[i].Value)
             {
-                if ((earlier == visit ? setting.Found ?? setting.Left : setting.Left ?? setting.Found) is { } value)
-                {
-                    read.TryAdd(setting.Name, (value, setting.Unit));
-                }
+                return false;
             }
         }
 
+        return true;
+    }
+
+    private static Programme Of(VisitFacts visit, Programme programme, LastSetting[] settings)
+    {
+        var read = settings.ToDictionary(setting => setting.Name, setting => (setting.Value, setting.Unit), StringComparer.OrdinalIgnoreCase);
         return read.Count == 0
             ? programme
             : programme with
@@ -93,7 +120,13 @@ public static class ControllerPlan
     public static IReadOnlyList<DateTime> TrueStarts(VisitFacts visit, Programme programme, Feed feed, DateTime fromUtc, DateTime toUtc)
     {
         var ahead = Ahead(visit, programme);
-        return [.. PlannedDoses.Starts(programme, feed, visit.History.Zone, fromUtc + ahead, toUtc + ahead).Select(start => start - ahead)];
+        var starts = visit.History.Doses.Starts(programme, feed, fromUtc + ahead, toUtc + ahead).ToArray();
+        for (var i = 0; i < starts.Length; i++)
+        {
+            starts[i] -= ahead;
+        }
+
+        return starts;
     }
 
     private static Feed With(Dictionary<string, (SettingValue Value, string? Unit)> read, Feed feed, string? output)

@@ -97,6 +97,28 @@ public sealed record Estimate
     public Estimate Scaled(double factor, string? unit = null) => new(
         Value * factor, unit ?? Unit, Random * Math.Abs(factor), _parts.Scaled(factor));
 
+    /// <summary>Sum of estimates of one unit, each times an exact weight: the same as scaling and adding one after the other.</summary>
+    /// <param name="values">At least one; one unit.</param>
+    /// <param name="weights">Finite, one for each value.</param>
+    /// <returns>The sum.</returns>
+    /// <exception cref="ArgumentException">The units differ.</exception>
+    internal static Estimate WeightedSum(IReadOnlyList<Estimate> values, IReadOnlyList<double> weights)
+    {
+        var first = values[0];
+        var (value, random) = (first.Value * weights[0], first.Random * Math.Abs(weights[0]));
+        var parts = new CommonParts.Sum(first._parts, weights[0]);
+        for (var i = 1; i < values.Count; i++)
+        {
+            value += values[i].Value * weights[i];
+            var other = values[i].Random * Math.Abs(weights[i]);
+            random = Math.Sqrt((random * random) + (other * other));
+            parts.Add(values[i]._parts, weights[i]);
+            _ = first.SameUnit(values[i]);
+        }
+
+        return new Estimate(value, first.Unit, random, parts.ToParts());
+    }
+
     private Estimate Combine(Estimate other, double value, string unit, double d1, double d2)
     {
         var random = Math.Sqrt((Random * d1 * (Random * d1)) + (other.Random * d2 * (other.Random * d2)));

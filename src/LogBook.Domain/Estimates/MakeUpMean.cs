@@ -22,21 +22,29 @@ public static class MakeUpMean
     /// <returns>The mean, or that the make-up was not measured within 120 days.</returns>
     public static Computed<Estimate> Of(VisitFacts visit, string test)
     {
-        var series = visit.Back()
-            .TakeWhile(earlier => (visit.Visit.At - earlier.Visit.At).TotalDays <= OldestDays)
-            .Select(earlier => (At: earlier.Visit.At, Value: earlier.MakeUpReading(test)?.Value))
-            .Where(point => point.Value is not null)
-            .Select(point => (Days: (visit.Visit.At - point.At).TotalDays, Value: point.Value!))
-            .Take(Readings)
-            .ToList();
-        if (series.Count == 0)
+        var (ages, readings, values) = (new List<double>(Readings), new List<Estimate>(Readings), new List<double>(Readings));
+        for (var earlier = visit; earlier is not null && readings.Count < Readings; earlier = earlier.Previous)
+        {
+            var days = (visit.Visit.At - earlier.Visit.At).TotalDays;
+            if (days > OldestDays)
+            {
+                break;
+            }
+
+            if (earlier.MakeUpReading(test) is { } reading)
+            {
+                ages.Add(days);
+                readings.Add(reading.Value);
+                values.Add(reading.Value.Value);
+            }
+        }
+
+        if (readings.Count == 0)
         {
             return Computed<Estimate>.None(VisitReasons.MakeUpNotMeasured);
         }
 
-        var weights = Weights([.. series.Select(point => point.Days)], visit.FadingDays);
-        var mean = series.Zip(weights, (point, weight) => point.Value.Scaled(weight)).Aggregate((sum, part) => sum.Plus(part));
-        var values = series.Select(point => point.Value.Value).ToList();
+        var mean = Estimate.WeightedSum(readings, Weights(ages, visit.FadingDays));
         var share = Math.Max(
             visit.History.Firm.Engine.Uncertainties.Share(UncertaintyCodes.MakeUpMean),
             values.Average() > 0 ? Statistics.SpreadByMovingRange(values) / values.Average() : 0);

@@ -33,9 +33,13 @@ internal static class PlannedRuns
 
             foreach (var feed in programme.Feeds.Where(feed => feed.Mode == FeedMode.DosePlan && FeedParts.Same(feed.Drum, drum)))
             {
-                runs.AddRange(PlannedDoses.Starts(programme, feed, history.Zone, from, to)
-                    .Where(start => OperatingDays.Runs(history.System.Operation, history.DayOf(start)))
-                    .Select(start => new PlannedRun(start, feed)));
+                foreach (var start in history.Doses.Starts(programme, feed, from, to))
+                {
+                    if (OperatingDays.Runs(history.System.Operation, history.DayOf(start)))
+                    {
+                        runs.Add(new PlannedRun(start, feed));
+                    }
+                }
             }
         }
 

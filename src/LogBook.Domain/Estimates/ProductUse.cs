@@ -212,7 +212,7 @@ public sealed record ProductUse(
     /// <returns>Starts, UTC.</returns>
     internal static IReadOnlyList<DateTime> RunningStarts(VisitFacts to, Feed feed, DateTime fromUtc) =>
     [
-        .. PlannedDoses.Starts(to.Programme!, feed, to.History.Zone, fromUtc, to.Visit.At)
+        .. to.History.Doses.Starts(to.Programme!, feed, fromUtc, to.Visit.At).ToArray()
             .Where(start => OperatingDays.Runs(to.History.System.Operation, to.History.DayOf(start))),
     ];
 

@@ -75,7 +75,7 @@ public sealed record RunOut(DrumFacts Drum, Estimate Stock, Computed<Estimate> U
         Estimate? best = null;
         foreach (var from in visit.Back().Skip(1).TakeWhile(v => (visit.Visit.At - v.Visit.At).TotalDays <= LongestDays && v.Programme?.From == programme.From))
         {
-            var planned = PlannedDoses.Starts(programme, feed, visit.History.Zone, from.Visit.At, visit.Visit.At).Count;
+            var planned = visit.History.Doses.Starts(programme, feed, from.Visit.At, visit.Visit.At).Length;
             if (planned == 0 || ProductUse.UsedBetween(from, visit, code) is not { HasValue: true, Value: var used })
             {
                 continue;
@@ -95,7 +95,7 @@ public sealed record RunOut(DrumFacts Drum, Estimate Stock, Computed<Estimate> U
 
         return best is null
             ? null
-            : (best, [.. PlannedDoses.Starts(programme, feed, visit.History.Zone, visit.Visit.At, visit.Visit.At.AddDays(LongestDays)).Select(start => (start - visit.Visit.At).TotalDays)]);
+            : (best, [.. visit.History.Doses.Starts(programme, feed, visit.Visit.At, visit.Visit.At.AddDays(LongestDays)).ToArray().Select(start => (start - visit.Visit.At).TotalDays)]);
     }
 
     // The shortest stretch whose use stands out of the level's own uncertainty, else the longest up to 70 days.

@@ -69,7 +69,7 @@ internal static class Settling
         {
             var before = TimeSpan.FromMinutes(feed.BleedDownFirst?.Minutes ?? 0);
             var after = TimeSpan.FromMinutes((feed.RunMinutes ?? 0) + (feed.HoldBleedShutMin ?? 0));
-            if (PlannedDoses.Starts(visit.Programme!, feed, visit.History.Zone, visit.Visit.At - after, visit.Visit.At + before + TimeSpan.FromMinutes(1)).Count > 0)
+            if (visit.History.Doses.Starts(visit.Programme!, feed, visit.Visit.At - after, visit.Visit.At + before + TimeSpan.FromMinutes(1)).Length > 0)
             {
                 return true;
             }

@@ -40,6 +40,13 @@ public sealed class VisitFacts
     private DepositNormal? _depositNormal;
     private double? _fadingDays;
     private (bool Known, Reason? Reason) _unsettled;
+    private LastSetting[]? _settingsLeft;
+    private (Programme? Programme, LastSetting[] Read)? _controller;
+    private CodeMemo<TestResult?>? _tower;
+    private CodeMemo<TestResult?>? _makeUp;
+    private CodeMemo<Computed<Estimate>>? _makeUpMeans;
+    private CodeMemo<(VisitFacts? Since, Computed<Estimate> Hours)>? _hours;
+    private CodeMemo<ProbeDrift>? _probeDrifts;
 
     /// <summary>Makes the facts of a visit.</summary>
     /// <param name="history">Set-up, site and programmes of the system; its visits are not looked at.</param>
@@ -50,6 +57,7 @@ public sealed class VisitFacts
         History = history;
         Visit = visit;
         Previous = previous;
+        Place = previous is null ? 0 : previous.Place + 1;
         Day = history.DayOf(visit.At);
         Programme = history.ProgrammeOn(Day);
     }
@@ -62,6 +70,9 @@ public sealed class VisitFacts
 
     /// <summary>The visit before, or null.</summary>
     public VisitFacts? Previous { get; }
+
+    /// <summary>How many visits were before it.</summary>
+    internal int Place { get; }
 
     /// <summary>Day of the visit in the site's zone.</summary>
     public DateOnly Day { get; }
@@ -143,6 +154,24 @@ public sealed class VisitFacts
     /// <summary>Results as the checks of an entry see them.</summary>
     internal EnteredValues Entered => _entered ??= EnteredValues.Of(this);
 
+    /// <summary>Settings as this visit and those before it left them.</summary>
+    internal LastSetting[] SettingsLeft
+    {
+        get
+        {
+            // From the first visit on that does not know it yet, so that a long history does not pile up calls.
+            for (var unknown = FirstUnknown(); _settingsLeft is null; unknown = FirstUnknown())
+            {
+                unknown._settingsLeft = Estimates.SettingsLeft.After(unknown);
+            }
+
+            return _settingsLeft;
+        }
+    }
+
+    /// <summary>The programme as the controller holds it, with the settings that make it.</summary>
+    internal (Programme? Programme, LastSetting[] Read) Controller => _controller ??= ControllerPlan.Of(this, Previous?._controller);
+
     /// <summary>What was found and done.</summary>
     internal VisitedSystem Record => Visit.Record;
 
@@ -153,7 +182,11 @@ public sealed class VisitFacts
     /// <param name="visit">The visit with what is known now.</param>
     internal void TakeCounts(SystemVisit visit)
     {
-        (_tests, _entered) = ReferenceEquals(visit, Visit) ? (_tests, _entered) : (null, null);
+        if (!ReferenceEquals(visit, Visit))
+        {
+            (_tests, _entered, _tower, _makeUp) = (null, null, null, null);
+        }
+
         _duties = null;
         Visit = visit;
     }
@@ -186,17 +219,21 @@ public sealed class VisitFacts
     /// <summary>Result of a test of the tower water as found: a hand instrument before a kit, a laboratory and site staff; never the controller's display.</summary>
     /// <param name="test">Code of the test.</param>
     /// <returns>The result, or null when it was not measured.</returns>
-    public TestResult? TowerReading(string test) => Preferred(test, SamplePoints.Tower) ?? Preferred(test, SamplePoints.Bleed);
+    public TestResult? TowerReading(string test) => (_tower ??= new()).TryGet(test, out var kept)
+        ? kept
+        : _tower.Keep(test, Preferred(test, SamplePoints.Tower) ?? Preferred(test, SamplePoints.Bleed));
 
     /// <summary>Result of a test of the make-up water (behind the softener where only that was tested).</summary>
     /// <param name="test">Code of the test.</param>
     /// <returns>The result, or null when it was not measured.</returns>
-    public TestResult? MakeUpReading(string test) => Preferred(test, SamplePoints.MakeUp) ?? Preferred(test, SamplePoints.Softened);
+    public TestResult? MakeUpReading(string test) => (_makeUp ??= new()).TryGet(test, out var kept)
+        ? kept
+        : _makeUp.Keep(test, Preferred(test, SamplePoints.MakeUp) ?? Preferred(test, SamplePoints.Softened));
 
     /// <summary>Fading mean of the make-up that fed the present water.</summary>
     /// <param name="test">Code of the test.</param>
     /// <returns>The mean, or why there is none.</returns>
-    public Computed<Estimate> MakeUp(string test) => MakeUpMean.Of(this, test);
+    public Computed<Estimate> MakeUp(string test) => (_makeUpMeans ??= new()).TryGet(test, out var kept) ? kept : _makeUpMeans.Keep(test, MakeUpMean.Of(this, test));
 
     /// <summary>A water meter at this visit.</summary>
     /// <param name="code">Code of the meter.</param>
@@ -216,22 +253,25 @@ public sealed class VisitFacts
     /// <summary>Hours an output ran since its last reading.</summary>
     /// <param name="output">Code of the output.</param>
     /// <returns>Hours, or why they are not known.</returns>
-    public Computed<Estimate> HoursRun(string output)
-    {
-        if (HoursReading(output) is not { } now)
-        {
-            return Computed<Estimate>.None(IntervalReasons.NotRead);
-        }
-
-        return HoursSince(output) is { } since
-            ? HoursBetween.Of(since.HoursReading(output)!, now, (Visit.At - since.Visit.At).TotalHours)
-            : Computed<Estimate>.None(IntervalReasons.NoEarlierReading);
-    }
+    public Computed<Estimate> HoursRun(string output) => Hours(output).Hours;
 
     /// <summary>Visit of the last reading of an output's hours before this one.</summary>
     /// <param name="output">Code of the output.</param>
     /// <returns>The visit, or null.</returns>
-    public VisitFacts? HoursSince(string output) => Back().Skip(1).FirstOrDefault(earlier => earlier.HoursReading(output) is not null);
+    public VisitFacts? HoursSince(string output) => Hours(output).Since;
+
+    /// <summary>Straight line through the errors of a probe up to this visit: kept, because several rules ask for it.</summary>
+    /// <param name="probe">One of <see cref="Probes"/>.</param>
+    internal ProbeDrift Drift(ProbeFacts probe)
+    {
+        // A probe compared twice at one visit has two lines, of which only the first is kept.
+        if (Probes.Count(other => other.Probe.Equals(probe.Probe, StringComparison.OrdinalIgnoreCase)) > 1)
+        {
+            return ProbeDrift.Of(this, probe);
+        }
+
+        return (_probeDrifts ??= new()).TryGet(probe.Probe, out var kept) ? kept : _probeDrifts.Keep(probe.Probe, ProbeDrift.Of(this, probe));
+    }
 
     /// <summary>What earlier visits tell about a pump: kept, because every later visit asks for it again.</summary>
     /// <param name="pump">The pump.</param>
@@ -278,19 +318,83 @@ public sealed class VisitFacts
         return scatter;
     }
 
-    private HoursReading? HoursReading(string output) =>
-        Record.HoursRun.FirstOrDefault(reading => reading.Output.Equals(output, StringComparison.OrdinalIgnoreCase));
-
-    private TestResult? Preferred(string test, string at) => Tests
-        .Where(result => result.Reading.Test.Equals(test, StringComparison.OrdinalIgnoreCase)
-            && result.Reading.At.Equals(at, StringComparison.OrdinalIgnoreCase)
-            && result.Reading.Source != ReadingSource.Controller
-            && result.Reading.Phase != ReadingPhase.Left)
-        .MinBy(result => (result.Reading.Phase == ReadingPhase.Again ? 1 : 0, result.Reading.Source switch
+    private (VisitFacts? Since, Computed<Estimate> Hours) Hours(string output)
+    {
+        if ((_hours ??= new()).TryGet(output, out var kept))
         {
-            ReadingSource.Reference => 0,
-            ReadingSource.Kit or null => 1,
-            ReadingSource.Lab => 2,
-            _ => 3,
-        }));
+            return kept;
+        }
+
+        var since = Previous;
+        while (since is not null && since.HoursReading(output) is null)
+        {
+            if (since._hours?.TryGet(output, out var before) == true)
+            {
+                since = before.Since;
+                break;
+            }
+
+            since = since.Previous;
+        }
+
+        var hours = HoursReading(output) is not { } now ? Computed<Estimate>.None(IntervalReasons.NotRead)
+            : since is null ? Computed<Estimate>.None(IntervalReasons.NoEarlierReading)
+            : HoursBetween.Of(since.HoursReading(output)!, now, (Visit.At - since.Visit.At).TotalHours);
+        return _hours.Keep(output, (since, hours));
+    }
+
+    private HoursReading? HoursReading(string output)
+    {
+        for (var i = 0; i < Record.HoursRun.Count; i++)
+        {
+            if (Record.HoursRun[i].Output.Equals(output, StringComparison.OrdinalIgnoreCase))
+            {
+                return Record.HoursRun[i];
+            }
+        }
+
+        return null;
+    }
+
+    private VisitFacts FirstUnknown()
+    {
+        var visit = this;
+        while (visit.Previous is { _settingsLeft: null } previous)
+        {
+            visit = previous;
+        }
+
+        return visit;
+    }
+
+    private TestResult? Preferred(string test, string at)
+    {
+        TestResult? best = null;
+        var bestRank = int.MaxValue;
+        var tests = Tests;
+        for (var i = 0; i < tests.Count; i++)
+        {
+            var reading = tests[i].Reading;
+            if (reading.Source != ReadingSource.Controller
+                && reading.Phase != ReadingPhase.Left
+                && reading.Test.Equals(test, StringComparison.OrdinalIgnoreCase)
+                && reading.At.Equals(at, StringComparison.OrdinalIgnoreCase)
+                && Rank(reading) is var rank
+                && rank < bestRank)
+            {
+                (best, bestRank) = (tests[i], rank);
+            }
+        }
+
+        return best;
+    }
+
+    // What was found before what was measured again, then by source.
+    private static int Rank(Reading reading) => (reading.Phase == ReadingPhase.Again ? 4 : 0) + reading.Source switch
+    {
+        ReadingSource.Reference => 0,
+        ReadingSource.Kit or null => 1,
+        ReadingSource.Lab => 2,
+        _ => 3,
+    };
 }

@@ -128,7 +128,7 @@ internal static class VisitFigures
                 probe.Probe,
                 probe.ErrorFound,
                 [new("as-found", probe.AsFoundUsPerCm, "uS/cm"), .. Input("reference", probe.Reference)]));
-            var drift = ProbeDrift.Of(visit, probe);
+            var drift = visit.Drift(probe);
             if (drift.Points > 1)
             {
                 figures.Add(new Figure(

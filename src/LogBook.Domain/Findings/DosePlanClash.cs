@@ -115,6 +115,19 @@ public sealed class DosePlanClash : IFindingRule
     private static Text BasisOf(Product a, Product b, FindingThresholds thresholds) =>
         a.LabelGapHours is null && b.LabelGapHours is null ? thresholds.BiocideGapHours.Basis : OfLabel;
 
+    private static DateTime LastUntil(ReadOnlySpan<DateTime> starts, DateTime moment)
+    {
+        for (var i = starts.Length - 1; i >= 0; i--)
+        {
+            if (starts[i] <= moment)
+            {
+                return starts[i];
+            }
+        }
+
+        return default;
+    }
+
     private static Indication? TooSoon(VisitFacts visit, Programme programme, Fed later, Fed first, double? hours, bool isContact, FindingThresholds thresholds)
     {
         if (hours is not { } needed)
@@ -125,12 +138,12 @@ public sealed class DosePlanClash : IFindingRule
         var weeks = programme.PlanWeeks ?? DosePlans.PlanCalendar.UsualWeeks;
         var from = visit.Visit.At;
         var to = from.AddDays(7 * (weeks + 1));
-        var firsts = PlannedDoses.Starts(programme, first.Feed, visit.History.Zone, from, to);
-        var laters = PlannedDoses.Starts(programme, later.Feed, visit.History.Zone, from, to);
+        var firsts = visit.History.Doses.Starts(programme, first.Feed, from, to);
+        var laters = visit.History.Doses.Starts(programme, later.Feed, from, to);
         var run = isContact ? (first.Feed.RunMinutes ?? 0) / 60 : 0;
         foreach (var start in laters)
         {
-            var before = firsts.LastOrDefault(other => other <= start);
+            var before = LastUntil(firsts, start);
             if (before == default || (start - before).TotalHours >= needed + run - 1e-6)
             {
                 continue;

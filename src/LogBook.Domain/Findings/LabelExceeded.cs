@@ -167,16 +167,43 @@ public sealed class LabelExceeded : IFindingRule
 
             Dose(litres);
             var from = visit.Visit.At;
-            var starts = PlannedDoses.Starts(programme, feed, visit.History.Zone, from, from.AddDays(DaysOfAWeek * ((programme.PlanWeeks ?? 4) + 1)));
+            var walls = visit.History.Doses.Starts(programme, feed, from, from.AddDays(DaysOfAWeek * ((programme.PlanWeeks ?? 4) + 1))).ToArray();
 
             // Wall times: when the clocks move forward a week has an hour less, and the next start belongs to the next week all the same.
-            var walls = starts.Select(start => TimeZoneInfo.ConvertTimeFromUtc(start, visit.History.Zone)).ToList();
-            var most = walls.Select((start, i) => walls.Skip(i).Count(later => later < start.AddDays(DaysOfAWeek))).DefaultIfEmpty(0).Max();
-            Week(most * litres);
-            if (starts.Count > 1)
+            for (var i = 0; i < walls.Length; i++)
             {
-                Gap(walls.Zip(walls.Skip(1), (a, b) => (b - a).TotalHours).Min());
+                walls[i] = TimeZoneInfo.ConvertTimeFromUtc(walls[i], visit.History.Zone);
             }
+
+            Week(MostWithinAWeek(walls) * litres);
+            if (walls.Length > 1)
+            {
+                var least = double.MaxValue;
+                for (var i = 1; i < walls.Length; i++)
+                {
+                    least = Math.Min(least, (walls[i] - walls[i - 1]).TotalHours);
+                }
+
+                Gap(least);
+            }
+        }
+
+        // Counted from each start on: where the clocks moved back, a later one may stand before it on the wall.
+        private static int MostWithinAWeek(DateTime[] walls)
+        {
+            var most = 0;
+            for (var i = 0; i < walls.Length; i++)
+            {
+                var count = 0;
+                for (var later = i; later < walls.Length; later++)
+                {
+                    count += walls[later] < walls[i].AddDays(DaysOfAWeek) ? 1 : 0;
+                }
+
+                most = Math.Max(most, count);
+            }
+
+            return most;
         }
 
         private double? AmountOf(Feed feed) => feed.RunMinutes is { } minutes && FeedParts.PumpOf(visit, drum!)?.RatedLPerH is { } rated

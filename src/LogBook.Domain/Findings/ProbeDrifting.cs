@@ -33,7 +33,7 @@ public sealed class ProbeDrifting : IFindingRule
         foreach (var probe in visit.Probes.Where(probe => probe.ErrorFound.HasValue))
         {
             var about = new About { Probe = probe.Probe };
-            var drift = ProbeDrift.Of(visit, probe);
+            var drift = visit.Drift(probe);
             if (drift.Points < thresholds.ProbeDriftPoints.Value || !drift.SlopePerDay.HasValue)
             {
                 // A series that a cleaning or calibration ended carries no drift any more; a short one says nothing yet.
@@ -54,7 +54,7 @@ public sealed class ProbeDrifting : IFindingRule
         var limit = thresholds.ProbeForecastPercent;
         var confirmed = Confirm.ByEarlierVisit(visit, earlier =>
             earlier.Probes.FirstOrDefault(p => p.Probe.Equals(code, StringComparison.OrdinalIgnoreCase)) is { ErrorFound.HasValue: true } then
-            && ProbeDrift.Of(earlier, then) is { SlopePerDay.HasValue: true } before && before.Points >= thresholds.ProbeDriftPoints.Value
+            && earlier.Drift(then) is { SlopePerDay.HasValue: true } before && before.Points >= thresholds.ProbeDriftPoints.Value
                 ? IsDrifting(before, thresholds)
                 : null);
         return new Indication(

@@ -84,7 +84,7 @@ public abstract class ResidualOff : IFindingRule
             if (drum is not null
                 && visit.History.Firm.Products.GetValueOrDefault(drum.Product) is { } product
                 && test.Equals(product.Residual?.Test, StringComparison.OrdinalIgnoreCase)
-                && PlannedDoses.Starts(visit.Programme!, feed, visit.History.Zone, visit.Visit.At.AddHours(-thresholds.SlugHours.Value), visit.Visit.At).Count > 0)
+                && visit.History.Doses.Starts(visit.Programme!, feed, visit.Visit.At.AddHours(-thresholds.SlugHours.Value), visit.Visit.At).Length > 0)
             {
                 return true;
             }

@@ -1,3 +1,4 @@
+using LogBook.Domain.Estimates;
 using LogBook.Domain.Programmes;
 using LogBook.Domain.Sites;
 using LogBook.Domain.Visits;
@@ -21,6 +22,7 @@ public sealed class SystemHistory
         Visits = [.. visits.OrderBy(v => v.At).ThenBy(v => v.Visit.Id)];
         Versions = Visits;
         Programmes = [.. system.Programmes.OrderBy(p => p.From)];
+        Doses = new DoseCalendars(Zone);
     }
 
     /// <summary>The firm's set-up.</summary>
@@ -43,6 +45,9 @@ public sealed class SystemHistory
 
     /// <summary>Programmes by first day.</summary>
     public IReadOnlyList<Programme> Programmes { get; }
+
+    /// <summary>Calendar doses.</summary>
+    internal DoseCalendars Doses { get; }
 
     /// <summary>Makes the history of a system from a firm's visits.</summary>
     /// <param name="firm">The firm's set-up, which holds the site and the system.</param>

@@ -4,6 +4,13 @@ namespace LogBook.Domain.Trends;
 /// <remarks>Reference: 05-probe-drift.csv, t_975, norris_t975, drift_p_value.</remarks>
 public static class StudentT
 {
+    private const double UsualConfidence = 0.95;
+    private const int MostUsual = 300;
+
+    // Every line of every visit asks for one of these.
+    private static readonly Lazy<double>[] Usual =
+        [.. Enumerable.Range(0, MostUsual).Select(degrees => new Lazy<double>(() => Quantile(UsualConfidence, degrees)))];
+
     /// <summary>Two-sided quantile: |t| is exceeded with probability 1 − <paramref name="confidence"/>.</summary>
     /// <param name="confidence">Between 0 and 1, as 0.95.</param>
     /// <param name="degreesOfFreedom">1 or more.</param>
@@ -17,8 +24,13 @@ public static class StudentT
         }
 
         ArgumentOutOfRangeException.ThrowIfLessThan(degreesOfFreedom, 1);
-        return SpecialFunctions.Bisect(t => 1 - PValue(t, degreesOfFreedom), confidence, 0, 1e9);
+        return confidence == UsualConfidence && degreesOfFreedom < Usual.Length
+            ? Usual[degreesOfFreedom].Value
+            : Quantile(confidence, degreesOfFreedom);
     }
+
+    private static double Quantile(double confidence, int degreesOfFreedom) =>
+        SpecialFunctions.Bisect(t => 1 - PValue(t, degreesOfFreedom), confidence, 0, 1e9);
 
     /// <summary>Two-sided probability of a value as far from zero.</summary>
     /// <param name="t">Any finite value.</param>

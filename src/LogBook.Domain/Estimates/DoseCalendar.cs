@@ -1,0 +1,43 @@
+using LogBook.Domain.Programmes;
+
+namespace LogBook.Domain.Estimates;
+
+/// <summary>Starts of one calendar dose, kept for the days that were asked for so far.</summary>
+internal sealed class DoseCalendar(Programme programme, Feed feed, TimeZoneInfo zone)
+{
+    // Visits are weeks apart: room for the next few ones.
+    private const int DaysAhead = 60;
+
+    private volatile Kept? _kept;
+
+    /// <summary>Starts in a stretch of time.</summary>
+    /// <param name="fromUtc">Start of the stretch, included.</param>
+    /// <param name="toUtc">End of the stretch, excluded.</param>
+    /// <returns>Starts, UTC, in order.</returns>
+    public ReadOnlySpan<DateTime> Starts(DateTime fromUtc, DateTime toUtc)
+    {
+        var kept = _kept;
+        if (kept is null || fromUtc < kept.From || toUtc > kept.To)
+        {
+            var (from, to) = kept is null ? (fromUtc, toUtc) : (fromUtc < kept.From ? fromUtc : kept.From, toUtc > kept.To ? toUtc.AddDays(DaysAhead) : kept.To);
+            _kept = kept = new Kept(from, to, [.. PlannedDoses.Starts(programme, feed, zone, from, to)]);
+        }
+
+        var (first, end) = (FirstFrom(kept.Starts, fromUtc), FirstFrom(kept.Starts, toUtc));
+        return first < end ? kept.Starts.AsSpan(first..end) : [];
+    }
+
+    private static int FirstFrom(DateTime[] starts, DateTime moment)
+    {
+        var (low, high) = (0, starts.Length);
+        while (low < high)
+        {
+            var middle = (low + high) / 2;
+            (low, high) = starts[middle] < moment ? (middle + 1, high) : (low, middle);
+        }
+
+        return low;
+    }
+
+    private sealed record Kept(DateTime From, DateTime To, DateTime[] Starts);
+}
