@@ -61,13 +61,13 @@ internal sealed class ExplainedAway(SystemHistory history, IReadOnlyList<RoundSh
     /// <summary>Verdicts with what the known shifts explain marked.</summary>
     public List<(string Kind, Verdict Verdict)> Weigh(List<(string Kind, Verdict Verdict)> verdicts, IEnumerable<(string Kind, Verdict Verdict)> corrected)
     {
-        var without = new Dictionary<(string, string), Verdict>();
+        var without = new Dictionary<(string, About?), Verdict>(MatterComparer.Instance);
         foreach (var (kind, verdict) in corrected)
         {
-            without.TryAdd((kind, FindingLedger.KeyOf(verdict.About)), verdict);
+            without.TryAdd((kind, verdict.About), verdict);
         }
 
-        return verdicts.ConvertAll(pair => (pair.Kind, Weigh(pair.Kind, pair.Verdict, without.GetValueOrDefault((pair.Kind, FindingLedger.KeyOf(pair.Verdict.About))))));
+        return verdicts.ConvertAll(pair => (pair.Kind, Weigh(pair.Kind, pair.Verdict, without.GetValueOrDefault((pair.Kind, pair.Verdict.About)))));
     }
 
     /// <summary>One verdict beside what its rule says without the shifts; null where it says nothing then.</summary>

@@ -11,11 +11,19 @@ namespace LogBook.Domain.Assessments;
 internal sealed class FindingLedger(string? site, string? system)
 {
     private readonly List<Entry> _entries = [];
-    private readonly Dictionary<(string Kind, string About), Entry> _latest = [];
+    private readonly List<Entry> _open = [];
+    private readonly Dictionary<(string Kind, About? About), Entry> _latest = new(MatterComparer.Instance);
 
-    /// <summary>Severity of a kind that is open, whatever its subject; null when none is.</summary>
-    public IEnumerable<(string Kind, About? About, Severity Severity)> Open =>
-        _entries.Where(entry => entry.State == FindingState.Open).Select(entry => (entry.Kind, entry.About, entry.Severity));
+    /// <summary>What is open, in the order in which it opened.</summary>
+    public IEnumerable<(string Kind, About? About, Severity Severity)> Open
+    {
+        get
+        {
+            // Nothing opens again once it is closed or withdrawn.
+            _open.RemoveAll(entry => entry.State != FindingState.Open);
+            return _open.Select(entry => (entry.Kind, entry.About, entry.Severity));
+        }
+    }
 
     /// <summary>Takes in a verdict.</summary>
     /// <param name="kind">Kind of the finding.</param>
@@ -31,7 +39,7 @@ internal sealed class FindingLedger(string? site, string? system)
             return;
         }
 
-        var key = (kind, KeyOf(verdict.About));
+        var key = (kind, verdict.About);
         var open = _latest.TryGetValue(key, out var latest) && latest.State == FindingState.Open ? latest : null;
         if (verdict.Indication is not { } shown)
         {
@@ -50,6 +58,7 @@ internal sealed class FindingLedger(string? site, string? system)
         {
             open = new Entry(kind, verdict.About, seen, verdict.ShownBy ?? visitId, latest?.FirstSeen);
             _entries.Add(open);
+            _open.Add(open);
             _latest[key] = open;
         }
 
@@ -80,7 +89,7 @@ internal sealed class FindingLedger(string? site, string? system)
         }
         else if (latest is null or { State: FindingState.Closed })
         {
-            _latest[(kind, KeyOf(verdict.About))] = latest = new Entry(kind, verdict.About, verdict.SeenOn ?? day, verdict.ShownBy ?? visitId, latest?.FirstSeen) { Indication = verdict.Indication! };
+            _latest[(kind, verdict.About)] = latest = new Entry(kind, verdict.About, verdict.SeenOn ?? day, verdict.ShownBy ?? visitId, latest?.FirstSeen) { Indication = verdict.Indication! };
             _entries.Add(latest);
         }
 

@@ -50,13 +50,22 @@ internal sealed class Folding
     public Folding(IEnumerable<(string Kind, About? About, Severity Severity)> open, IReadOnlyList<(string Kind, Verdict Verdict)> verdicts)
     {
         // A mere "watch" leads nothing: folding under it would leave no headline at all.
-        var judged = verdicts.Where(pair => pair.Verdict.NotJudgedBecause is null).Select(pair => (pair.Kind, FindingLedger.KeyOf(pair.Verdict.About))).ToHashSet();
-        _causes =
-        [
-            .. open.Where(entry => entry.Severity >= Severity.Plan && !judged.Contains((entry.Kind, FindingLedger.KeyOf(entry.About))))
-                .Select(entry => (entry.Kind, entry.About)),
-            .. verdicts.Where(pair => pair.Verdict is { ExplainedBy: null, Indication.Severity: >= Severity.Plan }).Select(pair => (pair.Kind, pair.Verdict.About)),
-        ];
+        _causes = [];
+        foreach (var (kind, about, severity) in open)
+        {
+            if (severity >= Severity.Plan && !IsJudged(verdicts, kind, about))
+            {
+                _causes.Add((kind, about));
+            }
+        }
+
+        foreach (var (kind, verdict) in verdicts)
+        {
+            if (verdict is { ExplainedBy: null, Indication.Severity: >= Severity.Plan })
+            {
+                _causes.Add((kind, verdict.About));
+            }
+        }
     }
 
     /// <summary>Severity of a verdict after folding.</summary>
@@ -72,13 +81,26 @@ internal sealed class Folding
 
         foreach (var row in Rows)
         {
-            if (row.Explains == kind && _causes.Any(cause => cause.Kind == row.Cause && (!row.SameDrum || SameDrum(cause.About, verdict.About))))
+            if (row.Explains == kind && _causes.Exists(cause => cause.Kind == row.Cause && (!row.SameDrum || SameDrum(cause.About, verdict.About))))
             {
                 return Severity.Watch;
             }
         }
 
         return shown.Severity;
+    }
+
+    private static bool IsJudged(IReadOnlyList<(string Kind, Verdict Verdict)> verdicts, string kind, About? about)
+    {
+        for (var i = 0; i < verdicts.Count; i++)
+        {
+            if (verdicts[i].Kind == kind && verdicts[i].Verdict.NotJudgedBecause is null && MatterComparer.SameSubject(verdicts[i].Verdict.About, about))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static bool SameDrum(About? a, About? b) =>

@@ -24,6 +24,7 @@ internal sealed class Replay(SystemHistory history, FindingThresholds thresholds
     private readonly ExplainedAway _explained = new(history, inputs.Shifts);
     private readonly FindingLedger _ledger = new(history.Site.Code, history.System.Code);
     private readonly IReadOnlyList<IFindingRule> _rules = RulesFor(history);
+    private readonly IReadOnlyList<IDailyRule> _dailyRules = [.. RulesFor(history).OfType<IDailyRule>()];
     private readonly LatestVerdicts _latest = new(history, RulesFor(history), thresholds);
     private List<(string Kind, Verdict Verdict)> _lastVerdicts = [];
     private DateOnly? _lastDay;
@@ -114,16 +115,17 @@ internal sealed class Replay(SystemHistory history, FindingThresholds thresholds
             earliest = Earlier(earliest, version);
         }
 
-        var keep = _facts.FindIndex(visit => Compare((visit.Visit.At, visit.Visit.Visit.Id), earliest) >= 0);
-        if (keep >= 0)
+        var keep = _facts.Count;
+        while (keep > 0 && Compare((_facts[keep - 1].Visit.At, _facts[keep - 1].Visit.Visit.Id), earliest) >= 0)
         {
-            _facts.RemoveRange(keep, _facts.Count - keep);
-            _factClues.RemoveRange(keep, _factClues.Count - keep);
+            keep--;
         }
 
-        var later = known.Values
-            .Where(visit => Compare((visit.At, visit.Visit.Id), earliest) >= 0)
-            .OrderBy(visit => visit.At).ThenBy(visit => visit.Visit.Id);
+        var isNewest = keep == _facts.Count;
+        var later = versions.Select(version => version.Visit.Id).Concat(_facts.Skip(keep).Select(visit => visit.Visit.Visit.Id)).Distinct().Select(id => known[id]).ToList();
+        later.Sort((a, b) => Compare((a.At, a.Visit.Id), (b.At, b.Visit.Id)));
+        _facts.RemoveRange(keep, _facts.Count - keep);
+        _factClues.RemoveRange(keep, _factClues.Count - keep);
         var come = new List<VisitClues>();
         foreach (var visit in later)
         {
@@ -132,7 +134,7 @@ internal sealed class Replay(SystemHistory history, FindingThresholds thresholds
             come.Add(_factClues[^1]);
         }
 
-        if (keep >= 0 || come.Exists(clues => !clues.IsEmpty))
+        if (!isNewest || come.Exists(clues => !clues.IsEmpty))
         {
             _clues.Add(new ClueStep(moment, earliest.At, earliest.Id, [.. come.Where(clues => !clues.IsEmpty)]));
         }
@@ -152,10 +154,13 @@ internal sealed class Replay(SystemHistory history, FindingThresholds thresholds
             known[version.Visit.Id] = version.AsKnownAt(moment);
         }
 
-        var first = _facts.FindIndex(facts => versions.Any(version => version.Visit.Id == facts.Visit.Visit.Id));
-        for (var i = first; i < _facts.Count; i++)
+        var left = versions.Count;
+        for (var i = _facts.Count - 1; left > 0; i--)
         {
-            _facts[i].TakeCounts(known[_facts[i].Visit.Visit.Id]);
+            var id = _facts[i].Visit.Visit.Id;
+            var isOne = versions.Any(version => version.Visit.Id == id);
+            _facts[i].TakeCounts(isOne ? known[id] : _facts[i].Visit);
+            left -= isOne ? 1 : 0;
         }
     }
 
@@ -199,14 +204,14 @@ internal sealed class Replay(SystemHistory history, FindingThresholds thresholds
         {
             if (_rules.FirstOrDefault(rule => rule.Kind == kind) is { } rule)
             {
-                ExplainOpen(rule, FindingLedger.KeyOf(about), moment, day);
+                ExplainOpen(rule, about, moment, day);
             }
         }
     }
 
-    private void ExplainOpen(IFindingRule rule, string about, DateTime moment, DateOnly day)
+    private void ExplainOpen(IFindingRule rule, About? about, DateTime moment, DateOnly day)
     {
-        Verdict? Of(VisitFacts visit) => rule.Judge(visit, thresholds).FirstOrDefault(verdict => FindingLedger.KeyOf(verdict.About) == about);
+        Verdict? Of(VisitFacts visit) => rule.Judge(visit, thresholds).FirstOrDefault(verdict => MatterComparer.SameSubject(verdict.About, about));
         for (var i = _facts.Count - 1; i >= Math.Max(0, _facts.Count - LongestLookBack); i--)
         {
             if (_explained.Corrected(_facts, i, moment) is not { } corrected)
@@ -239,11 +244,17 @@ internal sealed class Replay(SystemHistory history, FindingThresholds thresholds
         var end = including ? day : day.AddDays(-1);
         for (var next = last.AddDays(1); next <= end; next = next.AddDays(1))
         {
-            Apply(
-                [.. _rules.OfType<IDailyRule>().SelectMany(rule => rule.JudgeDay(_facts[^1], next, thresholds).Select(verdict => (rule.Kind, verdict)))],
-                next,
-                next,
-                null);
+            List<(string Kind, Verdict Verdict)> verdicts = [];
+            foreach (var rule in _dailyRules)
+            {
+                verdicts.AddRange(rule.JudgeDay(_facts[^1], next, thresholds).Select(verdict => (rule.Kind, verdict)));
+            }
+
+            if (verdicts.Count > 0)
+            {
+                Apply(verdicts, next, next, null);
+            }
+
             _lastDay = next;
         }
     }

@@ -1,3 +1,4 @@
+using LogBook.Domain.Estimates;
 using LogBook.Domain.Findings;
 using LogBook.Domain.History;
 using LogBook.Domain.Programmes;
@@ -24,27 +25,31 @@ public static class Duties
     /// <param name="newestFirst">Visits as known, newest first.</param>
     /// <param name="day">Day in the site's zone.</param>
     /// <returns>One duty for each rule and what sets it running; none where there was no visit.</returns>
-    public static IReadOnlyList<Duty> Of(SystemHistory history, IEnumerable<SystemVisit> newestFirst, DateOnly day) =>
-        Of(history, [.. newestFirst], RulesInForce.Of(history, day));
-
-    internal static IReadOnlyList<Duty> Of(SystemHistory history, List<SystemVisit> visits, IEnumerable<Rule> rules)
+    public static IReadOnlyList<Duty> Of(SystemHistory history, IEnumerable<SystemVisit> newestFirst, DateOnly day)
     {
-        if (visits.Count == 0)
+        VisitFacts? latest = null;
+        foreach (var visit in newestFirst.Reverse())
         {
-            return [];
+            latest = new VisitFacts(history, visit, latest);
         }
 
+        return latest is null ? [] : Of(latest, RulesInForce.Of(history, day));
+    }
+
+    internal static IReadOnlyList<Duty> Of(VisitFacts latest, IReadOnlyList<Rule> rules)
+    {
+        var history = latest.History;
         var duties = new List<Duty>();
         foreach (var rule in rules)
         {
             if (EventNames.TryParse(rule.OnEvent, out var type))
             {
-                Add(duties, AfterEvent(history, visits, rule, type));
+                Add(duties, AfterEvent(history, latest, rule, type));
                 continue;
             }
 
-            Add(duties, Interval(history, visits, rule));
-            Add(duties, Retest(history, visits, rule));
+            Add(duties, Interval(history, latest, rule));
+            Add(duties, Retest(history, latest, rule));
         }
 
         return duties;
@@ -58,21 +63,21 @@ public static class Duties
         }
     }
 
-    private static Duty? Interval(SystemHistory history, List<SystemVisit> visits, Rule rule)
+    private static Duty? Interval(SystemHistory history, VisitFacts latest, Rule rule)
     {
         if (rule.EveryDays is not > 0 || (rule.Test is null && rule.Task is null))
         {
             return null;
         }
 
-        var last = rule.Test is { } test ? SampledAt(visits, test) : DoneAt(visits, rule.Task!);
-        var since = last is { } moment ? history.DayOf(moment) : First(history, visits, rule);
+        var last = rule.Test is { } test ? SampledAt(latest, test) : DoneAt(latest, rule.Task!);
+        var since = last is { } moment ? history.DayOf(moment) : First(history, latest, rule);
         return new Duty(DutyKind.Interval, rule, since, rule.EveryDays.Value + (rule.GraceDays ?? 0), OperationOf(history, rule));
     }
 
-    private static Duty? AfterEvent(SystemHistory history, List<SystemVisit> visits, Rule rule, EventType type)
+    private static Duty? AfterEvent(SystemHistory history, VisitFacts latest, Rule rule, EventType type)
     {
-        if ((rule.WithinDays ?? rule.EveryDays) is not { } within || NewestEvent(visits, type) is not { } happened)
+        if ((rule.WithinDays ?? rule.EveryDays) is not { } within || NewestEvent(latest, type) is not { } happened)
         {
             return null;
         }
@@ -81,63 +86,78 @@ public static class Duties
         return new Duty(DutyKind.AfterEvent, rule, since, within + (rule.GraceDays ?? 0), OperationOf(history, rule))
         {
             Event = type,
-            IsMet = AnswerTo(history, visits, rule) is { } answered && history.DayOf(answered) >= since,
+            IsMet = AnswerTo(history, latest, rule) is { } answered && history.DayOf(answered) >= since,
         };
     }
 
     // What an event asks for: its test or task; where it names neither, the count that the system's rules watch.
-    private static DateTime? AnswerTo(SystemHistory history, List<SystemVisit> visits, Rule rule)
+    private static DateTime? AnswerTo(SystemHistory history, VisitFacts latest, Rule rule)
     {
         if (rule.Task is { } task)
         {
-            return DoneAt(visits, task);
+            return DoneAt(latest, task);
         }
 
         if (rule.Test is { } test)
         {
-            return SampledAt(visits, test);
+            return SampledAt(latest, test);
         }
 
         var watched = history.Firm.Rules.Any(other => TestCodes.Legionella.Equals(other.Test, StringComparison.OrdinalIgnoreCase)
             && history.System.Rules.Contains(other.Code, StringComparer.OrdinalIgnoreCase));
-        return (watched ? Counts.Take(1) : Counts).Select(count => SampledAt(visits, count)).Max();
+        return (watched ? Counts.Take(1) : Counts).Select(count => SampledAt(latest, count)).Max();
     }
 
-    private static Duty? Retest(SystemHistory history, List<SystemVisit> visits, Rule rule)
+    private static Duty? Retest(SystemHistory history, VisitFacts latest, Rule rule)
     {
         if (rule.Test is not { } test || rule.RetestDays.Count == 0 || rule.Bands.Count == 0)
         {
             return null;
         }
 
-        var worst = visits.Take(LongestLookBack)
-            .SelectMany(visit => visit.Record.Readings.Where(r => Is(r, test) && IsInBand(r, rule)).Select(reading => (visit, reading)))
-            .OrderByDescending(pair => TakenAt(pair.visit, pair.reading))
-            .FirstOrDefault();
+        (VisitFacts? visit, Reading? reading, DateTime at) worst = default;
+        var at = latest;
+        for (var i = 0; i < LongestLookBack && at is not null; i++, at = at.Previous)
+        {
+            foreach (var reading in at.ReadingsOf(test))
+            {
+                if ((worst.reading is null || TakenAt(at.Visit, reading) > worst.at) && IsInBand(reading, rule))
+                {
+                    worst = (at, reading, TakenAt(at.Visit, reading));
+                }
+            }
+        }
+
         if (worst.reading is not { } result)
         {
             return null;
         }
 
-        var received = (result.ReceivedAt ?? result.ResultAt)?.Utc ?? worst.visit.KnownFrom;
-        var disinfected = visits.Take(LongestLookBack)
-            .SelectMany(visit => visit.Record.Events.Where(e => e.Type == EventType.Disinfected).Select(e => (e.At ?? visit.Visit.Arrived).Utc))
-            .Where(moment => moment >= received)
-            .Order()
-            .Select(moment => (DateTime?)moment)
-            .FirstOrDefault();
+        var received = (result.ReceivedAt ?? result.ResultAt)?.Utc ?? worst.visit!.Visit.KnownFrom;
+        var disinfected = DisinfectedFrom(latest, received);
         var since = history.DayOf(disinfected ?? received);
-        var (earliest, latest) = (rule.RetestDays[0], rule.RetestDays[^1]);
+        var (earliest, last) = (rule.RetestDays[0], rule.RetestDays[^1]);
         var notBefore = since.AddDays((int)earliest);
-        var later = visits.Take(LongestLookBack)
-            .SelectMany(visit => visit.Record.Readings.Where(r => Is(r, test) && IsTaken(r)).Select(r => history.DayOf(TakenAt(visit, r))))
-            .Where(sampled => sampled >= since && sampled > history.DayOf(TakenAt(worst.visit, result)))
-            .ToList();
-        return new Duty(DutyKind.Retest, rule, since, latest)
+        var sampledOn = history.DayOf(worst.at);
+        var (tooEarlyOn, isMet) = ((DateOnly?)null, false);
+        at = latest;
+        for (var i = 0; i < LongestLookBack && at is not null; i++, at = at.Previous)
+        {
+            foreach (var reading in at.ReadingsOf(test))
+            {
+                if (IsTaken(reading) && history.DayOf(TakenAt(at.Visit, reading)) is var sampled && sampled >= since && sampled > sampledOn)
+                {
+                    isMet |= sampled >= notBefore;
+                    tooEarlyOn = sampled < notBefore && (tooEarlyOn is null || sampled > tooEarlyOn) ? sampled : tooEarlyOn;
+                }
+            }
+        }
+
+        return new Duty(DutyKind.Retest, rule, since, last)
         {
             NotBefore = notBefore,
-            TooEarlyOn = later.Where(sampled => sampled < notBefore).Select(sampled => (DateOnly?)sampled).Max(),
-            IsMet = later.Any(sampled => sampled >= notBefore),
+            TooEarlyOn = tooEarlyOn,
+            IsMet = isMet,
         };
     }
 
@@ -152,13 +172,19 @@ public static class Duties
     }
 
     // Results come in late: the newest sample need not stand in the newest visit.
-    private static DateTime? SampledAt(List<SystemVisit> visits, string test)
+    private static DateTime? SampledAt(VisitFacts latest, string test)
     {
         DateTime? newest = null;
         var seen = 0;
-        for (var i = 0; i < visits.Count && i < LongestLookBack && seen < 3; i++)
+        var at = latest;
+        for (var i = 0; i < LongestLookBack && at is not null && seen < 3; i++, at = at.Previous)
         {
-            var taken = visits[i].Record.Readings.Where(r => Is(r, test) && IsTaken(r)).Select(r => (DateTime?)TakenAt(visits[i], r)).Max();
+            DateTime? taken = null;
+            foreach (var reading in at.ReadingsOf(test))
+            {
+                taken = IsTaken(reading) && (taken is null || TakenAt(at.Visit, reading) > taken) ? TakenAt(at.Visit, reading) : taken;
+            }
+
             seen += taken is null ? 0 : 1;
             newest = taken > newest || newest is null ? taken ?? newest : newest;
         }
@@ -166,24 +192,69 @@ public static class Duties
         return newest;
     }
 
-    private static DateTime? DoneAt(List<SystemVisit> visits, string task) =>
-        visits.Select(visit => Tasks.DoneAt(task, visit.Visit, visit.Record)).FirstOrDefault(moment => moment is not null);
-
-    private static DateTime? NewestEvent(List<SystemVisit> visits, EventType type) => visits.Take(LongestLookBack)
-        .Select(visit => visit.Record.Events.Where(e => e.Type == type).Select(e => (DateTime?)(e.At ?? visit.Visit.Arrived).Utc).Max()
-            ?? (type == EventType.Started && visit.Visit.Kind == VisitKind.StartUp ? visit.Visit.Arrived.Utc : null))
-        .FirstOrDefault(moment => moment is not null);
-
-    private static DateOnly First(SystemHistory history, List<SystemVisit> visits, Rule rule)
+    private static DateTime? DoneAt(VisitFacts latest, string task)
     {
-        var first = history.DayOf(visits[^1].At);
+        for (var at = latest; at is not null; at = at.Previous)
+        {
+            if (Tasks.DoneAt(task, at.Visit.Visit, at.Record) is { } done)
+            {
+                return done;
+            }
+        }
+
+        return null;
+    }
+
+    private static DateTime? NewestEvent(VisitFacts latest, EventType type)
+    {
+        var at = latest;
+        for (var i = 0; i < LongestLookBack && at is not null; i++, at = at.Previous)
+        {
+            DateTime? newest = null;
+            foreach (var happened in at.Record.Events)
+            {
+                if (happened.Type == type && (happened.At ?? at.Visit.Visit.Arrived).Utc is var moment && (newest is null || moment > newest))
+                {
+                    newest = moment;
+                }
+            }
+
+            newest ??= type == EventType.Started && at.Visit.Visit.Kind == VisitKind.StartUp ? at.Visit.Visit.Arrived.Utc : null;
+            if (newest is not null)
+            {
+                return newest;
+            }
+        }
+
+        return null;
+    }
+
+    private static DateTime? DisinfectedFrom(VisitFacts latest, DateTime received)
+    {
+        DateTime? first = null;
+        var at = latest;
+        for (var i = 0; i < LongestLookBack && at is not null; i++, at = at.Previous)
+        {
+            foreach (var happened in at.Record.Events)
+            {
+                if (happened.Type == EventType.Disinfected && (happened.At ?? at.Visit.Visit.Arrived).Utc is var moment && moment >= received && (first is null || moment < first))
+                {
+                    first = moment;
+                }
+            }
+        }
+
+        return first;
+    }
+
+    private static DateOnly First(SystemHistory history, VisitFacts latest, Rule rule)
+    {
+        var first = latest.First.Day;
         var since = history.Firm.Rules.Where(r => r.Code.Equals(rule.Code, StringComparison.OrdinalIgnoreCase)).Min(r => r.From);
         return since > first ? since : first;
     }
 
     private static Operation? OperationOf(SystemHistory history, Rule rule) => rule.OperatingDaysOnly == true ? history.System.Operation : null;
-
-    private static bool Is(Reading reading, string test) => reading.Test.Equals(test, StringComparison.OrdinalIgnoreCase);
 
     private static bool IsTaken(Reading reading) => reading.NotTaken is null or SystemVisit.ResultPending;
 

@@ -8,14 +8,28 @@ internal static class Statistics
 
     public static double Median(IReadOnlyCollection<double> values)
     {
-        var sorted = values.Order().ToList();
-        var middle = sorted.Count / 2;
-        return sorted.Count % 2 == 1 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2;
+        double[] sorted = [.. values];
+        Array.Sort(sorted);
+        var middle = sorted.Length / 2;
+        return sorted.Length % 2 == 1 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2;
     }
 
     /// <summary>Standard deviation from the mean moving range: a slow swing (season) does not count as spread.</summary>
-    public static double SpreadByMovingRange(IReadOnlyList<double> values) =>
-        values.Count < 3 ? 0 : values.Zip(values.Skip(1), (a, b) => Math.Abs(a - b)).Average() / MovingRangeFactor;
+    public static double SpreadByMovingRange(IReadOnlyList<double> values)
+    {
+        if (values.Count < 3)
+        {
+            return 0;
+        }
+
+        var sum = 0.0;
+        for (var i = 1; i < values.Count; i++)
+        {
+            sum += Math.Abs(values[i - 1] - values[i]);
+        }
+
+        return sum / (values.Count - 1) / MovingRangeFactor;
+    }
 
     /// <summary>Chance that a standard normal value lies below z (Abramowitz and Stegun 26.2.17, error below 7.5e-8).</summary>
     public static double Normal(double z)

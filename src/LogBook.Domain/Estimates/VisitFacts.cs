@@ -33,7 +33,7 @@ public sealed class VisitFacts
     private WaterFacts? _water;
     private CyclesFacts? _cycles;
     private BalanceFacts? _balance;
-    private (List<Rule> Rules, IReadOnlyList<Duty> Duties)? _duties;
+    private (IReadOnlyList<Rule> Rules, IReadOnlyList<Duty> Duties)? _duties;
     private Computed<BleedInterval>? _bleed;
     private BleedNormal? _bleedNormal;
     private MakeUpNormal? _makeUpNormal;
@@ -44,6 +44,9 @@ public sealed class VisitFacts
     private (Programme? Programme, LastSetting[] Read)? _controller;
     private CodeMemo<TestResult?>? _tower;
     private CodeMemo<TestResult?>? _makeUp;
+    private CodeMemo<TestResult?>? _newest;
+    private CodeMemo<Reading[]>? _readings;
+    private DateTime? _lastKnown;
     private CodeMemo<Computed<Estimate>>? _makeUpMeans;
     private CodeMemo<(VisitFacts? Since, Computed<Estimate> Hours)>? _hours;
     private CodeMemo<ProbeDrift>? _probeDrifts;
@@ -58,6 +61,7 @@ public sealed class VisitFacts
         Visit = visit;
         Previous = previous;
         Place = previous is null ? 0 : previous.Place + 1;
+        First = previous is null ? this : previous.First;
         Day = history.DayOf(visit.At);
         Programme = history.ProgrammeOn(Day);
     }
@@ -70,6 +74,29 @@ public sealed class VisitFacts
 
     /// <summary>The visit before, or null.</summary>
     public VisitFacts? Previous { get; }
+
+    /// <summary>The first visit of all.</summary>
+    internal VisitFacts First { get; }
+
+    /// <summary>Moment at which the visit or the last of its results became known, UTC.</summary>
+    internal DateTime LastKnown
+    {
+        get
+        {
+            if (_lastKnown is not { } last)
+            {
+                last = Visit.KnownFrom;
+                foreach (var reading in Record.Readings)
+                {
+                    last = reading.ResultAt is { } result && result.Utc > last ? result.Utc : last;
+                }
+
+                _lastKnown = last;
+            }
+
+            return last;
+        }
+    }
 
     /// <summary>How many visits were before it.</summary>
     internal int Place { get; }
@@ -149,7 +176,22 @@ public sealed class VisitFacts
     public IReadOnlyList<Figure> Figures => _figures ??= VisitFigures.Of(this);
 
     /// <summary>Code of the output that drives the bleed, or null.</summary>
-    public string? BleedOutput => History.System.Outputs.FirstOrDefault(output => output.Drives == OutputDrives.Bleed)?.Code;
+    public string? BleedOutput
+    {
+        get
+        {
+            var outputs = History.System.Outputs;
+            for (var i = 0; i < outputs.Count; i++)
+            {
+                if (outputs[i].Drives == OutputDrives.Bleed)
+                {
+                    return outputs[i].Code;
+                }
+            }
+
+            return null;
+        }
+    }
 
     /// <summary>Results as the checks of an entry see them.</summary>
     internal EnteredValues Entered => _entered ??= EnteredValues.Of(this);
@@ -184,7 +226,7 @@ public sealed class VisitFacts
     {
         if (!ReferenceEquals(visit, Visit))
         {
-            (_tests, _entered, _tower, _makeUp) = (null, null, null, null);
+            (_tests, _entered, _tower, _makeUp, _readings, _newest, _lastKnown) = (null, null, null, null, null, null, null);
         }
 
         _duties = null;
@@ -197,10 +239,10 @@ public sealed class VisitFacts
     public IReadOnlyList<Duty> DutiesOn(DateOnly day)
     {
         // Asked for every day: what a duty runs from changes only with the rules in force.
-        var rules = RulesInForce.Of(History, day).ToList();
-        if (_duties is not { } kept || !kept.Rules.SequenceEqual(rules))
+        var rules = RulesInForce.Of(History, day);
+        if (_duties is not { } kept || kept.Rules != rules)
         {
-            _duties = kept = (rules, Clocks.Duties.Of(History, [.. Back().Select(visit => visit.Visit)], rules));
+            _duties = kept = (rules, Clocks.Duties.Of(this, rules));
         }
 
         return kept.Duties;
@@ -230,6 +272,32 @@ public sealed class VisitFacts
         ? kept
         : _makeUp.Keep(test, Preferred(test, SamplePoints.MakeUp) ?? Preferred(test, SamplePoints.Softened));
 
+    /// <summary>Readings of a test, with or without a number, in their order.</summary>
+    /// <param name="test">Code of the test.</param>
+    internal Reading[] ReadingsOf(string test) => (_readings ??= new()).TryGet(test, out var kept)
+        ? kept
+        : _readings.Keep(test, [.. Record.Readings.Where(reading => reading.Test.Equals(test, StringComparison.OrdinalIgnoreCase))]);
+
+    /// <summary>The result of a test whose sample was taken last; the first of those taken together.</summary>
+    /// <param name="test">Code of the test.</param>
+    internal TestResult? Newest(string test)
+    {
+        if ((_newest ??= new()).TryGet(test, out var newest))
+        {
+            return newest;
+        }
+
+        foreach (var result in Tests)
+        {
+            if (result.Reading.Test.Equals(test, StringComparison.OrdinalIgnoreCase) && (newest is null || result.TakenAt > newest.TakenAt))
+            {
+                newest = result;
+            }
+        }
+
+        return _newest.Keep(test, newest);
+    }
+
     /// <summary>Fading mean of the make-up that fed the present water.</summary>
     /// <param name="test">Code of the test.</param>
     /// <returns>The mean, or why there is none.</returns>
@@ -238,17 +306,52 @@ public sealed class VisitFacts
     /// <summary>A water meter at this visit.</summary>
     /// <param name="code">Code of the meter.</param>
     /// <returns>Its facts, or null when it was not read.</returns>
-    public MeterFacts? Meter(string code) => Meters.FirstOrDefault(meter => meter.Meter.Code.Equals(code, StringComparison.OrdinalIgnoreCase));
+    public MeterFacts? Meter(string code)
+    {
+        var meters = Meters;
+        for (var i = 0; i < meters.Count; i++)
+        {
+            if (meters[i].Meter.Code.Equals(code, StringComparison.OrdinalIgnoreCase))
+            {
+                return meters[i];
+            }
+        }
+
+        return null;
+    }
 
     /// <summary>A drum at this visit.</summary>
     /// <param name="code">Code of the drum.</param>
     /// <returns>Its facts, or null when it was not read.</returns>
-    public DrumFacts? Drum(string code) => Drums.FirstOrDefault(drum => drum.Drum.Code.Equals(code, StringComparison.OrdinalIgnoreCase));
+    public DrumFacts? Drum(string code)
+    {
+        var drums = Drums;
+        for (var i = 0; i < drums.Count; i++)
+        {
+            if (drums[i].Drum.Code.Equals(code, StringComparison.OrdinalIgnoreCase))
+            {
+                return drums[i];
+            }
+        }
+
+        return null;
+    }
 
     /// <summary>A meter reading as entered.</summary>
     /// <param name="code">Code of the meter.</param>
     /// <returns>The reading, or null.</returns>
-    public MeterReading? MeterReading(string code) => Record.Meters.FirstOrDefault(reading => reading.Meter.Equals(code, StringComparison.OrdinalIgnoreCase));
+    public MeterReading? MeterReading(string code)
+    {
+        for (var i = 0; i < Record.Meters.Count; i++)
+        {
+            if (Record.Meters[i].Meter.Equals(code, StringComparison.OrdinalIgnoreCase))
+            {
+                return Record.Meters[i];
+            }
+        }
+
+        return null;
+    }
 
     /// <summary>Hours an output ran since its last reading.</summary>
     /// <param name="output">Code of the output.</param>

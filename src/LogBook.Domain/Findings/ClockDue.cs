@@ -113,9 +113,13 @@ public sealed class ClockDue : IDailyRule, IReadsCounts
     // would close what has fallen due since, and the next day would open it again.
     private static DateOnly DayKnown(VisitFacts visit)
     {
-        var known = visit.Back().Take(VisitsWithLateResults)
-            .SelectMany(one => one.Visit.Record.Readings.Select(reading => reading.ResultAt?.Utc).OfType<DateTime>().Append(one.Visit.KnownFrom))
-            .Max();
+        var known = visit.LastKnown;
+        var at = visit.Previous;
+        for (var i = 1; i < VisitsWithLateResults && at is not null; i++, at = at.Previous)
+        {
+            known = at.LastKnown > known ? at.LastKnown : known;
+        }
+
         var day = visit.History.DayOf(known);
         return day > visit.Day ? day : visit.Day;
     }

@@ -55,17 +55,26 @@ public sealed class MicrobiologyHigh : IReadsCounts
     {
         foreach (var test in Tests)
         {
-            var newest = visit.Back().Take(LongestLookBack)
-                .SelectMany(earlier => earlier.Tests
-                    .Where(result => result.Reading.Test.Equals(test, StringComparison.OrdinalIgnoreCase))
-                    .Select(result => (visit: earlier, result)))
-                .OrderByDescending(pair => pair.result.TakenAt)
-                .FirstOrDefault();
-            if (newest.result is { } found && Judge(newest.visit, found, test, thresholds) is { } verdict)
+            if (Newest(visit, test) is { } newest && Judge(newest.At, newest.Result, test, thresholds) is { } verdict)
             {
                 yield return verdict;
             }
         }
+    }
+
+    private static (VisitFacts At, TestResult Result)? Newest(VisitFacts visit, string test)
+    {
+        (VisitFacts At, TestResult Result)? newest = null;
+        var at = visit;
+        for (var i = 0; i < LongestLookBack && at is not null; i++, at = at.Previous)
+        {
+            if (at.Newest(test) is { } result && (newest is not { } best || result.TakenAt > best.Result.TakenAt))
+            {
+                newest = (at, result);
+            }
+        }
+
+        return newest;
     }
 
     private static Verdict? Judge(VisitFacts visit, TestResult result, string test, FindingThresholds thresholds)

@@ -6,13 +6,8 @@ namespace LogBook.Domain.Findings;
 /// <summary>Rules of authorities and contracts that hold for a system on a day.</summary>
 internal static class RulesInForce
 {
-    /// <summary>The version in force of every rule that applies to the system.</summary>
-    public static IEnumerable<Rule> Of(SystemHistory history, DateOnly day) => history.System.Rules
-        .Select(code => history.Firm.Rules
-            .Where(rule => rule.Code.Equals(code, StringComparison.OrdinalIgnoreCase) && rule.From <= day && (rule.To is not { } to || day <= to))
-            .MaxBy(rule => rule.From))
-        .Where(rule => rule is not null)
-        .Select(rule => rule!);
+    /// <summary>The version in force of every rule that applies to the system: the same list for days between which no rule begins or ends.</summary>
+    public static IReadOnlyList<Rule> Of(SystemHistory history, DateOnly day) => history.RuleCalendar.On(day);
 
     /// <summary>The rule with bands for a test, or null.</summary>
     public static Rule? ForTest(SystemHistory history, string test, DateOnly day) =>

@@ -1,4 +1,5 @@
 using LogBook.Domain.Estimates;
+using LogBook.Domain.Findings;
 using LogBook.Domain.Programmes;
 using LogBook.Domain.Sites;
 using LogBook.Domain.Visits;
@@ -23,6 +24,7 @@ public sealed class SystemHistory
         Versions = Visits;
         Programmes = [.. system.Programmes.OrderBy(p => p.From)];
         Doses = new DoseCalendars(Zone);
+        RuleCalendar = new RuleCalendar(system.Rules, firm.Rules);
     }
 
     /// <summary>The firm's set-up.</summary>
@@ -48,6 +50,9 @@ public sealed class SystemHistory
 
     /// <summary>Calendar doses.</summary>
     internal DoseCalendars Doses { get; }
+
+    /// <summary>Rules of authorities and contracts by day.</summary>
+    internal RuleCalendar RuleCalendar { get; }
 
     /// <summary>Makes the history of a system from a firm's visits.</summary>
     /// <param name="firm">The firm's set-up, which holds the site and the system.</param>

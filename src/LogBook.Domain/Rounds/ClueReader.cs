@@ -80,13 +80,31 @@ internal static class ClueReader
             return 0;
         }
 
-        var before = visit.Back().Skip(1).Take(LongestLookBack).Select(earlier => UseOf(earlier, test)).OfType<Estimate>().ToList();
-        var usual = before.Count >= UseBaseline ? Statistics.Median([.. before.Select(ratio => ratio.Value)]) : 1;
+        var before = new List<double>(LongestLookBack);
+        var at = visit.Previous;
+        for (var i = 0; i < LongestLookBack && at is not null; i++, at = at.Previous)
+        {
+            if (UseOf(at, test) is { } ratio)
+            {
+                before.Add(ratio.Value);
+            }
+        }
+
+        var usual = before.Count >= UseBaseline ? Statistics.Median(before) : 1;
         return now.Low > usual ? 1 : now.High < usual ? -1 : 0;
     }
 
-    private static Estimate? UseOf(VisitFacts visit, string test) =>
-        visit.ProductUse.FirstOrDefault(use => test.Equals(use.Drum.Product?.Residual?.Test, StringComparison.OrdinalIgnoreCase)) is { Ratio.HasValue: true } use
-            ? use.Ratio.Value
-            : null;
+    private static Estimate? UseOf(VisitFacts visit, string test)
+    {
+        var uses = visit.ProductUse;
+        for (var i = 0; i < uses.Count; i++)
+        {
+            if (test.Equals(uses[i].Drum.Product?.Residual?.Test, StringComparison.OrdinalIgnoreCase))
+            {
+                return uses[i].Ratio.HasValue ? uses[i].Ratio.Value : null;
+            }
+        }
+
+        return null;
+    }
 }
