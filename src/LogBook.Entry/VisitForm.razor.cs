@@ -249,6 +249,7 @@ public sealed partial class VisitForm : IAsyncDisposable
     private void Show(EntryStep step)
     {
         State.Step = step;
+        State.LeaveCautions();
         _focus = "visit-step";
         foreach (var caution in SiteCautions.At(State, step))
         {

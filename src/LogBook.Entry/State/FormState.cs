@@ -287,6 +287,9 @@ public sealed class FormState
         }
     }
 
+    /// <summary>Another step is entered: a caution that nobody acknowledged comes back with its act.</summary>
+    public void LeaveCautions() => _cautions.Clear();
+
     /// <summary>The person read a caution.</summary>
     /// <param name="caution">The caution.</param>
     public void SeeCaution(Caution caution)
@@ -353,8 +356,22 @@ public sealed class FormState
             {
                 Draft.SetText(of, probe.Of.ToString());
             }
+
+            // Who measured with a hand meter last time most likely holds the same one now; it stands there to be changed.
+            var instrument = DraftKey.Of(parts[0], parts[1], parts[2], parts[3], "instrument");
+            if (parts[4] == "reference" && Draft.Field(instrument) is null && OwnMeter(parts[1], parts[3]) is { } meter)
+            {
+                Draft.SetText(instrument, meter);
+            }
         }
     }
+
+    private string? OwnMeter(string system, string probe) => Draft.Amended is not null ? null : Previous
+        .Where(v => v.Technician.Equals(Draft.Technician, StringComparison.OrdinalIgnoreCase) && v.Arrived < Draft.Arrived())
+        .OrderBy(v => v.Arrived.Utc)
+        .SelectMany(v => v.Systems.Where(s => s.System.Equals(system, StringComparison.OrdinalIgnoreCase)))
+        .SelectMany(s => s.Probes.Where(p => p.Instrument is not null && (p.Probe is null || p.Probe == probe)))
+        .LastOrDefault()?.Instrument;
 
     // Counting begins the mode; what a drop stands for is no reading and comes from the last visit. A result ends its waiting.
     private void TellKit(string key)

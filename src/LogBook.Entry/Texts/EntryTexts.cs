@@ -34,6 +34,7 @@ public static class EntryTexts
     public static readonly Text Add = new("Add: {0}", "Añadir: {0}", "Adicionar: {0}");
     public static readonly Text Remove = new("Remove", "Quitar", "Remover");
     public static readonly Text More = new("More: {0}", "Más: {0}", "Mais: {0}");
+    public static readonly Text MoreShort = new("More", "Más", "Mais");
     public static readonly Text Less = new("Less: {0}", "Menos: {0}", "Menos: {0}");
     public static readonly Text Next = new("Next: {0}", "Siguiente: {0}", "Próxima: {0}");
     public static readonly Text Last = new("Last visit: {0}", "Última visita: {0}", "Última visita: {0}");

@@ -47,14 +47,15 @@ public sealed class TestBrowser : IAsyncDisposable
 
     /// <summary>A page of its own with cookies of its own, 820 by 1180.</summary>
     /// <param name="address">Where the host listens.</param>
-    public async Task<IPage> OpenAsync(Uri address)
+    /// <param name="locale">Language and region of the browser itself.</param>
+    public async Task<IPage> OpenAsync(Uri address, string locale = "en-GB")
     {
         var context = await _browser.NewContextAsync(new()
         {
             BaseURL = address.ToString(),
             ViewportSize = new() { Width = 820, Height = 1180 },
             HasTouch = true,
-            Locale = "en-GB",
+            Locale = locale,
             TimezoneId = "Europe/London",
         });
         context.SetDefaultTimeout(Longest);
