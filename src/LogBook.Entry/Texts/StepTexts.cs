@@ -185,6 +185,14 @@ public static class StepTexts
     public static readonly Text OpenTest = new("{0}: value, or why not taken", "{0}: valor, o por qué no se hizo", "{0}: valor, ou por que não foi feito");
     public static readonly Text OpenCounter = new("{0}: not read", "{0}: sin leer", "{0}: não lido");
     public static readonly Text OpenSetting = new("{0} was changed: reason", "{0} se cambió: motivo", "{0} foi alterado: motivo");
+    public static readonly Text AboveLabel = new(
+        "Stop: this would make about {0} as product in the water, the label allows {1}. The label is the limit.",
+        "Alto: esto daría unos {0} como producto en el agua, la etiqueta permite {1}. La etiqueta es el límite.",
+        "Pare: isto daria cerca de {0} como produto na água, o rótulo permite {1}. O rótulo é o limite.");
+    public static readonly Text NoCertificate = new(
+        "Stop: no valid certificate of {0} is on file. Where the law asks for a certified applicator or a supervised apprentice, others do not apply a biocide.",
+        "Alto: no consta un certificado vigente de {0}. Donde la ley exige un aplicador certificado o un aprendiz supervisado, los demás no aplican biocidas.",
+        "Pare: não consta certificado válido de {0}. Onde a lei exige aplicador certificado ou aprendiz supervisionado, os demais não aplicam biocidas.");
     public static readonly Text OpenEvent = new("{0}: not noted yet", "{0}: aún sin anotar", "{0}: ainda não anotado");
     public static readonly Text OpenDelivery = new("What was delivered, into which drum", "Qué se entregó y en qué bidón", "O que foi entregue e em qual bombona");
     public static readonly Text ActionState = new("State of the action", "Estado de la acción", "Estado da ação");

@@ -1,6 +1,7 @@
 using Bunit;
 using LogBook.Domain.Languages;
 using LogBook.Domain.Outcomes;
+using LogBook.Domain.Visits;
 using LogBook.Entry.Drafts;
 
 namespace LogBook.Web.Tests.Entry;
@@ -22,7 +23,7 @@ public sealed class NothingVanishesTests
         {
             for (var action = 0; action < 1000; action++)
             {
-                switch (random.Next(10))
+                switch (random.Next(12))
                 {
                     case 0:
                         Any(page.Form.FindAll(".lb-step"), random).Click();
@@ -38,6 +39,22 @@ public sealed class NothingVanishesTests
                         var kept = page.Draft.ToJson();
                         await page.DisposeAsync();
                         page = new EntryPage(EntryFirm.Firm, VisitDraft.FromJson(kept), Any(Languages, random));
+                        break;
+                    case 10 when random.Next(4) == 0:
+                        // Work stops, goes on, or turns out to be a delivery: steps come and go.
+                        var kinds = page.Form.FindAll("#f-visit_2f_kind");
+                        if (kinds.Count > 0 && random.Next(2) == 0)
+                        {
+                            kinds[0].Change(random.Next(4) == 0 ? Any(Enum.GetNames<VisitKind>(), random) : nameof(VisitKind.Routine));
+                        }
+                        else if (page.Form.FindAll(random.Next(3) == 0 ? ".lb-stop" : ".lb-stopped > .lb-button") is { Count: > 0 } ways)
+                        {
+                            Any(ways, random).Click();
+                        }
+
+                        break;
+                    case 11:
+                        page.Form.Find("#looks-gloves").Change(random.Next(2) == 0);
                         break;
                     default:
                         if (page.Form.FindAll("[data-key]") is { Count: > 0 } boxes)
