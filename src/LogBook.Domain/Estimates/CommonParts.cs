@@ -77,7 +77,21 @@ internal sealed class CommonParts : IReadOnlyDictionary<string, double>
         return sum.ToParts();
     }
 
-    public CommonParts Scaled(double factor) => Count == 0 || factor == 1 ? this : new CommonParts(_names, Array.ConvertAll(_values, value => value * factor));
+    public CommonParts Scaled(double factor)
+    {
+        if (Count == 0 || factor == 1)
+        {
+            return this;
+        }
+
+        var scaled = new double[_values.Length];
+        for (var i = 0; i < scaled.Length; i++)
+        {
+            scaled[i] = _values[i] * factor;
+        }
+
+        return new CommonParts(_names, scaled);
+    }
 
     /// <summary>These with one more part, added to one of the same name.</summary>
     public CommonParts With(string name, double part) => Combine(1, new CommonParts([name], [part]), 1);

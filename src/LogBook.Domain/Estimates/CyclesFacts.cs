@@ -150,6 +150,11 @@ public sealed record CyclesFacts(
             return (Computed<Estimate>.None(VisitReasons.NotMeasured), []);
         }
 
+        if (candidates.Count == 1)
+        {
+            return (Computed<Estimate>.Of(WeightedMean([candidates[0].Value])), [candidates[0].Code]);
+        }
+
         var best = Enumerable.Range(1, (1 << candidates.Count) - 1)
             .Select(mask => candidates.Where((_, i) => (mask & (1 << i)) != 0).ToList())
             .Where(group => group.All(a => group.All(b => Agree(a.Value, b.Value))))
@@ -165,7 +170,19 @@ public sealed record CyclesFacts(
 
     private static Estimate WeightedMean(IReadOnlyList<Estimate> values)
     {
-        var weights = values.Select(value => 1 / Math.Max(1e-12, value.StandardUncertainty * value.StandardUncertainty)).ToList();
-        return values.Zip(weights, (value, weight) => value.Scaled(weight / weights.Sum())).Aggregate((sum, part) => sum.Plus(part));
+        var weights = new double[values.Count];
+        var sum = 0.0;
+        for (var i = 0; i < weights.Length; i++)
+        {
+            weights[i] = 1 / Math.Max(1e-12, values[i].StandardUncertainty * values[i].StandardUncertainty);
+            sum += weights[i];
+        }
+
+        for (var i = 0; i < weights.Length; i++)
+        {
+            weights[i] /= sum;
+        }
+
+        return Estimate.WeightedSum(values, weights);
     }
 }

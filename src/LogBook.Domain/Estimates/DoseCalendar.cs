@@ -19,13 +19,20 @@ internal sealed class DoseCalendar(Programme programme, Feed feed, TimeZoneInfo 
         var kept = _kept;
         if (kept is null || fromUtc < kept.From || toUtc > kept.To)
         {
-            var (from, to) = kept is null ? (fromUtc, toUtc) : (fromUtc < kept.From ? fromUtc : kept.From, toUtc > kept.To ? toUtc.AddDays(DaysAhead) : kept.To);
-            _kept = kept = new Kept(from, to, [.. PlannedDoses.Starts(programme, feed, zone, from, to)]);
+            _kept = kept = kept is null ? new Kept(fromUtc, toUtc, [.. Of(fromUtc, toUtc)]) : Wider(kept, fromUtc, toUtc);
         }
 
         var (first, end) = (FirstFrom(kept.Starts, fromUtc), FirstFrom(kept.Starts, toUtc));
         return first < end ? kept.Starts.AsSpan(first..end) : [];
     }
+
+    private Kept Wider(Kept kept, DateTime fromUtc, DateTime toUtc)
+    {
+        var (from, to) = (fromUtc < kept.From ? fromUtc : kept.From, toUtc > kept.To ? toUtc.AddDays(DaysAhead) : kept.To);
+        return new Kept(from, to, [.. from < kept.From ? Of(from, kept.From) : [], .. kept.Starts, .. to > kept.To ? Of(kept.To, to) : []]);
+    }
+
+    private IReadOnlyList<DateTime> Of(DateTime fromUtc, DateTime toUtc) => PlannedDoses.Starts(programme, feed, zone, fromUtc, toUtc);
 
     private static int FirstFrom(DateTime[] starts, DateTime moment)
     {

@@ -70,8 +70,14 @@ public sealed record PumpOutputs(Pump Pump, VisitFacts Since, Computed<Estimate>
             // Readings of one counter cancel: a step of the display at either end, however many lie between.
             hours = hours is null ? run : new Estimate(hours.Value + run.Value, "h", hours.Random);
             at = since;
+            var needed = (window is null ? 1 : 2) * LevelUncertainties * ofLevel;
+            if (should is not null && hours.Value * should.Value < needed)
+            {
+                continue;
+            }
+
             if (hours.Value > 0 && ProductUse.UsedBetween(at, visit, pump.Drum) is { HasValue: true, Value: var used }
-                && (should is null ? used.Value : hours.Value * should.Value) >= (window is null ? 1 : 2) * LevelUncertainties * ofLevel)
+                && (should is not null || used.Value >= needed))
             {
                 if (window is not null)
                 {

@@ -47,6 +47,7 @@ public sealed class VisitFacts
     private CodeMemo<TestResult?>? _newest;
     private CodeMemo<Reading[]>? _readings;
     private DateTime? _lastKnown;
+    private Estimate? _evaporationPerHour;
     private CodeMemo<Computed<Estimate>>? _makeUpMeans;
     private CodeMemo<(VisitFacts? Since, Computed<Estimate> Hours)>? _hours;
     private CodeMemo<ProbeDrift>? _probeDrifts;
@@ -192,6 +193,11 @@ public sealed class VisitFacts
             return null;
         }
     }
+
+    /// <summary>Mean evaporation of the stretch of <see cref="Bleed"/>, L/h under the unit L, or null where it is not known.</summary>
+    internal Estimate? EvaporationPerHour => Bleed is { HasValue: true, Value: var stretch }
+        ? _evaporationPerHour ??= stretch.MakeUpPerDay.Minus(stretch.LossPerDay).Scaled(1 / 24.0, "L")
+        : null;
 
     /// <summary>Results as the checks of an entry see them.</summary>
     internal EnteredValues Entered => _entered ??= EnteredValues.Of(this);

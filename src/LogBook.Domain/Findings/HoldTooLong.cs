@@ -131,11 +131,10 @@ public sealed class HoldTooLong : IFindingRule
     private static Estimate? BusyEvaporation(VisitFacts visit)
     {
         Estimate? busy = null;
-        foreach (var earlier in visit.Back().TakeWhile(v => (visit.Visit.At - v.Visit.At).TotalDays <= LongestDays))
+        for (var earlier = visit; earlier is not null && (visit.Visit.At - earlier.Visit.At).TotalDays <= LongestDays; earlier = earlier.Previous)
         {
-            if (earlier.Bleed is { HasValue: true, Value: var stretch })
+            if (earlier.EvaporationPerHour is { } perHour)
             {
-                var perHour = stretch.MakeUpPerDay.Minus(stretch.LossPerDay).Scaled(1 / 24.0, "L");
                 busy = busy is null || perHour.Value > busy.Value ? perHour : busy;
             }
         }

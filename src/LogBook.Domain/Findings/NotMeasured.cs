@@ -41,7 +41,7 @@ public sealed class NotMeasured : IReadsCounts
         var before = visit.Back().Skip(1).Take(LookBack).Where(earlier => IsReading(earlier) && earlier.Record.Running != false).ToList();
         foreach (var test in Asked(visit))
         {
-            var missed = new[] { visit }.Concat(before).TakeWhile(v => !Has(v, test)).Count();
+            var missed = Has(visit, test) ? 0 : before.FindIndex(earlier => Has(earlier, test)) is >= 0 and var last ? last + 1 : before.Count + 1;
             var about = new About { Test = test };
             if (missed == 0)
             {
@@ -74,10 +74,20 @@ public sealed class NotMeasured : IReadsCounts
         (visit.Programme?.Ranges.Where(range => range.At.Equals(SamplePoints.Tower, StringComparison.OrdinalIgnoreCase)).Select(range => range.Test) ?? [])
             .Append(TestCodes.Conductivity).Distinct(StringComparer.OrdinalIgnoreCase);
 
-    private static bool Has(VisitFacts visit, string test) => visit.Record.Readings.Any(reading => reading.Test.Equals(test, StringComparison.OrdinalIgnoreCase)
-        && reading.At.Equals(SamplePoints.Tower, StringComparison.OrdinalIgnoreCase)
-        && (reading.NotTaken is null || reading.NotTaken == History.SystemVisit.ResultPending)
-        && (test != TestCodes.Conductivity || reading.Source != ReadingSource.Controller));
+    private static bool Has(VisitFacts visit, string test)
+    {
+        foreach (var reading in visit.ReadingsOf(test))
+        {
+            if (reading.At.Equals(SamplePoints.Tower, StringComparison.OrdinalIgnoreCase)
+                && (reading.NotTaken is null || reading.NotTaken == History.SystemVisit.ResultPending)
+                && (test != TestCodes.Conductivity || reading.Source != ReadingSource.Controller))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     // A meter that nobody ever proved is a matter of the set-up, not of a visit.
     private static Verdict? MeterVerdict(VisitFacts visit, string code, FindingThresholds thresholds)

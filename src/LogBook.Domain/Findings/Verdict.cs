@@ -6,6 +6,9 @@ namespace LogBook.Domain.Findings;
 /// <summary>What one rule says about one subject at one visit or on one day.</summary>
 public sealed record Verdict
 {
+    // Most rules say this of most visits.
+    private static readonly Verdict OfSystemClear = new((About?)null);
+
     private Verdict(About? about) => About = about;
 
     /// <summary>What it concerns.</summary>
@@ -43,7 +46,7 @@ public sealed record Verdict
     /// <summary>The matter was judged and there is no evidence.</summary>
     /// <param name="about">Subject.</param>
     /// <returns>The verdict.</returns>
-    public static Verdict Clear(About? about = null) => new(about);
+    public static Verdict Clear(About? about = null) => about is null ? OfSystemClear : new(about);
 
     /// <summary>The matter could not be judged; what was open stays open.</summary>
     /// <param name="about">Subject.</param>

@@ -76,7 +76,9 @@ public static class Units
     /// <returns>The number in <paramref name="to"/>; none when a unit is unknown, foreign, or the value not finite.</returns>
     /// <remarks>There and back returns the entry to 12 digits. Reference: 11-units.csv, factor, F_to_C.</remarks>
     public static Computed<double> Convert(double value, string? from, string? to) =>
-        Parse(from).Then(source => Parse(to).Then(target => Convert(value, source, target)));
+        from is not null && ByCode.TryGetValue(from, out var source) && to is not null && ByCode.TryGetValue(to, out var target)
+            ? Convert(value, source, target)
+            : Computed<double>.None(UnitReasons.Unknown);
 
     /// <summary>Converts a standard uncertainty or any other difference: a factor, never an offset.</summary>
     /// <param name="difference">Finite number in <paramref name="from"/>.</param>
