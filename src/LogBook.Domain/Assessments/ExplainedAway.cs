@@ -24,6 +24,9 @@ internal sealed class ExplainedAway(SystemHistory history, IReadOnlyList<RoundSh
 
     private readonly List<VisitFacts> _raw = [];
     private readonly List<VisitFacts> _corrected = [];
+
+    // Facts take in late counts and stay the same object: what they stood for when they were corrected.
+    private readonly List<SystemVisit> _visits = [];
     private List<(RoundShift Shift, ShiftStep Step)> _known = [];
 
     /// <summary>Moments at which something new became known of a shift, UTC.</summary>
@@ -47,15 +50,34 @@ internal sealed class ExplainedAway(SystemHistory history, IReadOnlyList<RoundSh
         _known = known;
         _raw.RemoveRange(keep, _raw.Count - keep);
         _corrected.RemoveRange(keep, _corrected.Count - keep);
+        _visits.RemoveRange(keep, _visits.Count - keep);
+        TakeCounts(known);
         for (var i = keep; i < raw.Count; i++)
         {
             var visit = ShiftCorrection.Of(raw[i].Visit, known);
             var previous = i > 0 ? _corrected[i - 1] : null;
             _raw.Add(raw[i]);
+            _visits.Add(raw[i].Visit);
             _corrected.Add(ReferenceEquals(visit, raw[i].Visit) && (i == 0 || ReferenceEquals(previous, raw[i - 1])) ? raw[i] : new VisitFacts(history, visit, previous));
         }
 
         return ReferenceEquals(_corrected[index], raw[index]) ? null : _corrected[index];
+    }
+
+    // A count is nobody's shift, but one that came in must stand in both, or it would seem to be explained.
+    private void TakeCounts(List<(RoundShift Shift, ShiftStep Step)> known)
+    {
+        var hasChanged = false;
+        for (var i = 0; i < _visits.Count; i++)
+        {
+            var isNew = !ReferenceEquals(_visits[i], _raw[i].Visit);
+            hasChanged |= isNew;
+            _visits[i] = _raw[i].Visit;
+            if (hasChanged && !ReferenceEquals(_corrected[i], _raw[i]))
+            {
+                _corrected[i].TakeCounts(isNew ? ShiftCorrection.Of(_visits[i], known) : _corrected[i].Visit);
+            }
+        }
     }
 
     /// <summary>Verdicts with what the known shifts explain marked.</summary>
