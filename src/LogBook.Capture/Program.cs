@@ -3,5 +3,8 @@ using Microsoft.AspNetCore.Components.Web;
 using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
 
 var builder = WebAssemblyHostBuilder.CreateDefault(args);
+builder.RootComponents.RegisterForJavaScript<ClosedVisit>("logbook-closed");
+
+// The page hears of the last one, and by that of all.
 builder.RootComponents.RegisterForJavaScript<VisitOnDevice>("logbook-visit", "logbookFormIsReady");
 await builder.Build().RunAsync();

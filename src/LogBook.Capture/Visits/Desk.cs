@@ -1,3 +1,4 @@
+using System.Text.Json;
 using LogBook.Domain.Visits;
 using LogBook.Entry.Drafts;
 using Microsoft.AspNetCore.Components;
@@ -17,11 +18,31 @@ internal sealed class Desk(IJSObjectReference script) : IAsyncDisposable
     /// <summary>By how many milliseconds the server's clock is ahead of the device's.</summary>
     public ValueTask<double> ClockShiftAsync() => script.InvokeAsync<double>("shift");
 
-    /// <summary>A kept draft; null when there is none.</summary>
-    public ValueTask<string?> DraftAsync(string id) => script.InvokeAsync<string?>("draft", id);
+    /// <summary>A kept draft with the keys that were typed after it was kept; null when there is none that can be read.</summary>
+    public async Task<VisitDraft?> ReadDraftAsync(string id)
+    {
+        try
+        {
+            if (await script.InvokeAsync<string?>("draft", id) is not { } json)
+            {
+                return null;
+            }
 
-    /// <summary>What was typed into a draft after it was last kept, as JSON.</summary>
-    public ValueTask<string> TypedAsync(string id) => script.InvokeAsync<string>("typed", id);
+            var draft = VisitDraft.FromJson(json);
+            foreach (var typed in JsonSerializer.Deserialize(await script.InvokeAsync<string>("typed", id), DeviceJson.Default.TypedTextArray) ?? [])
+            {
+                draft.KeepTyped(typed.Key, typed.Text, typed.Unit);
+            }
+
+            // Reading it again makes entries of the keys.
+            return VisitDraft.FromJson(draft.ToJson());
+        }
+        catch (JsonException)
+        {
+            // Left where it is: a newer LogBook may read it.
+            return null;
+        }
+    }
 
     /// <summary>Lets the device note the keys of the form by itself.</summary>
     public ValueTask NoteTypingAsync(ElementReference place, Guid visit) => script.InvokeVoidAsync("noteTyping", place, visit.ToString("D"));

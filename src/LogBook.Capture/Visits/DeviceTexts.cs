@@ -14,4 +14,30 @@ internal static class DeviceTexts
         "This draft was written by a newer LogBook and cannot be opened here. It is kept as it is; load the new version.",
         "Este borrador lo escribió un LogBook más nuevo y no se puede abrir aquí. Se conserva tal cual; cargue la versión nueva.",
         "Este rascunho foi escrito por um LogBook mais novo e não pode ser aberto aqui. Ele fica guardado como está; carregue a versão nova.");
+
+    public static readonly Text Field = new("Entry", "Anotación", "Anotação");
+
+    public static readonly Text Here = new("On this device", "En este dispositivo", "Neste aparelho");
+
+    public static readonly Text OnServer = new("On the server", "En el servidor", "No servidor");
+
+    public static readonly Text Differs = new("differs", "distinto", "diferente");
+
+    public static readonly Text ReadOnly = new(
+        "This visit is closed and cannot be changed here. Amend it on the server's pages.",
+        "Esta visita está cerrada y no se puede cambiar aquí. Corríjala en las páginas del servidor.",
+        "Esta visita está fechada e não pode ser mudada aqui. Corrija-a nas páginas do servidor.");
+
+    public static readonly Text Conflict = new(
+        "The server holds another text of this visit. Yours is kept beside it, and a supervisor decides which one stands; it also stays here.",
+        "El servidor tiene otro texto de esta visita. El suyo se guarda al lado y un supervisor decide cuál vale; también sigue aquí.",
+        "O servidor tem outro texto desta visita. O seu fica guardado ao lado e um supervisor decide qual vale; ele também continua aqui.");
+
+    /// <summary>The language of a code: en, es or pt.</summary>
+    public static Language LanguageOf(string code) => code switch
+    {
+        "es" => Language.Spanish,
+        "pt" => Language.Portuguese,
+        _ => Language.English,
+    };
 }

@@ -1,12 +1,8 @@
 using System.Text.Json;
-using LogBook.Domain.Exchange;
-using LogBook.Domain.History;
 using LogBook.Domain.Languages;
 using LogBook.Domain.Outcomes;
-using LogBook.Domain.Sites;
 using LogBook.Domain.Visits;
 using LogBook.Entry.Drafts;
-using LogBook.Entry.Photos;
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
 
@@ -16,9 +12,7 @@ namespace LogBook.Capture.Visits;
 public sealed partial class VisitOnDevice : IAsyncDisposable
 {
     private Desk? _desk;
-    private FirmSetUp _firm = FirmSetUp.Empty;
-    private Site? _site;
-    private IReadOnlyList<Visit> _previous = [];
+    private DeviceSheet? _sheet;
     private VisitDraft? _draft;
     private IReadOnlyList<Issue> _refusals = [];
     private TimeProvider _clock = TimeProvider.System;
@@ -60,22 +54,18 @@ public sealed partial class VisitOnDevice : IAsyncDisposable
     /// <inheritdoc />
     protected override async Task OnInitializedAsync()
     {
-        _language = LanguageCode switch
-        {
-            "es" => Language.Spanish,
-            "pt" => Language.Portuguese,
-            _ => Language.English,
-        };
+        _language = DeviceTexts.LanguageOf(LanguageCode);
         var desk = await Desk.OpenAsync(Script);
         _desk = desk;
         _clock = new DeviceClock(TimeSpan.FromMilliseconds(await desk.ClockShiftAsync()));
-        if (await desk.SheetAsync(SiteCode) is not { } sheet || !ReadSheet(sheet))
+        _sheet = DeviceSheet.Read(await desk.SheetAsync(SiteCode), SiteCode);
+        if (_sheet is null)
         {
             _problem = DeviceTexts.NotOnDevice;
             return;
         }
 
-        var draft = DraftId is null ? VisitDraft.Start(_site!, Person, _clock) : await ReadDraftAsync(desk, DraftId);
+        var draft = DraftId is null ? VisitDraft.Start(_sheet.Site, Person, _clock) : await desk.ReadDraftAsync(DraftId);
         if (draft is null)
         {
             _problem = DeviceTexts.DraftUnreadable;
@@ -87,11 +77,11 @@ public sealed partial class VisitOnDevice : IAsyncDisposable
             _refusals = JsonSerializer.Deserialize(await desk.IssuesAsync(DraftId), DeviceJson.Default.IssueArray) ?? [];
         }
 
-        _previous = [.. _previous.Where(visit => visit.Id != draft.Id)];
+        _sheet = _sheet with { Previous = [.. _sheet.Previous.Where(visit => visit.Id != draft.Id)] };
         _photos = new DevicePhotos(desk, draft.Id);
 
         // A visit begins with its arrival, which is kept before the first key.
-        await desk.KeepAsync(draft, _site!.Name);
+        await desk.KeepAsync(draft, _sheet.Site.Name);
         _draft = draft;
     }
 
@@ -105,53 +95,18 @@ public sealed partial class VisitOnDevice : IAsyncDisposable
         }
     }
 
-    private static async Task<VisitDraft?> ReadDraftAsync(Desk desk, string id)
-    {
-        try
-        {
-            if (await desk.DraftAsync(id) is not { } json)
-            {
-                return null;
-            }
-
-            var draft = VisitDraft.FromJson(json);
-            foreach (var typed in JsonSerializer.Deserialize(await desk.TypedAsync(id), DeviceJson.Default.TypedTextArray) ?? [])
-            {
-                draft.KeepTyped(typed.Key, typed.Text, typed.Unit);
-            }
-
-            // Reading it again makes entries of the keys.
-            return VisitDraft.FromJson(draft.ToJson());
-        }
-        catch (JsonException)
-        {
-            // Left where it is: a newer LogBook may read it.
-            return null;
-        }
-    }
-
-    // What the server wrote is not judged again here; a visit that it keeps may be older than today's rules.
-    private bool ReadSheet(string sheet)
-    {
-        var document = ExchangeReader.Parse<ExchangeDocument>(sheet);
-        _firm = new FirmSetUp(document);
-        _site = _firm.Sites.GetValueOrDefault(SiteCode);
-        _previous = [.. document.Visits.OrderBy(visit => visit.Arrived.Utc)];
-        return _site is not null;
-    }
-
     private async Task KeepAsync(VisitDraft draft)
     {
         // The form saves once more when it is left, which may be because the visit is closed: its draft is closed with it.
         if (!_isClosed)
         {
-            await _desk!.KeepAsync(draft, _site!.Name);
+            await _desk!.KeepAsync(draft, _sheet!.Site.Name);
         }
     }
 
     private async Task CloseAsync(Visit visit)
     {
-        await _desk!.CloseAsync(visit, _site!.Name);
+        await _desk!.CloseAsync(visit, _sheet!.Site.Name);
         _isClosed = true;
     }
 }

@@ -8,33 +8,35 @@ const stateShapes = { device: "●", server: "✓", mailed: "✓✓", refused: "
 const stateWords = { device: "onDevice", server: "onServer", mailed: "mailed", refused: "refused", conflict: "conflict" };
 const problemWords = { "no-signal": "noSignal", "signed-out": "signedOut", receipt: "receipt", photo: "photo", "photo-missing": "photoMissing", server: "server" };
 
-const mark = (kind, shape, text) => el("span", { className: "mark " + kind }, el("span", { className: "shape", "aria-hidden": "true" }, shape), text);
+const mark = (kind, shape, text) => el("span", { className: "mark " + kind }, el("span", { className: "shape", "data-shape": shape }), text);
 const section = (title, ...children) => el("section", {}, el("h2", {}, title), ...children);
 
-function queueRow(row, open) {
+function queueRow(row, shift, open) {
   const problem = row.state === states.device && problemWords[row.problem];
   return el("li", { className: "stop" },
     el("div", { className: "stop-head" },
       el("span", {}, el("b", {}, row.site), " ", row.siteName),
       mark(row.state, stateShapes[row.state], say(stateWords[row.state]))),
-    el("p", { className: "facts" }, say("closedAt", time(row.closedAt)), problem && " · " + say(problem, row.status ?? "")),
-    row.state === states.refused && el("p", { className: "acts" }, el("a", { className: "button main", href: open(row.site, row.id) }, say("goOn"))));
+    el("p", { className: "facts" }, say("closedAt", time(row.closedAt + shift)), problem && " · " + say(problem, row.status ?? "")),
+    el("p", { className: "acts" }, row.state === states.refused
+      ? el("a", { className: "button main", href: open(row.site, row.id, row.person) }, say("goOn"))
+      : el("a", { className: "button quiet", href: "#/closed/" + row.id }, say(row.state === states.conflict ? "compare" : "read"))));
 }
 
-function draftRow(row, people, open, throwAway) {
+function draftRow(row, shift, people, open, throwAway) {
   const owner = people.find((person) => person.code === row.person)?.name ?? row.person;
   return el("li", { className: "stop" },
     el("div", { className: "stop-head" }, el("span", {}, el("b", {}, row.site), " ", row.siteName), el("span", {}, say("of", owner))),
-    el("p", { className: "facts" }, say("lastKept", time(row.at))),
+    el("p", { className: "facts" }, say("lastKept", time(row.at + shift))),
     el("p", { className: "acts" },
       el("a", { className: "button main", href: open(row.site, row.id, row.person) }, say("goOn")),
       button(say("throwAway"), throwAway, { className: "quiet" })));
 }
 
 const stopRow = (stop, open) => el("li", { className: "stop" },
-  el("div", { className: "stop-head" }, el("span", {}, el("b", {}, stop.site), " ", stop.name), mark(stop.urgency, shapes[stop.urgency], stop.due)),
-  el("p", { className: "facts" }, say("lastVisit", stop.last)),
-  stop.since.length > 0 && el("details", { open: stop.urgency !== "later" }, el("summary", {}, say("since", stop.since.length)), el("ul", {}, stop.since.map((entry) => el("li", {}, entry)))),
+  el("div", { className: "stop-head" }, el("span", {}, el("b", {}, stop.site), " ", stop.name), mark(stop.urgency, shapes[stop.urgency], stop.due[spoken()])),
+  el("p", { className: "facts" }, say("lastVisit", stop.last[spoken()])),
+  stop.since.length > 0 && el("details", { open: stop.urgency !== "later" }, el("summary", {}, say("since", stop.since.length)), el("ul", {}, stop.since.map((entry) => el("li", {}, entry[spoken()])))),
   el("p", { className: "acts" }, el("a", { className: "button" + (stop.urgency === "later" ? "" : " main"), href: open(stop.site) }, say("start"), el("span", { className: "unseen" }, " " + stop.site))));
 
 function otherSites(sites, open) {
@@ -62,25 +64,26 @@ export function homeView({ queue, drafts, round, people, shift, persisted, isBri
   const stops = round?.stops ?? [];
   const others = (round?.sites ?? []).filter((site) => !stops.some((stop) => stop.site === site.code));
   return [
+    el("h1", { className: "unseen", tabIndex: -1 }, say("title")),
     shift !== 0 && el("p", { className: "note" }, say("clockOff", duration(shift))),
     section(say("waiting"),
-      waiting.length === 0 ? el("p", { className: "quiet" }, say("nothingWaits")) : el("ul", { className: "plain" }, waiting.map((row) => queueRow(row, does.address))),
+      waiting.length === 0 ? el("p", { className: "quiet" }, say("nothingWaits")) : el("ul", { className: "plain" }, waiting.map((row) => queueRow(row, shift, does.address))),
       waiting.length > 0 && el("p", { className: "acts" }, button(say("sendNow"), once(does.send)))),
-    open.length > 0 && section(say("drafts"), el("ul", { className: "plain" }, open.map((row) => draftRow(row, people, does.address, () => does.throwAway(row))))),
+    open.length > 0 && section(say("drafts"), el("ul", { className: "plain" }, open.map((row) => draftRow(row, shift, people, does.address, () => does.throwAway(row))))),
     el("section", {},
       el("div", { className: "stop-head" },
         el("h2", {}, say("round")),
         button(isBringing ? say("bringing") : say("bring"), once(does.bring), { disabled: isBringing, className: "quiet" })),
       el("p", { className: "problem", role: "alert" }, problem ?? ""),
-      round ? el("p", { className: "facts" }, say("roundAt", time(Date.parse(round.at) - shift))) : el("p", { className: "quiet" }, say("noRound")),
+      round ? el("p", { className: "facts" }, say("roundAt", time(Date.parse(round.at)))) : el("p", { className: "quiet" }, say("noRound")),
       stops.length > 0 && el("ul", { className: "plain" }, stops.map((stop) => stopRow(stop, does.address))),
       others.length > 0 && otherSites(others, does.address)),
-    sent.length > 0 && section(say("sent"), el("ul", { className: "plain" }, sent.map((row) => queueRow(row, does.address)))),
+    sent.length > 0 && section(say("sent"), el("ul", { className: "plain" }, sent.map((row) => queueRow(row, shift, does.address)))),
     el("section", {},
       el("h2", {}, say("more")),
       languages(does.speak),
       persisted === false && el("p", { className: "note" }, say("persist"), " ", button(say("persistAsk"), does.persist)),
       waiting.length + open.length > 0 && el("div", {}, el("p", { className: "facts" }, say("rescueWhy")), el("p", { className: "acts" }, button(say("rescue"), once(does.rescue)))),
-      el("p", { className: "acts" }, button(say("someoneElse"), does.register, { className: "quiet" }), el("a", { className: "button quiet", href: "/" }, say("desk")))),
+      el("p", { className: "acts" }, button(say("changePin"), does.pin, { className: "quiet" }), button(say("someoneElse"), does.register, { className: "quiet" }), el("a", { className: "button quiet", href: "/help/capture" }, say("help")), el("a", { className: "button quiet", href: "/" }, say("desk")))),
   ].filter(Boolean);
 }

@@ -23,8 +23,8 @@ export function start() {
   return started;
 }
 
-// Shows the form; what comes back takes it away again.
-export async function show(place, parameters) {
+// Shows the form, or a closed visit; what comes back takes it away again.
+export async function show(place, name, parameters) {
   await start();
-  return Blazor.rootComponents.add(place, "logbook-visit", parameters);
+  return Blazor.rootComponents.add(place, name, parameters);
 }

@@ -5,9 +5,9 @@ import { homeView } from "./home.js";
 import * as people from "./people.js";
 import * as queue from "./queue.js";
 import { rescueFile } from "./rescue.js";
-import { bring, clockShift, today } from "./round.js";
-import { start as startRuntime, show as showForm } from "./runtime.js";
-import { registerView, unlockView } from "./sign.js";
+import { bring, clockShift, today, visitOnServer } from "./round.js";
+import { start as startRuntime, show } from "./runtime.js";
+import { pinView, registerView, unlockView } from "./sign.js";
 import { get, put } from "./store.js";
 import { clock, say, speak, spoken } from "./texts.js";
 
@@ -19,7 +19,7 @@ const who = document.getElementById("who");
 let last; // code of the person whose round is shown
 let isBringing = false;
 let bringProblem;
-let shownForm;
+let shown;
 let sendNow = () => queue.send();
 
 const address = (site, draft, person) => "#/visit/" + encodeURIComponent(site) + (draft ? "/" + draft : "") + (person ? "/" + encodeURIComponent(person) : "");
@@ -61,9 +61,10 @@ async function showHome() {
     send: async () => { await sendNow(); },
     bring: bringRound,
     register: () => { location.hash = "#/register"; },
+    pin: () => { location.hash = "#/pin"; },
     persist: async () => { await navigator.storage.persist(); await refresh(); },
     rescue: () => rescueFile(),
-    speak: async (code) => { await remember({ language: code }); await refresh(); },
+    speak: async (code) => { await remember({ language: code }); await refresh(); await tellWho(); },
     throwAway: async (row) => {
       await desk.discard(row.id);
       await refresh();
@@ -72,9 +73,9 @@ async function showHome() {
   }));
 }
 
-// A line at the top of the view that offers one act; the next view takes it away.
+// A line at the top of the view that may offer one act; the next view takes it away.
 function notice(text, act, press) {
-  const line = el("p", { className: "note", role: "status" }, text, " ", button(act, async () => { line.remove(); await press(); }));
+  const line = el("p", { className: "note", role: "status" }, text, " ", act && button(act, async () => { line.remove(); await press(); }));
   view.prepend(line);
 }
 
@@ -123,26 +124,48 @@ async function showVisit(site, draft, owner) {
   if (!people.at() || (draft && owner && people.at() !== owner)) return showUnlock(wanted, route);
   // One visit of a site at a time: what was begun goes on.
   const begun = draft ?? (await desk.drafts()).find((row) => row.site === site && row.person === people.at() && !row.closed && !row.thrownAway)?.id;
+  desk.onClosed(() => { home(); sendNow(); });
+  const kept = await showPart("logbook-visit", { siteCode: site, draftId: begun ?? null, person: people.at(), languageCode: spoken() });
+  const shift = await clockShift();
+  desk.onKept((at) => { kept.textContent = say("keptHere", clock(at + shift)); });
+}
+
+// A closed visit, and beside it the server's where the two differ.
+async function showClosed(id) {
+  const row = await get("queue", id);
+  if (!row) return home();
+  if (people.at() !== row.person) return showUnlock(row.person, route);
+  const other = row.state === queue.states.conflict ? await visitOnServer(row.person, id).catch(() => null) : null;
+  await showPart("logbook-closed", { siteCode: row.site, draftId: id, languageCode: spoken(), other });
+}
+
+// Takes the whole page for a part of .NET; gives the place where its state is told.
+async function showPart(name, parameters) {
   view.replaceChildren();
   view.hidden = true;
   formPlace.hidden = false;
-  const kept = el("p", { className: "kept", role: "status" });
+  const told = el("p", { className: "kept", role: "status" });
   const place = el("div", {}, el("p", { className: "quiet", role: "status" }, say("loadingForm")));
-  formPlace.replaceChildren(el("div", { className: "form-bar" }, el("a", { className: "button quiet", href: "#/" }, "‹ " + say("back")), kept), place);
-  desk.onKept((at) => { kept.textContent = say("keptHere", clock(at)); });
-  desk.onClosed(() => { home(); sendNow(); });
+  formPlace.replaceChildren(el("div", { className: "form-bar" }, el("a", { className: "button quiet", href: "#/" }, "‹ " + say("back")), told), place);
   try {
-    shownForm = await showForm(place, { siteCode: site, draftId: begun ?? null, person: people.at(), languageCode: spoken() });
+    shown = await show(place, name, parameters);
   } catch (error) {
     console.error(error);
     place.replaceChildren(el("p", { className: "problem", role: "alert" }, say("formFailed")));
   }
+  return told;
+}
+
+async function showPin() {
+  const code = people.at();
+  if (!code) return showUnlock(last, route);
+  view.replaceChildren(pinView(code, async () => { home(); await route(); notice(say("pinChanged")); }, home));
 }
 
 async function leaveForm() {
-  const shown = shownForm;
-  shownForm = undefined;
-  await shown?.dispose();
+  const leaving = shown;
+  shown = undefined;
+  await leaving?.dispose();
   formPlace.replaceChildren();
   formPlace.hidden = true;
   view.hidden = false;
@@ -153,6 +176,8 @@ async function route() {
   const [page, ...given] = location.hash.replace(/^#\/?/, "").split("/").map(decodeURIComponent);
   if (page === "visit" && given[0]) await showVisit(...given);
   else if (page === "register") await showRegister();
+  else if (page === "closed" && given[0]) await showClosed(given[0]);
+  else if (page === "pin") await showPin();
   else if (page === "who") await showUnlock(undefined, home);
   else await showHome();
   await Promise.all([tellStanding(), tellWho()]);

@@ -59,6 +59,26 @@ export async function registerView(done, cancel) {
   return place;
 }
 
+// Another PIN for the same drafts.
+export function pinView(code, done, cancel) {
+  const problem = problemPlace();
+  const form = el("form", { noValidate: true },
+    pinField("pin-old", say("pinOld")), pinField("pin", say("pinNew"), say("pinHint")), pinField("pin-again", say("pinAgain")),
+    problem,
+    el("p", { className: "acts" }, el("button", { className: "main" }, say("changePin")), button(say("cancel"), cancel)));
+  const wrong = (id, text) => { problem.textContent = text; form.querySelector("#" + id).focus(); };
+  form.addEventListener("submit", (event) => event.preventDefault());
+  form.addEventListener("submit", once(async () => {
+    const [old, pin, again] = ["pin-old", "pin", "pin-again"].map((id) => form.querySelector("#" + id).value.trim());
+    problem.textContent = "";
+    if (!people.pinIsLongEnough(pin)) return wrong("pin", say("pinShort", pin.length));
+    if (pin !== again) return wrong("pin-again", say("pinDiffers"));
+    if (!(await people.changePin(code, old, pin))) return wrong("pin-old", say("pinWrong"));
+    await done();
+  }));
+  return el("section", { className: "card" }, el("h1", { tabIndex: -1 }, say("changePin")), form);
+}
+
 // Asks for the PIN of one of the people of this tablet.
 export async function unlockView(wanted, done, cancel, another) {
   const known = await people.people();

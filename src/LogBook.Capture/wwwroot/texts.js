@@ -1,5 +1,6 @@
 // Words of the shell: English, Spanish, Portuguese.
 const words = {
+  title: ["LogBook on this tablet", "LogBook en esta tableta", "LogBook neste tablet"],
   onDevice: ["On this device", "En este dispositivo", "Neste aparelho"],
   onServer: ["On the server", "En el servidor", "No servidor"],
   mailed: ["On the server, e-mailed", "En el servidor, enviada por correo", "No servidor, enviada por e-mail"],
@@ -78,6 +79,13 @@ const words = {
   language: ["Language", "Idioma", "Idioma"],
   more: ["This tablet", "Esta tableta", "Este tablet"],
   storeFailed: ["This browser does not let LogBook keep anything (a private window?). Do not enter a visit here.", "Este navegador no deja que LogBook guarde nada (¿ventana privada?). No anote una visita aquí.", "Este navegador não deixa o LogBook guardar nada (janela privada?). Não anote uma visita aqui."],
+  read: ["Read it", "Leerla", "Ler"],
+  compare: ["See both side by side", "Ver las dos lado a lado", "Ver as duas lado a lado"],
+  changePin: ["Change the PIN", "Cambiar el PIN", "Mudar o PIN"],
+  pinOld: ["The PIN until now", "El PIN hasta ahora", "O PIN até agora"],
+  pinNew: ["The new PIN, 6 to 12 digits", "El PIN nuevo, de 6 a 12 cifras", "O novo PIN, de 6 a 12 dígitos"],
+  pinChanged: ["The PIN is changed.", "El PIN está cambiado.", "O PIN foi mudado."],
+  help: ["Help", "Ayuda", "Ajuda"],
   desk: ["The pages on the server", "Las páginas en el servidor", "As páginas no servidor"],
 };
 

@@ -26,7 +26,7 @@ public static class TabletEndpoints
             .WithSummary("Registers a tablet for the person who is signed in on it. Its credential ends with the account, or when it is revoked.")
             .Produces<TabletCredential>().ProducesProblem(StatusCodes.Status400BadRequest);
         api.MapGet("/round/stops", StopsAsync).RequireAuthorization(ApiPolicies.FirmRead)
-            .WithSummary("Today's round in the caller's words: sites, due first, and what changed there since.")
+            .WithSummary("Today's round in words of each language: sites, due first, and what changed there since.")
             .Produces<TabletRound>();
         api.MapGet("/visits/{id:guid}/standing", StandingAsync).RequireAuthorization(ApiPolicies.Visits)
             .WithSummary("How far a visit has come: its version on the server, and its mails.")
@@ -57,13 +57,12 @@ public static class TabletEndpoints
         var round = await rounds.OfAsync(viewer, cancellationToken);
         return Results.Json(new TabletRound(
             Moment.OfUtc(clock.GetUtcNow().UtcDateTime).Text,
-            [.. (round?.Stops ?? []).Select(stop => StopOf(stop, viewer.Language))]));
+            [.. (round?.Stops ?? []).Select(StopOf)]));
     }
 
-    private static TabletStop StopOf(RoundStop stop, Language language) => new(
+    private static TabletStop StopOf(RoundStop stop) => new(
         stop.Site.Code,
         stop.Site.Name,
-        DueWords.Due(stop.Site, language),
         DueWords.Shape(stop.Site) switch
         {
             StateKind.Act => "late",
@@ -71,8 +70,9 @@ public static class TabletEndpoints
             StateKind.Watch => "soon",
             _ => "later",
         },
-        stop.Site.LastVisit is { } day ? $"{Shown.Day(day, language)}, {DueWords.Ago(stop.Site, language)}" : DueWords.Ago(stop.Site, language),
-        [.. stop.Since.Select(entry => $"{Shown.Day(entry.Day, language)}: {entry.Words.In(language)}")]);
+        TabletWords.Of(language => DueWords.Due(stop.Site, language)),
+        TabletWords.Of(language => stop.Site.LastVisit is { } day ? $"{Shown.Day(day, language)}, {DueWords.Ago(stop.Site, language)}" : DueWords.Ago(stop.Site, language)),
+        [.. stop.Since.Select(entry => TabletWords.Of(language => $"{Shown.Day(entry.Day, language)}: {entry.Words.In(language)}"))]);
 
     private static async Task<IResult> StandingAsync(Guid id, HttpContext http, ViewerReader viewers, VisitStandingQuery standing, CancellationToken cancellationToken)
     {
