@@ -74,6 +74,12 @@ public sealed class FormTargetsTests
                 }
             }
 
+            await page.StepAsync(EntryTexts.Tower.En);
+            await page.GetByRole(AriaRole.Button, new() { Name = EntryTexts.CannotWork.En }).ClickAsync();
+            await Expect(page.Locator(".lb-stopped")).ToBeVisibleAsync();
+            found.AddRange((await page.EvaluateAsync<object[]>(TooSmallOrClose, gloves ? new[] { 64, 8 } : new[] { 48, 8 })).Skip(1).Select(line => $"{width} {(gloves ? "gloves " : "")}stopped: {line}"));
+            await page.GetByRole(AriaRole.Button, new() { Name = EntryTexts.CanWork.En }).ClickAsync();
+            await Expect(page.Locator(".lb-stopped")).ToHaveCountAsync(0);
             await browser.PictureAsync(page, $"{width}{(gloves ? "-gloves" : "")}");
         }
 
