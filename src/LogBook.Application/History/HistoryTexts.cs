@@ -18,7 +18,7 @@ public static class HistoryTexts
     public static readonly Text ProgrammeBegins = new("Programme in force from this day", "Programa en vigor desde este día", "Programa em vigor a partir deste dia");
 
     /// <summary>Delivered: drum, litres.</summary>
-    public static readonly Text Delivered = new("{0}: {1} L added", "{0}: {1} L añadidos", "{0}: {1} L adicionados");
+    public static readonly Text Delivered = new("{0}: {1}\u00a0L added", "{0}: {1}\u00a0L añadidos", "{0}: {1}\u00a0L adicionados");
 
     /// <summary>Container exchanged: drum.</summary>
     public static readonly Text Swapped = new("{0}: container exchanged", "{0}: envase cambiado", "{0}: recipiente trocado");

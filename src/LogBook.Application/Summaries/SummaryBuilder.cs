@@ -155,8 +155,7 @@ public sealed class SummaryBuilder
     private string RangeWords(TestRange range) => (range.Low, range.High) switch
     {
         // pH stands before its number, and once is enough.
-        ({ } low, { } high) when range.Unit == "[pH]" => SummaryTexts.FromTo.In(_language, Shown.Entered(low, range.Unit, _language), Shown.Entered(high, _language)),
-        ({ } low, { } high) => SummaryTexts.FromTo.In(_language, Shown.Entered(low, _language), Shown.Entered(high, range.Unit, _language)),
+        ({ } low, { } high) => Shown.EnteredRange(low, high, range.Unit, _language),
         ({ } low, null) => SummaryTexts.AtLeast.In(_language, Shown.Entered(low, range.Unit, _language)),
         (null, { } high) => SummaryTexts.AtMost.In(_language, Shown.Entered(high, range.Unit, _language)),
         _ => string.Empty,

@@ -46,7 +46,6 @@ public static class SummaryTexts
     public static readonly Text Pending = new("result pending", "resultado pendiente", "resultado pendente");
     public static readonly Text AtLeast = new("at least {0}", "al menos {0}", "no mínimo {0}");
     public static readonly Text AtMost = new("at most {0}", "como máximo {0}", "no máximo {0}");
-    public static readonly Text FromTo = new("{0} to {1}", "{0} a {1}", "{0} a {1}");
 
     public static readonly Text Worked = new("Worked out from the readings", "Calculado a partir de las lecturas", "Calculado a partir das leituras");
     public static readonly Text WorkedNote = new(

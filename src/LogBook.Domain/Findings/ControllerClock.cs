@@ -14,19 +14,19 @@ public sealed class ControllerClock : IFindingRule
     private const double WinterTimeSlackMin = 5;
 
     private static readonly Text Off = new(
-        "The controller's clock is {0} min off (limit {1} min, {2}).", "El reloj del controlador difiere {0} min (límite {1} min, {2}).", "O relógio do controlador difere {0} min (limite {1} min, {2}).");
+        "The controller's clock is {0}\u00a0min off (limit {1}\u00a0min, {2}).", "El reloj del controlador difiere {0}\u00a0min (límite {1}\u00a0min, {2}).", "O relógio do controlador difere {0}\u00a0min (limite {1}\u00a0min, {2}).");
 
     private static readonly Text WinterTime = new(
-        "The controller's clock is {0} min off: it seems to keep winter time.", "El reloj del controlador difiere {0} min: parece seguir en hora de invierno.", "O relógio do controlador difere {0} min: parece seguir o horário de inverno.");
+        "The controller's clock is {0}\u00a0min off: it seems to keep winter time.", "El reloj del controlador difiere {0}\u00a0min: parece seguir en hora de invierno.", "O relógio do controlador difere {0}\u00a0min: parece seguir o horário de inverno.");
 
     private static readonly Text WrongDay = new(
-        "The controller's clock is {0} min off and shows another day: doses run on the wrong day.", "El reloj del controlador difiere {0} min y muestra otro día: las dosis van en el día equivocado.", "O relógio do controlador difere {0} min e mostra outro dia: as doses vão no dia errado.");
+        "The controller's clock is {0}\u00a0min off and shows another day: doses run on the wrong day.", "El reloj del controlador difiere {0}\u00a0min y muestra otro día: las dosis van en el día equivocado.", "O relógio do controlador difere {0}\u00a0min e mostra outro dia: as doses vão no dia errado.");
 
     private static readonly Text WrongWeek = new(
         "The controller is in week {0} of the dose plan, the calendar in week {1}.", "El controlador está en la semana {0} del plan de dosis, el calendario en la {1}.", "O controlador está na semana {0} do plano de dose, o calendário na {1}.");
 
     private static readonly Text DoseMoved = new(
-        "The controller's clock is {0} min off: a dose moves out of the hours in which the plant runs.", "El reloj del controlador difiere {0} min: una dosis sale de las horas en que marcha la planta.", "O relógio do controlador difere {0} min: uma dose sai das horas em que a planta funciona.");
+        "The controller's clock is {0}\u00a0min off: a dose moves out of the hours in which the plant runs.", "El reloj del controlador difiere {0}\u00a0min: una dosis sale de las horas en que marcha la planta.", "O relógio do controlador difere {0}\u00a0min: uma dose sai das horas em que a planta funciona.");
 
     private static readonly Text Difference = new("controller minus true time", "controlador menos hora real", "controlador menos hora real");
     private static readonly Text Week = new("week of the dose plan shown", "semana del plan de dosis mostrada", "semana do plano de dose mostrada");

@@ -8,6 +8,9 @@ namespace LogBook.Domain.Languages;
 /// </summary>
 public static class Shown
 {
+    // A number and its unit are one thing: a line does not end between them.
+    private const char NoBreak = '\u00a0';
+
     private static readonly Dictionary<string, Text> Units = new()
     {
         ["uS/cm"] = Same("µS/cm"),
@@ -109,6 +112,17 @@ public static class Shown
         _ => string.Empty,
     };
 
+    /// <summary>A range between two numbers of one unit as they were entered.</summary>
+    /// <param name="low">Lower end.</param>
+    /// <param name="high">Upper end.</param>
+    /// <param name="unit">UCUM code.</param>
+    /// <param name="language">Language asked for.</param>
+    /// <returns>As in "1340 to 1500 µS/cm" or "pH 7.5 to 9"; where both ends are the same, the number alone.</returns>
+    public static string EnteredRange(double low, double high, string unit, Language language) =>
+        low == high ? Entered(low, unit, language)
+        : unit == "[pH]" ? FromTo.In(language, Entered(low, unit, language), Entered(high, language))
+        : FromTo.In(language, Entered(low, language), Entered(high, unit, language));
+
     /// <summary>A number as <see cref="Plain"/> shows it, with its unit.</summary>
     /// <param name="value">Finite.</param>
     /// <param name="unit">UCUM code.</param>
@@ -137,7 +151,7 @@ public static class Shown
 
         var leading = expanded / Math.Pow(10, Math.Floor(Math.Log10(expanded)));
         var decimals = DecimalsFor(expanded, leading < 3 ? 2 : 1);
-        var text = WithDecimals(estimate.Value, decimals, language) + " ± " + WithDecimals(expanded, decimals, language);
+        var text = WithDecimals(estimate.Value, decimals, language) + NoBreak + "±" + NoBreak + WithDecimals(expanded, decimals, language);
         return Join(text, estimate.Unit, language);
     }
 
@@ -165,9 +179,9 @@ public static class Shown
         var shown = Unit(unit, language);
         return unit switch
         {
-            "[pH]" => "pH " + number,
-            "%" => number + " %",
-            _ => shown.Length == 0 ? number : number + " " + shown,
+            "[pH]" => "pH" + NoBreak + number,
+            "%" => number + NoBreak + "%",
+            _ => shown.Length == 0 ? number : number + NoBreak + shown,
         };
     }
 

@@ -6,29 +6,29 @@ namespace LogBook.Domain.Visits;
 internal static class VisitChecksTexts
 {
     public static readonly Text BeyondLimits = new(
-        "Please read again: {0} {1} {2} is outside {3}",
-        "Lea de nuevo, por favor: {0} {1} {2} está fuera de {3}",
-        "Leia novamente, por favor: {0} {1} {2} está fora de {3}");
+        "Please read again: {0} {1}\u00a0{2} is outside {3}",
+        "Lea de nuevo, por favor: {0} {1}\u00a0{2} está fuera de {3}",
+        "Leia novamente, por favor: {0} {1}\u00a0{2} está fora de {3}");
 
     public static readonly Text FarFromUsual = new(
-        "Please read again: {0} {1} {2}, usual here is {3}",
-        "Lea de nuevo, por favor: {0} {1} {2}, lo habitual aquí es {3}",
-        "Leia novamente, por favor: {0} {1} {2}, o habitual aqui é {3}");
+        "Please read again: {0} {1}\u00a0{2}, usual here is {3}",
+        "Lea de nuevo, por favor: {0} {1}\u00a0{2}, lo habitual aquí es {3}",
+        "Leia novamente, por favor: {0} {1}\u00a0{2}, o habitual aqui é {3}");
 
     public static readonly Text Slip = new(
-        "Please read again: {0} {1} {2}, usual here is {3}; the unit or the point may have slipped ({4})",
-        "Lea de nuevo, por favor: {0} {1} {2}, lo habitual aquí es {3}; puede haber un error de unidad o de coma ({4})",
-        "Leia novamente, por favor: {0} {1} {2}, o habitual aqui é {3}; pode haver erro de unidade ou de vírgula ({4})");
+        "Please read again: {0} {1}\u00a0{2}, usual here is {3}; the unit or the point may have slipped ({4})",
+        "Lea de nuevo, por favor: {0} {1}\u00a0{2}, lo habitual aquí es {3}; puede haber un error de unidad o de coma ({4})",
+        "Leia novamente, por favor: {0} {1}\u00a0{2}, o habitual aqui é {3}; pode haver erro de unidade ou de vírgula ({4})");
 
     public static readonly Text PartAboveWhole = new(
-        "Please read again: {0} {1} {2} is more than {3} {4}",
-        "Lea de nuevo, por favor: {0} {1} {2} es más que {3} {4}",
-        "Leia novamente, por favor: {0} {1} {2} é mais que {3} {4}");
+        "Please read again: {0} {1}\u00a0{2} is more than {3}\u00a0{4}",
+        "Lea de nuevo, por favor: {0} {1}\u00a0{2} es más que {3}\u00a0{4}",
+        "Leia novamente, por favor: {0} {1}\u00a0{2} é mais que {3}\u00a0{4}");
 
     public static readonly Text SaidTwice = new(
-        "Please read again: {0} {1} {2} here, {3} among the readings",
-        "Lea de nuevo, por favor: {0} {1} {2} aquí, {3} entre las lecturas",
-        "Leia novamente, por favor: {0} {1} {2} aqui, {3} entre as leituras");
+        "Please read again: {0} {1}\u00a0{2} here, {3} among the readings",
+        "Lea de nuevo, por favor: {0} {1}\u00a0{2} aquí, {3} entre las lecturas",
+        "Leia novamente, por favor: {0} {1}\u00a0{2} aqui, {3} entre as leituras");
 
     public static readonly Text Lower = new(
         "Please read again: {0} {1} is lower than {2} last time, and neither reset nor replacement is noted",
@@ -36,44 +36,44 @@ internal static class VisitChecksTexts
         "Leia novamente, por favor: {0} {1} é menor que {2} da última vez, e não consta reinício nem troca");
 
     public static readonly Text TooFast = new(
-        "Please read again: {0} means {1} L/h since last time, the pipe carries {2} L/h",
-        "Lea de nuevo, por favor: {0} significa {1} L/h desde la última vez, la tubería lleva {2} L/h",
-        "Leia novamente, por favor: {0} significa {1} L/h desde a última vez, a tubulação leva {2} L/h");
+        "Please read again: {0} means {1}\u00a0L/h since last time, the pipe carries {2}\u00a0L/h",
+        "Lea de nuevo, por favor: {0} significa {1}\u00a0L/h desde la última vez, la tubería lleva {2}\u00a0L/h",
+        "Leia novamente, por favor: {0} significa {1}\u00a0L/h desde a última vez, a tubulação leva {2}\u00a0L/h");
 
     public static readonly Text Unusual = new(
-        "Please read again: {0} means {1} L/h since last time, usual here is {2} L/h",
-        "Lea de nuevo, por favor: {0} significa {1} L/h desde la última vez, lo habitual aquí es {2} L/h",
-        "Leia novamente, por favor: {0} significa {1} L/h desde a última vez, o habitual aqui é {2} L/h");
+        "Please read again: {0} means {1}\u00a0L/h since last time, usual here is {2}\u00a0L/h",
+        "Lea de nuevo, por favor: {0} significa {1}\u00a0L/h desde la última vez, lo habitual aquí es {2}\u00a0L/h",
+        "Leia novamente, por favor: {0} significa {1}\u00a0L/h desde a última vez, o habitual aqui é {2}\u00a0L/h");
 
     public static readonly Text MoreHours = new(
-        "Please read again: {0} h more than last time, but only {1} h have passed",
-        "Lea de nuevo, por favor: {0} h más que la última vez, pero solo han pasado {1} h",
-        "Leia novamente, por favor: {0} h a mais que da última vez, mas só passaram {1} h");
+        "Please read again: {0}\u00a0h more than last time, but only {1}\u00a0h have passed",
+        "Lea de nuevo, por favor: {0}\u00a0h más que la última vez, pero solo han pasado {1}\u00a0h",
+        "Leia novamente, por favor: {0}\u00a0h a mais que da última vez, mas só passaram {1}\u00a0h");
 
     public static readonly Text Rose = new(
-        "Please read again: about {0} L in drum {1}, {2} L last time, and no delivery is noted",
-        "Lea de nuevo, por favor: unos {0} L en el bidón {1}, {2} L la última vez, y no consta ninguna entrega",
-        "Leia novamente, por favor: cerca de {0} L na bombona {1}, {2} L da última vez, e não consta entrega");
+        "Please read again: about {0}\u00a0L in drum {1}, {2}\u00a0L last time, and no delivery is noted",
+        "Lea de nuevo, por favor: unos {0}\u00a0L en el bidón {1}, {2}\u00a0L la última vez, y no consta ninguna entrega",
+        "Leia novamente, por favor: cerca de {0}\u00a0L na bombona {1}, {2}\u00a0L da última vez, e não consta entrega");
 
     public static readonly Text UsedMore = new(
-        "Please read again: about {0} L used from drum {1} since last time, usual for so long is {2} L",
-        "Lea de nuevo, por favor: unos {0} L gastados del bidón {1} desde la última vez, lo habitual en ese tiempo es {2} L",
-        "Leia novamente, por favor: cerca de {0} L gastos da bombona {1} desde a última vez, o habitual nesse tempo é {2} L");
+        "Please read again: about {0}\u00a0L used from drum {1} since last time, usual for so long is {2}\u00a0L",
+        "Lea de nuevo, por favor: unos {0}\u00a0L gastados del bidón {1} desde la última vez, lo habitual en ese tiempo es {2}\u00a0L",
+        "Leia novamente, por favor: cerca de {0}\u00a0L gastos da bombona {1} desde a última vez, o habitual nesse tempo é {2}\u00a0L");
 
     public static readonly Text Delivered = new(
-        "Please read again: {0} L delivered, usual here is {1} L",
-        "Lea de nuevo, por favor: {0} L entregados, lo habitual aquí es {1} L",
-        "Leia novamente, por favor: {0} L entregues, o habitual aqui é {1} L");
+        "Please read again: {0}\u00a0L delivered, usual here is {1}\u00a0L",
+        "Lea de nuevo, por favor: {0}\u00a0L entregados, lo habitual aquí es {1}\u00a0L",
+        "Leia novamente, por favor: {0}\u00a0L entregues, o habitual aqui é {1}\u00a0L");
 
     public static readonly Text UnusualHours = new(
-        "Please read again: {0} h more than last time, usual for so long is {1} h",
-        "Lea de nuevo, por favor: {0} h más que la última vez, lo habitual en ese tiempo es {1} h",
-        "Leia novamente, por favor: {0} h a mais que da última vez, o habitual nesse tempo é {1} h");
+        "Please read again: {0}\u00a0h more than last time, usual for so long is {1}\u00a0h",
+        "Lea de nuevo, por favor: {0}\u00a0h más que la última vez, lo habitual en ese tiempo es {1}\u00a0h",
+        "Leia novamente, por favor: {0}\u00a0h a mais que da última vez, o habitual nesse tempo é {1}\u00a0h");
 
     public static readonly Text RegistersPart = new(
-        "Please read again: {0} L by the dial since last time, {1} L by the controller's total",
-        "Lea de nuevo, por favor: {0} L por el contador desde la última vez, {1} L por el total del controlador",
-        "Leia novamente, por favor: {0} L pelo hidrômetro desde a última vez, {1} L pelo total do controlador");
+        "Please read again: {0}\u00a0L by the dial since last time, {1}\u00a0L by the controller's total",
+        "Lea de nuevo, por favor: {0}\u00a0L por el contador desde la última vez, {1}\u00a0L por el total del controlador",
+        "Leia novamente, por favor: {0}\u00a0L pelo hidrômetro desde a última vez, {1}\u00a0L pelo total do controlador");
 
     public static readonly Text OtherOfSameWater = new(
         "Please read again: {0} {1} here, {2} for the same water",
@@ -81,9 +81,9 @@ internal static class VisitChecksTexts
         "Leia novamente, por favor: {0} {1} aqui, {2} para a mesma água");
 
     public static readonly Text NotAsLeft = new(
-        "Please read again: {0} %, left at {1} % last time",
-        "Lea de nuevo, por favor: {0} %, quedó en {1} % la última vez",
-        "Leia novamente, por favor: {0} %, ficou em {1} % da última vez");
+        "Please read again: {0}\u00a0%, left at {1}\u00a0% last time",
+        "Lea de nuevo, por favor: {0}\u00a0%, quedó en {1}\u00a0% la última vez",
+        "Leia novamente, por favor: {0}\u00a0%, ficou em {1}\u00a0% da última vez");
 
     public static readonly Text OutputOfPump = new(
         "Please read again: this makes {0} mL/min, {1} mL/min last time",

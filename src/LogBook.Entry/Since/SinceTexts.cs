@@ -6,10 +6,10 @@ namespace LogBook.Entry.Since;
 public static class SinceTexts
 {
     public static readonly Text Title = new("Since you were here", "Desde la última visita", "Desde a última visita");
-    public static readonly Text LastVisit = new("Last visit {0}, {1} days ago, by {2}", "Última visita {0}, hace {1} días, de {2}", "Última visita {0}, há {1} dias, de {2}");
+    public static readonly Text LastVisit = new("Last visit {0}, {1} days ago, by {2}", "Última visita {0}, hace {1}\u00a0días, de {2}", "Última visita {0}, há {1} dias, de {2}");
     public static readonly Text LastKind = new("{0} on {1}", "{0} el {1}", "{0} em {1}");
     public static readonly Text FirstVisit = new("No earlier visit of this system.", "Sin visitas anteriores de este sistema.", "Sem visitas anteriores deste sistema.");
-    public static readonly Text Pending = new("{0}, taken {1}: result not entered yet ({2} h ago)", "{0}, tomada {1}: resultado aún sin anotar (hace {2} h)", "{0}, coletada {1}: resultado ainda não anotado (há {2} h)");
+    public static readonly Text Pending = new("{0}, taken {1}: result not entered yet ({2}\u00a0h ago)", "{0}, tomada {1}: resultado aún sin anotar (hace {2}\u00a0h)", "{0}, coletada {1}: resultado ainda não anotado (há {2}\u00a0h)");
     public static readonly Text EnterResult = new("Enter the result: {0}", "Anotar el resultado: {0}", "Anotar o resultado: {0}");
     public static readonly Text Outside = new("Last time {0}: {1}, {2}", "La última vez {0}: {1}, {2}", "Na última vez {0}: {1}, {2}");
     public static readonly Text AlarmStood = new("Alarm standing when you left: {0}", "Alarma activa al salir: {0}", "Alarme ativo na saída: {0}");

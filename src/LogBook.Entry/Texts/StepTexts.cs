@@ -70,7 +70,7 @@ public static class StepTexts
     public static readonly Text OtherProduct = new("The label says {0}, this drum is for {1}", "La etiqueta dice {0}, este bidón es para {1}", "O rótulo diz {0}, esta bombona é para {1}");
     public static readonly Text Holds = new("about {0} in it", "unos {0} dentro", "cerca de {0} dentro");
     public static readonly Text TakenNow = new("Taken now, result later", "Tomada ahora, resultado después", "Coletada agora, resultado depois");
-    public static readonly Text InIncubator = new("Taken {0}, {1} h ago. Read it when the label of the slide says so.", "Tomada {0}, hace {1} h. Léala cuando lo diga la etiqueta de la lámina.", "Coletada {0}, há {1} h. Leia-a quando o rótulo da lâmina disser.");
+    public static readonly Text InIncubator = new("Taken {0}, {1}\u00a0h ago. Read it when the label of the slide says so.", "Tomada {0}, hace {1}\u00a0h. Léala cuando lo diga la etiqueta de la lámina.", "Coletada {0}, há {1}\u00a0h. Leia-a quando o rótulo da lâmina disser.");
     public static readonly Text IncubationTemperature = new("Incubated at", "Incubada a", "Incubada a");
     public static readonly Text IncubationHours = new("Incubated for", "Incubada durante", "Incubada por");
     public static readonly Text HandedTo = new("Handed to", "Entregada a", "Entregue a");

@@ -55,7 +55,7 @@ public sealed class TodaysRoundQueryTests
 
         var round = await Query(firm).OfAsync(ReadingFirm.Technician);
 
-        Assert.Equal(["Legionella: 300 CFU/mL", "Visit amended by IWE: laboratory result"], Assert.Single(round!.Stops).Since.Select(entry => entry.Words.In(Language.English)));
+        Assert.Equal(["Legionella: 300\u00a0CFU/mL", "Visit amended by IWE: laboratory result"], Assert.Single(round!.Stops).Since.Select(entry => entry.Words.In(Language.English)));
     }
 
     [Fact]

@@ -25,7 +25,7 @@ public sealed class VisitQueryTests
 
         Assert.Equal([2, 1], view!.Versions.Select(version => version.Version));
         var differences = view.Versions[0].Differences.Select(d => (d.Where.In(Language.Spanish), d.Before?.Es, d.After?.Es)).ToList();
-        Assert.Contains(("CT-1 · lectura · Conductividad (agua de la torre, medidor portátil) · valor", "1350 µS/cm", "1360 µS/cm"), differences);
+        Assert.Contains(("CT-1 · lectura · Conductividad (agua de la torre, medidor portátil) · valor", "1350\u00a0µS/cm", "1360\u00a0µS/cm"), differences);
         Assert.Equal(2, differences.Count);
     }
 
@@ -43,7 +43,7 @@ public sealed class VisitQueryTests
         // Test and point name the reading and need no lines of their own.
         var added = Assert.Single(differences);
         Assert.Null(added.Before);
-        Assert.Equal("pH 8,1", added.After!.Es);
+        Assert.Equal("pH\u00a08,1", added.After!.Es);
         Assert.All(differences, difference => Assert.Contains("pH (tower water)", difference.Where.En, StringComparison.Ordinal));
     }
 
@@ -74,7 +74,7 @@ public sealed class VisitQueryTests
         var differences = VisitDifferences.Between(older, newer, TimeZoneInfo.FindSystemTimeZoneById("Europe/London"));
 
         var shown = differences.ToDictionary(d => d.Where.Es.Split(" · ")[^1], d => d.After!.Es);
-        Assert.Equal("10\u00a0000 UFC/mL", shown["valor"]);
+        Assert.Equal("10\u00a0000\u00a0UFC/mL", shown["valor"]);
         Assert.Equal("05/07/2025 09:00", shown["llegada del resultado"]);
         Assert.Equal("no", shown["en marcha"]);
         Assert.All(differences.Where(d => d.Where.Es.Contains("lectura", StringComparison.Ordinal)), d => Assert.Contains("personal del sitio", d.Where.Es, StringComparison.Ordinal));
@@ -90,7 +90,7 @@ public sealed class VisitQueryTests
 
         var difference = Assert.Single(VisitDifferences.Between(older, newer, TimeZoneInfo.Utc));
 
-        Assert.Equal(("1350 µS/cm", "1350 mS/cm"), (difference.Before!.En, difference.After!.En));
+        Assert.Equal(("1350\u00a0µS/cm", "1350\u00a0mS/cm"), (difference.Before!.En, difference.After!.En));
     }
 
     [Fact]

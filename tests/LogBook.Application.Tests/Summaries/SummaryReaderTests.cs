@@ -53,7 +53,7 @@ public sealed class SummaryReaderTests
 
         Assert.Null(first!.ReissueReason);
         Assert.Equal("misread", second!.ReissueReason);
-        Assert.Contains(first.Systems[0].Results, result => result.Result == "95 mg/L" && !result.IsOutside);
-        Assert.Contains(second.Systems[0].Results, result => result.Result == "59 mg/L" && result.IsOutside);
+        Assert.Contains(first.Systems[0].Results, result => result.Result == "95\u00a0mg/L" && !result.IsOutside);
+        Assert.Contains(second.Systems[0].Results, result => result.Result == "59\u00a0mg/L" && result.IsOutside);
     }
 }

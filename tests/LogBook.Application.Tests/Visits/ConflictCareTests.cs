@@ -36,7 +36,7 @@ public sealed class ConflictCareTests : IAsyncLifetime
         var conflict = Assert.Single(await Care.ListAsync(Database.Supervisor));
 
         var difference = Assert.Single(conflict.Differences);
-        Assert.Equal(("95 mg/L", "59 mg/L"), (difference.Before!.En, difference.After!.En));
+        Assert.Equal(("95\u00a0mg/L", "59\u00a0mg/L"), (difference.Before!.En, difference.After!.En));
         Assert.Equal(1, await Care.CountAsync(Database.Supervisor));
         Assert.Equal(VisitDocument.Canonical(_visit), VisitDocument.Canonical(conflict.Standing));
     }
@@ -85,7 +85,7 @@ public sealed class ConflictCareTests : IAsyncLifetime
 
         Assert.Equal(2, Assert.IsType<SaveOutcome.ChangedMeanwhile>(outcome).Version);
         var difference = Assert.Single(Assert.Single(await Care.ListAsync(Database.Supervisor)).Differences);
-        Assert.Equal(("101 mg/L", "59 mg/L"), (difference.Before!.En, difference.After!.En));
+        Assert.Equal(("101\u00a0mg/L", "59\u00a0mg/L"), (difference.Before!.En, difference.After!.En));
     }
 
     [Fact]

@@ -50,6 +50,6 @@ public static partial class MailFigures
     private static double Number(string text) => double.Parse(
         text.Replace("\u00a0", string.Empty, StringComparison.Ordinal).Replace(',', '.'), NumberStyles.Float, CultureInfo.InvariantCulture);
 
-    [GeneratedRegex("^(?<value>-?[0-9\u00a0]+(,[0-9]+)?) ± (?<plus>[0-9\u00a0]+(,[0-9]+)?)( .*)?$", RegexOptions.ExplicitCapture)]
+    [GeneratedRegex("^(?<value>-?[0-9\u00a0]+(,[0-9]+)?)[ \u00a0]±[ \u00a0](?<plus>[0-9\u00a0]+(,[0-9]+)?)([ \u00a0].*)?$", RegexOptions.ExplicitCapture)]
     private static partial Regex Shown();
 }

@@ -176,9 +176,9 @@ public sealed class WholeJobTests
 
         foreach (var part in new[] { MailFigures.Plain(mail), MailFigures.Html(mail) })
         {
-            Assert.Contains("pH 9,3", part, StringComparison.Ordinal);
+            Assert.Contains("pH\u00a09,3", part, StringComparison.Ordinal);
             Assert.Contains(SummaryTexts.Above.Es, part, StringComparison.Ordinal);
-            Assert.Contains("25 L", part, StringComparison.Ordinal);
+            Assert.Contains("25\u00a0L", part, StringComparison.Ordinal);
             Assert.DoesNotContain("UFC/mL", part, StringComparison.Ordinal);
         }
     }

@@ -18,7 +18,7 @@ public class MeterRulesTests
         // 28 d × 4.3 h × 1,000 L/h × 4.5 cycles = 541.8 m³ must have gone in.
         Assert.Equal(Severity.Act, finding!.Severity);
         Assert.Equal(0, finding.Evidence[0].Value);
-        Assert.Contains("542,000 L", finding.Text, StringComparison.Ordinal);
+        Assert.Contains("542,000\u00a0L", finding.Text, StringComparison.Ordinal);
     }
 
     [Fact]

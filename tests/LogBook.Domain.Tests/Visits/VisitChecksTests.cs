@@ -318,9 +318,9 @@ public sealed class VisitChecksTests
     }
 
     [Theory]
-    [InlineData(Language.English, "Please read again: Chloride 1,010 mg/L, usual here is 100.5; the unit or the point may have slipped (× 10)")]
-    [InlineData(Language.Spanish, "Lea de nuevo, por favor: Cloruro 1\u00a0010 mg/L, lo habitual aquí es 100,5; puede haber un error de unidad o de coma (× 10)")]
-    [InlineData(Language.Portuguese, "Leia novamente, por favor: Cloreto 1.010 mg/L, o habitual aqui é 100,5; pode haver erro de unidade ou de vírgula (× 10)")]
+    [InlineData(Language.English, "Please read again: Chloride 1,010\u00a0mg/L, usual here is 100.5; the unit or the point may have slipped (× 10)")]
+    [InlineData(Language.Spanish, "Lea de nuevo, por favor: Cloruro 1\u00a0010\u00a0mg/L, lo habitual aquí es 100,5; puede haber un error de unidad o de coma (× 10)")]
+    [InlineData(Language.Portuguese, "Leia novamente, por favor: Cloreto 1.010\u00a0mg/L, o habitual aqui é 100,5; pode haver erro de unidade ou de vírgula (× 10)")]
     public void Check_EachLanguage_HasItsWordsAndNumbers(Language language, string message)
     {
         var previous = Weekly(6, _ => With(Value("chloride", 100.5, "mg/L")));

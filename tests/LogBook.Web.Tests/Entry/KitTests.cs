@@ -101,7 +101,7 @@ public sealed class KitTests
         await using var later = new EntryPage(draft: VisitDraft.Amend(taken, EntryFirm.Site), previous: []);
         later.Clock.Advance(TimeSpan.FromHours(48));
         later.Go("Samples");
-        Assert.Contains("48 h ago", later.Form.Find(".lb-test").TextContent, StringComparison.Ordinal);
+        Assert.Contains("48\u00a0h ago", later.Form.Find(".lb-test").TextContent, StringComparison.Ordinal);
         later.Type("Dip slide, tower water", "1000");
         later.Type("Dip slide, tower water, Incubated at", "30");
         later.Type("Dip slide, tower water, Incubated for", "48");

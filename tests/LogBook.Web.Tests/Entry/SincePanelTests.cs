@@ -26,7 +26,7 @@ public sealed class SincePanelTests
 
         Assert.Contains("28 days ago, by R. Yaffle", since, StringComparison.Ordinal);
         Assert.Contains("bleed ran too long", since, StringComparison.Ordinal);
-        Assert.Contains("Inhibitor, tower water: 60 mg/L, below the range", since, StringComparison.Ordinal);
+        Assert.Contains("Inhibitor, tower water: 60\u00a0mg/L, below the range", since, StringComparison.Ordinal);
         Assert.Contains("bleed was left Forced off", since, StringComparison.Ordinal);
         Assert.Contains("renew the strainer", since, StringComparison.Ordinal);
         Assert.Contains("pump room tidy", since, StringComparison.Ordinal);
@@ -61,7 +61,7 @@ public sealed class SincePanelTests
         var opened = new List<Guid>();
         await using var page = new EntryPage(previous: [taken], openVisit: opened.Add);
 
-        Assert.Contains("result not entered yet (48 h ago)", page.Form.Find(".lb-since").TextContent, StringComparison.Ordinal);
+        Assert.Contains("result not entered yet (48\u00a0h ago)", page.Form.Find(".lb-since").TextContent, StringComparison.Ordinal);
         page.Press("Enter the result: Dip slide, tower water");
 
         Assert.Equal([taken.Id], opened);

@@ -22,7 +22,7 @@ public sealed class VisitFormTests
         page.Press("All found automatic");
         page.Press("Clock is right");
         page.Type("Hours run since reset: bleed", "131,5");
-        page.Press("As last left: 1350 µS/cm");
+        page.Press("As last left: 1350\u00a0µS/cm");
         page.Go("Reference");
         page.Type("Hand meter", "HM-1");
         page.Type("Minutes the hand meter was in the water", "11");
@@ -82,10 +82,10 @@ public sealed class VisitFormTests
         page.Type("MU, dial", "48.211");
         Assert.Contains("which number is meant", page.Group("MU, dial").TextContent, StringComparison.Ordinal);
         Assert.Empty(page.Draft.ToVisit().Systems);
-        page.Press("48,211 L");
+        page.Press("48,211\u00a0L");
 
         Assert.Equal(48211, page.Tower.Meters[0].Dial);
-        Assert.Contains("Understood: 48,211 L", page.Group("MU, dial").TextContent, StringComparison.Ordinal);
+        Assert.Contains("Understood: 48,211\u00a0L", page.Group("MU, dial").TextContent, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -97,7 +97,7 @@ public sealed class VisitFormTests
         page.Type("Inhibidor, agua de la torre", "95.5");
 
         var note = page.Group("Inhibidor, agua de la torre").QuerySelector("[aria-live=polite]")!;
-        Assert.Contains("Entendido: 95,5 mg/L", note.TextContent, StringComparison.Ordinal);
+        Assert.Contains("Entendido: 95,5\u00a0mg/L", note.TextContent, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -136,7 +136,7 @@ public sealed class VisitFormTests
 
         var reading = Reading(page.Tower, "tower", "chloride", null);
         Assert.Equal((23, 5, "mg/L"), (reading.Drops, reading.PerDrop, reading.Unit));
-        Assert.Contains("23 drops × 5, result 115 mg/L", page.Words, StringComparison.Ordinal);
+        Assert.Contains("23 drops × 5, result 115\u00a0mg/L", page.Words, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -186,7 +186,7 @@ public sealed class VisitFormTests
         page.Type(Inhibitor, "950");
         Assert.Contains("Please read again", page.Group(Inhibitor).TextContent, StringComparison.Ordinal);
 
-        page.Press("950 mg/L is right");
+        page.Press("950\u00a0mg/L is right");
 
         var reading = Reading(page.Tower, "tower", "inhibitor", null);
         Assert.Equal((950, 950, true), (reading.Value, reading.FirstValue, reading.Confirmed));
@@ -221,7 +221,7 @@ public sealed class VisitFormTests
         page.Type(Inhibitor, "80");
 
         Assert.Equal(("●", "in range"), Mark(page, Inhibitor));
-        Assert.Contains("Range 80 to 120 mg/L", page.Words, StringComparison.Ordinal);
+        Assert.Contains("Range 80 to 120\u00a0mg/L", page.Words, StringComparison.Ordinal);
         Assert.Contains("Range 7.5 to 9", page.Words, StringComparison.Ordinal);
     }
 
@@ -230,8 +230,8 @@ public sealed class VisitFormTests
     {
         await using var page = new EntryPage();
         page.Go("Stock");
-        Assert.Contains("Last visit: 48,211 L", page.Group("MU, dial").TextContent, StringComparison.Ordinal);
-        Assert.Contains("Last visit: 41.5 cm", page.Group("D-INH, level as found").TextContent, StringComparison.Ordinal);
+        Assert.Contains("Last visit: 48,211\u00a0L", page.Group("MU, dial").TextContent, StringComparison.Ordinal);
+        Assert.Contains("Last visit: 41.5\u00a0cm", page.Group("D-INH, level as found").TextContent, StringComparison.Ordinal);
         Assert.All(page.Form.FindAll(".lb-number input"), box => Assert.Equal(string.Empty, box.GetAttribute("value") ?? string.Empty));
 
         page.Go("Water");

@@ -21,7 +21,7 @@ public sealed class AttentionPageTests
         var page = pages.Render<AttentionPage>("/attention");
 
         Assert.Equal("Probe reads off", page.Find(".finding-title a").TextContent);
-        Assert.Equal("as found against reference: -7.4 % (-11.5 to -3.3 %); limit -5 to 5 %", page.Find(".finding-evidence").TextContent);
+        Assert.Equal("as found against reference: -7.4\u00a0% (-11.5 to -3.3\u00a0%); limit -5 to 5\u00a0%", page.Find(".finding-evidence").TextContent);
         Assert.Contains("Plan", page.Find(".finding-mark").TextContent, StringComparison.Ordinal);
         Assert.NotNull(page.Find(".finding-mark svg"));
     }
@@ -34,7 +34,7 @@ public sealed class AttentionPageTests
         var page = pages.Render<AttentionPage>("/attention");
 
         Assert.Equal("dicho en español", page.Find(".finding-text").TextContent);
-        Assert.Contains("-7,4 %", page.Find(".finding-evidence").TextContent, StringComparison.Ordinal);
+        Assert.Contains("-7,4\u00a0%", page.Find(".finding-evidence").TextContent, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -74,7 +74,7 @@ public sealed class AttentionPageTests
 
         var page = pages.Render<FindingPage>("/attention/finding?site=YAF-1&system=CT-1&kind=probe-reads-off&seen=2026-04-01");
 
-        Assert.Equal(["-7.4 %", "-11.5 to -3.3 %", "-5 to 5 %"], page.FindAll("td.figure").Select(cell => cell.TextContent));
+        Assert.Equal(["-7.4\u00a0%", "-11.5 to -3.3\u00a0%", "-5 to 5\u00a0%"], page.FindAll("td.figure").Select(cell => cell.TextContent));
         Assert.Contains(page.FindAll(".links a"), link => link.GetAttribute("href") == "/sites/YAF-1/systems/CT-1?from=2026-01-31&to=2026-05-01");
         Assert.Contains("% of the reference", page.Find("details dd").TextContent, StringComparison.Ordinal);
     }

@@ -34,7 +34,7 @@ public sealed class ConflictPagesTests
 
         var page = pages.Render<ConflictPage>("/visits/conflicts/1", ("Id", 1));
 
-        Assert.Equal(["1350 µS/cm", "1530 µS/cm"], page.FindAll("tbody td").Select(cell => cell.TextContent));
+        Assert.Equal(["1350\u00a0µS/cm", "1530\u00a0µS/cm"], page.FindAll("tbody td").Select(cell => cell.TextContent));
         Assert.Contains("Lo que consta", page.Find("thead").TextContent, StringComparison.Ordinal);
     }
 

@@ -22,7 +22,7 @@ public sealed class HistoryPagesTests
 
         var page = pages.Render<HistoryPage>(Address, ("Code", "YAF-1"), ("System", "CT-1"));
 
-        Assert.Contains("Conductivity, tower water: 3 readings, from 1340 to 1500 µS/cm, last 1350 µS/cm. 1 outside the range in force.", page.Find("#chart-summary").TextContent, StringComparison.Ordinal);
+        Assert.Contains("Conductivity, tower water: 3 readings, 1340 to 1500\u00a0µS/cm, last 1350\u00a0µS/cm. 1 outside the range in force.", page.Find("#chart-summary").TextContent, StringComparison.Ordinal);
         page.Find("details.chart-table").TriggerEvent("ontoggle", EventArgs.Empty);
         Assert.Equal(3, page.FindAll(".chart-table tbody tr").Count);
         Assert.Contains(page.FindAll(".chart-table tbody tr"), row => row.TextContent.Contains("above", StringComparison.Ordinal));
@@ -39,7 +39,7 @@ public sealed class HistoryPagesTests
         var told = page.Find(".explained").TextContent;
         Assert.Contains(FigureTexts.ExplanationOf(FigureCodes.CyclesByConductivity)!.Source.En, told, StringComparison.Ordinal);
         Assert.Contains("1361", told, StringComparison.Ordinal);
-        Assert.Contains("4.54 ± 0.10", told, StringComparison.Ordinal);
+        Assert.Contains("4.54\u00a0±\u00a00.10", told, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -17,7 +17,7 @@ public sealed class VisitPagesTests
 
         var page = pages.Render<VisitPage>($"/visits/{Id}", ("Id", Id));
 
-        Assert.Contains("1350 µS/cm", page.Markup, StringComparison.Ordinal);
+        Assert.Contains("1350\u00a0µS/cm", page.Markup.Replace("&nbsp;", "\u00a0", StringComparison.Ordinal).Replace("&#160;", "\u00a0", StringComparison.Ordinal), StringComparison.Ordinal);
         Assert.Empty(page.FindAll(".visit-acts"));
         Assert.Empty(page.FindAll("#versions"));
         Assert.DoesNotContain("/amend", page.Markup, StringComparison.Ordinal);

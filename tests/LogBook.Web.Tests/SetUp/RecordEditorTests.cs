@@ -218,7 +218,7 @@ public sealed class RecordEditorTests
 
         SetUpPages.Fill(form, ("name", "Biocide N-15"), ("kind", "biocide"), ("doseMgPerL", "120"), ("labelMaxMgPerL", "100"));
 
-        Assert.Contains(form.FindAll(".caution"), caution => caution.TextContent.Contains("Biocide N-15: 120 mg/L is above the label limit of 100 mg/L. Stop. The label is the limit.", StringComparison.Ordinal));
+        Assert.Contains(form.FindAll(".caution"), caution => caution.TextContent.Contains("Biocide N-15: 120\u00a0mg/L is above the label limit of 100\u00a0mg/L. Stop. The label is the limit.", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -47,13 +47,13 @@ public static class ChartModels
             }
 
             var outside = points.Count(point => point.Standing is RangeStanding.Above or RangeStanding.Below);
-            var sentence = HistoryPageTexts.SummaryPanel.In(
-                language,
-                TitleOf(panel, language),
-                points.Count,
-                Shown.Entered(points.Min(point => point.Value!.Value), language),
-                Shown.Entered(points.Max(point => point.Value!.Value), panel.Unit, language),
-                ReadingWords.Value(points[^1].Value!.Value, panel.Unit, points[^1].Qualifier, language));
+            var (least, most) = (points.Min(point => point.Value!.Value), points.Max(point => point.Value!.Value));
+            var last = ReadingWords.Value(points[^1].Value!.Value, panel.Unit, points[^1].Qualifier, language);
+            var sentence = points.Count == 1
+                ? HistoryPageTexts.SummaryPanelOne.In(language, TitleOf(panel, language), last)
+                : least == most
+                    ? HistoryPageTexts.SummaryPanelSame.In(language, TitleOf(panel, language), points.Count, last)
+                    : HistoryPageTexts.SummaryPanel.In(language, TitleOf(panel, language), points.Count, Shown.EnteredRange(least, most, panel.Unit, language), last);
             sentences.Add(outside == 0 ? sentence : sentence + " " + HistoryPageTexts.SummaryOutside.In(language, outside));
         }
 

@@ -61,7 +61,9 @@ public static class HistoryPageTexts
     public static readonly Text Close = new("Close", "Cerrar", "Fechar");
     public static readonly Text NoFindings = new("No finding in this period", "Ningún hallazgo en este periodo", "Nenhuma constatação neste período");
     public static readonly Text SummaryVisits = new("{0} to {1}, {2} visits.", "{0} a {1}, {2} visitas.", "{0} a {1}, {2} visitas.");
-    public static readonly Text SummaryPanel = new("{0}: {1} readings, from {2} to {3}, last {4}.", "{0}: {1} lecturas, de {2} a {3}, última {4}.", "{0}: {1} leituras, de {2} a {3}, última {4}.");
+    public static readonly Text SummaryPanel = new("{0}: {1} readings, {2}, last {3}.", "{0}: {1} lecturas, {2}, última {3}.", "{0}: {1} leituras, {2}, última {3}.");
+    public static readonly Text SummaryPanelSame = new("{0}: {1} readings, all {2}.", "{0}: {1} lecturas, todas {2}.", "{0}: {1} leituras, todas {2}.");
+    public static readonly Text SummaryPanelOne = new("{0}: one reading, {1}.", "{0}: una lectura, {1}.", "{0}: uma leitura, {1}.");
     public static readonly Text SummaryOutside = new("{0} outside the range in force.", "{0} fuera del rango en vigor.", "{0} fora da faixa em vigor.");
     public static readonly Text SheetEmpty = new("No visit with readings yet", "Todavía no hay visitas con lecturas", "Ainda não há visitas com leituras");
     public static readonly Text Test = new("Test", "Ensayo", "Ensaio");

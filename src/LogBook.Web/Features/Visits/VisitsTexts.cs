@@ -11,7 +11,7 @@ public static class VisitsTexts
     public static readonly Text Empty = new("No visit has been handed in", "No se ha entregado ninguna visita", "Nenhuma visita foi entregue");
     public static readonly Text Visit = new("Visit {0}", "Visita {0}", "Visita {0}");
     public static readonly Text Arrived = new("Arrived", "Llegada", "Chegada");
-    public static readonly Text Minutes = new("{0} min", "{0} min", "{0} min");
+    public static readonly Text Minutes = new("{0}\u00a0min", "{0}\u00a0min", "{0}\u00a0min");
     public static readonly Text Length = new("Length", "Duración", "Duração");
     public static readonly Text Version = new("Version {0}", "Versión {0}", "Versão {0}");
     public static readonly Text Void = new("Void", "Anulada", "Anulada");
@@ -97,9 +97,9 @@ public static class VisitsTexts
     public static readonly Text MetersAndStock = new("Counters and stock", "Contadores y existencias", "Contadores e estoque");
     public static readonly Text Dial = new("dial {0}", "esfera {0}", "mostrador {0}");
     public static readonly Text Total = new("total {0}", "total {0}", "total {0}");
-    public static readonly Text Added = new("{0} L added", "{0} L añadidos", "{0} L adicionados");
+    public static readonly Text Added = new("{0}\u00a0L added", "{0}\u00a0L añadidos", "{0}\u00a0L adicionados");
     public static readonly Text Swapped = new("container exchanged", "envase cambiado", "recipiente trocado");
-    public static readonly Text HoursRun = new("{0} h run", "{0} h de marcha", "{0} h de funcionamento");
+    public static readonly Text HoursRun = new("{0}\u00a0h run", "{0}\u00a0h de marcha", "{0}\u00a0h de funcionamento");
     public static readonly Text Reset = new("reset", "reiniciado", "zerado");
     public static readonly Text Found = new("Found", "Encontrado", "Encontrado");
     public static readonly Text Left = new("Left", "Dejado", "Deixado");

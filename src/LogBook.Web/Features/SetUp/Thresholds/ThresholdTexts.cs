@@ -26,7 +26,7 @@ public static class ThresholdTexts
     public static readonly Text Own = new("Own value", "Valor propio", "Valor próprio");
     public static readonly Text None = new("–", "–", "–");
     public static readonly Text Nothing = new("None fits what is asked for", "Ninguno corresponde a lo pedido", "Nenhum corresponde ao pedido");
-    public static readonly Text Range = new("Makes sense", "Tiene sentido", "Faz sentido");
+    public static readonly Text Range = new("Sensible range", "Rango razonable", "Faixa razoável");
     public static readonly Text Reason = new("Reason", "Motivo", "Motivo");
     public static readonly Text ReasonHint = new("Stands with the change for whoever asks later.", "Queda con el cambio para quien pregunte después.", "Fica com a mudança para quem perguntar depois.");
     public static readonly Text ValueIn = new("Own value ({0})", "Valor propio ({0})", "Valor próprio ({0})");
