@@ -22,6 +22,14 @@ for _ in $(seq 120); do
 done
 curl -fsS "http://127.0.0.1:$port/health/ready" >/dev/null
 
+# The form without signal: its worker installs all files of its list or none.
+listed=0
+for file in $(curl -fsS "http://127.0.0.1:$port/capture/assets.js" | sed -n 's/.*"url": "\([^"]*\)".*/\1/p'); do
+    curl -fsS -o /dev/null "http://127.0.0.1:$port/$file" || { echo "the form without signal lacks $file" >&2; exit 1; }
+    listed=$((listed + 1))
+done
+[ "$listed" -gt 30 ] || { echo "the form without signal lists only $listed files" >&2; exit 1; }
+
 deploy/backup.sh "$work/out/command/logbook.dll" "$work/state/logbook.db" "$work/backups"
 backup=$(find "$work/backups" -name 'logbook-*.db' | sort | tail -n 1)
 [ -n "$backup" ] || { echo "no backup was made" >&2; exit 1; }

@@ -12,6 +12,9 @@ public static class TokenScopes
     /// <summary>Import documents.</summary>
     public const string Import = "import";
 
-    /// <summary>All scopes.</summary>
+    /// <summary>Marks the credential of a tablet, which those who keep the set-up may end for others; allows nothing by itself.</summary>
+    public const string Tablet = "tablet";
+
+    /// <summary>All that a person may give to a token.</summary>
     public static IReadOnlyList<string> All { get; } = [Read, Visits, Import];
 }

@@ -31,13 +31,13 @@ public sealed class TokenStore(LogBookStore store, TimeProvider clock)
     /// <summary>Makes a token for the viewer.</summary>
     /// <param name="viewer">Its owner.</param>
     /// <param name="name">What it is for.</param>
-    /// <param name="scopes">From <see cref="TokenScopes.All"/>; others are left out.</param>
+    /// <param name="scopes">From <see cref="TokenScopes.All"/>, or <see cref="TokenScopes.Tablet"/>; others are left out.</param>
     /// <param name="days">Life, 1 to <see cref="MostDays"/>.</param>
     /// <param name="cancellationToken">Stops.</param>
     /// <returns>The token, or null when the viewer may have none or nothing is left of its scopes.</returns>
     public async Task<NewToken?> CreateAsync(Viewer viewer, string name, IReadOnlyCollection<string> scopes, int days, CancellationToken cancellationToken = default)
     {
-        string[] kept = [.. TokenScopes.All.Intersect(scopes)];
+        string[] kept = [.. TokenScopes.All.Append(TokenScopes.Tablet).Intersect(scopes)];
         if (viewer.UserId is not { } owner || !viewer.IsOfFirm || kept.Length == 0 || string.IsNullOrWhiteSpace(name) || name.Length > 100 || days is < 1 or > MostDays)
         {
             return null;
@@ -66,14 +66,30 @@ public sealed class TokenStore(LogBookStore store, TimeProvider clock)
             cancellationToken);
     }
 
-    /// <summary>Ends one of the viewer's own tokens.</summary>
+    /// <summary>Every tablet that may send, by account and name; null for a viewer who may not keep the set-up.</summary>
+    public Task<IReadOnlyList<TabletEntry>?> TabletsAsync(Viewer viewer, CancellationToken cancellationToken = default) => !viewer.MayKeepSetUp
+        ? Task.FromResult<IReadOnlyList<TabletEntry>?>(null)
+        : store.ReadAsync<IReadOnlyList<TabletEntry>?>(
+            viewer,
+            async db => await (
+                from token in db.Tokens
+                join user in db.Users on token.UserId equals user.Id
+                where token.RevokedAt == null && token.ExpiresAt > Utc.Now(clock) && token.Scopes.EndsWith(TokenScopes.Tablet)
+                orderby user.Email, token.Name, token.Id
+                select new TabletEntry(token.Id, token.Name, user.Email ?? string.Empty, token.CreatedAt, token.LastUsedAt)).Take(200).ToListAsync(cancellationToken),
+            cancellationToken);
+
+    /// <summary>Ends one of the viewer's own tokens, or a tablet of anybody for those who keep the set-up.</summary>
     /// <returns>Whether there was such a token in use.</returns>
     public Task<bool> RevokeAsync(Viewer viewer, int id, CancellationToken cancellationToken = default) => store.WriteAsync(
         viewer,
         async db =>
         {
             var row = await db.Tokens.AsTracking()
-                .SingleOrDefaultAsync(token => token.Id == id && token.UserId == viewer.UserId && token.RevokedAt == null, cancellationToken);
+                .SingleOrDefaultAsync(
+                    token => token.Id == id && token.RevokedAt == null
+                        && (token.UserId == viewer.UserId || (viewer.MayKeepSetUp && token.Scopes.EndsWith(TokenScopes.Tablet))),
+                    cancellationToken);
             if (row is null)
             {
                 return false;

@@ -16,7 +16,7 @@ namespace LogBook.Web.Api;
 public static class TabletEndpoints
 {
     /// <summary>Scopes of a tablet: it reads its round and hands in visits, and nothing else.</summary>
-    private static readonly string[] Scopes = [TokenScopes.Read, TokenScopes.Visits];
+    private static readonly string[] Scopes = [TokenScopes.Read, TokenScopes.Visits, TokenScopes.Tablet];
 
     /// <summary>Maps the addresses.</summary>
     public static void MapTablets(this IEndpointRouteBuilder routes)

@@ -2,7 +2,13 @@ using System.Net;
 using System.Net.Http.Headers;
 using System.Net.Http.Json;
 using System.Text.Json;
+using LogBook.Application.Data;
+using LogBook.Application.Tokens;
+using LogBook.Domain.Languages;
+using LogBook.Domain.Sites;
 using LogBook.Web.Tests.Hosting;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace LogBook.Web.Tests.Api;
 
@@ -107,6 +113,37 @@ public sealed class TabletsApiTests(TabletsApiTests.Started host) : IClassFixtur
         Assert.Equal(HttpStatusCode.NotFound, unknown.StatusCode);
     }
 
+    [Fact]
+    [Trait("goal", "S4")]
+    public async Task Revoke_BySupervisor_EndsTheTablet_ByColleagueDoesNot()
+    {
+        using var person = await host.PersonAsync();
+        var given = await RegisterAsync(person, "Lost tablet");
+        using var tablet = host.Tablet(given);
+        var tokens = host.Tokens;
+        var supervisor = new Viewer(await host.UserAsync("supervisor@quernwath.example"), "supervisor", "SUP", PersonRole.Supervisor, null, Language.English);
+        var colleague = supervisor with { Role = PersonRole.Technician };
+        var entry = Assert.Single((await tokens.TabletsAsync(supervisor))!, entry => entry.Name == "Lost tablet");
+
+        Assert.Null(await tokens.TabletsAsync(colleague));
+        Assert.False(await tokens.RevokeAsync(colleague, entry.Id));
+        Assert.True(await tokens.RevokeAsync(supervisor, entry.Id));
+
+        using var answer = await tablet.GetAsync("/api/v1/round/stops");
+        Assert.Equal(HttpStatusCode.Unauthorized, answer.StatusCode);
+        Assert.DoesNotContain((await tokens.TabletsAsync(supervisor))!, left => left.Id == entry.Id);
+    }
+
+    [Fact]
+    public async Task Revoke_OtherToken_OfAnotherPerson_IsRefused()
+    {
+        var technician = new Viewer(await host.UserAsync("technician@quernwath.example"), "technician", "TEC", PersonRole.Technician, null, Language.English);
+        var supervisor = new Viewer(await host.UserAsync("supervisor@quernwath.example"), "supervisor", "SUP", PersonRole.Supervisor, null, Language.English);
+        var token = await host.Tokens.CreateAsync(technician, "a program", [TokenScopes.Read], 30);
+
+        Assert.False(await host.Tokens.RevokeAsync(supervisor, token!.Id));
+    }
+
     private static async Task<JsonElement> RegisterAsync(HttpClient person, string name)
     {
         using var answer = await person.PostAsJsonAsync("/api/v1/tablets", new { name });
@@ -122,6 +159,13 @@ public sealed class TabletsApiTests(TabletsApiTests.Started host) : IClassFixtur
         public Task InitializeAsync() => TwoCustomers.AddAsync(_app);
 
         public async Task DisposeAsync() => await _app.DisposeAsync();
+
+        /// <summary>The store of credentials.</summary>
+        public TokenStore Tokens => _app.Services.GetRequiredService<TokenStore>();
+
+        /// <summary>Key of an account.</summary>
+        public Task<int> UserAsync(string email) => _app.Services.GetRequiredService<LogBookStore>().ReadAsync(
+            Viewer.System("test"), db => db.Users.Where(user => user.Email == email).Select(user => user.Id).SingleAsync());
 
         /// <summary>A technician in a browser, on a page of this installation.</summary>
         public async Task<HttpClient> PersonAsync()

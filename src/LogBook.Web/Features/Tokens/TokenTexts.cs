@@ -45,10 +45,26 @@ public static class TokenTexts
 
     public static readonly Text Revoked = new("revoked", "revocada", "revogada");
 
+    public static readonly Text Tablets = new("Tablets of the firm", "Tabletas de la empresa", "Tablets da empresa");
+
+    public static readonly Text TabletsIntro = new(
+        "A tablet that is lost or goes to somebody else: revoke it here. It can then neither read nor send; what waits on it stays on it until its person registers again.",
+        "Una tableta perdida o que pasa a otra persona: revóquela aquí. Ya no podrá leer ni enviar; lo que espera en ella sigue ahí hasta que su persona se registre de nuevo.",
+        "Um tablet perdido ou que passa a outra pessoa: revogue-o aqui. Ele não poderá mais ler nem enviar; o que espera nele fica lá até que sua pessoa se registre de novo.");
+
+    public static readonly Text Tablet = new("Tablet", "Tableta", "Tablet");
+
+    public static readonly Text NoTablets = new("No tablet is registered.", "No hay tabletas registradas.", "Nenhum tablet está registrado.");
+
+    public static readonly Text Account = new("Account", "Cuenta", "Conta");
+
+    public static readonly Text Registered = new("Registered", "Registrada", "Registrado");
+
     /// <summary>What a scope lets a program do.</summary>
     public static Text Scope(string scope) => scope switch
     {
         TokenScopes.Visits => new("hand in visits and photos", "entregar visitas y fotos", "entregar visitas e fotos"),
+        TokenScopes.Tablet => new("as a tablet", "como tableta", "como tablet"),
         TokenScopes.Import => new("import documents (supervisors)", "importar documentos (supervisores)", "importar documentos (supervisores)"),
         _ => new("read round, visits, findings and exports", "leer ronda, visitas, hallazgos y exportaciones", "ler ronda, visitas, constatações e exportações"),
     };
