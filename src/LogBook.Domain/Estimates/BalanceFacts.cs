@@ -51,8 +51,8 @@ public sealed record BalanceFacts(
 
     private static Computed<Estimate> MeanCycles(VisitFacts visit, VisitFacts? since)
     {
-        var now = Named(visit);
-        var then = since is null ? null : Named(since);
+        var now = visit.NamedCycles;
+        var then = since?.NamedCycles;
         return (now, then) switch
         {
             ({ } a, { } b) => Computed<Estimate>.Of(a.Plus(b).Scaled(0.5)),
@@ -63,7 +63,7 @@ public sealed record BalanceFacts(
     }
 
     // The random part of a visit's cycles serves the interval before and the one after: naming it keeps it from averaging out.
-    private static Estimate? Named(VisitFacts visit)
+    internal static Estimate? Named(VisitFacts visit)
     {
         if (visit.Unsettled is not null || visit.Cycles.Best is not { HasValue: true, Value: var best })
         {
@@ -76,10 +76,15 @@ public sealed record BalanceFacts(
     private static Estimate DrainsBetween(VisitFacts visit, VisitFacts? since)
     {
         var drained = new Estimate(0, "L", 0);
-        foreach (var between in visit.Back().TakeWhile(v => v != since))
+        for (var between = visit; between is not null && between != since; between = between.Previous)
         {
-            foreach (var drain in between.Record.Events.Where(e => e.Type == EventType.Drained))
+            foreach (var drain in between.Record.Events)
             {
+                if (drain.Type != EventType.Drained)
+                {
+                    continue;
+                }
+
                 var litres = drain.Litres is { } known
                     ? new Estimate(known, "L", 0.1 * known)
                     : visit.History.System.VolumeL is { } volume ? visit.History.Firm.Engine.Uncertainties.SystemVolume().On(volume, "L") : new Estimate(0, "L", 0);

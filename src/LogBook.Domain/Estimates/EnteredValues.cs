@@ -3,12 +3,11 @@ using LogBook.Domain.Visits;
 
 namespace LogBook.Domain.Estimates;
 
-/// <summary>The plain results of one visit, each in the first unit of its test, by system, test, point and source.</summary>
+/// <summary>The plain results of one visit, each in the first unit of its test.</summary>
 /// <remarks>A value entered twice (found, and again) is there with the last of both, as at entry.</remarks>
 internal sealed class EnteredValues
 {
-    private readonly Dictionary<VisitContext.SeriesKey, double> _values = new(VisitContext.SeriesKey.Comparer);
-    private readonly List<(Reading Reading, VisitContext.SeriesKey Key, double Value)> _all = [];
+    private readonly List<(Reading Reading, double Value)> _all = [];
 
     private EnteredValues(VisitFacts visit)
     {
@@ -16,15 +15,13 @@ internal sealed class EnteredValues
         {
             if (VisitContext.ValueOf(reading, visit.History.Firm) is { } value)
             {
-                var key = VisitContext.SeriesKey.Of(visit.Record.System, reading);
-                _values[key] = value;
-                _all.Add((reading, key, value));
+                _all.Add((reading, value));
             }
         }
     }
 
     /// <summary>Results with a number that is neither censored nor in another basis.</summary>
-    public IReadOnlyList<(Reading Reading, VisitContext.SeriesKey Key, double Value)> All => _all;
+    public IReadOnlyList<(Reading Reading, double Value)> All => _all;
 
     /// <summary>Works them out.</summary>
     /// <param name="visit">The visit.</param>
@@ -32,20 +29,37 @@ internal sealed class EnteredValues
 
     /// <summary>The last values of a series before a visit, latest first.</summary>
     /// <param name="visit">The visit, not counted.</param>
-    /// <param name="key">The series.</param>
+    /// <param name="reading">A reading of the series: the same test, point and source.</param>
     /// <param name="count">How many at most.</param>
     /// <param name="visits">Visits to look back at most.</param>
-    public static List<double> Before(VisitFacts visit, VisitContext.SeriesKey key, int count, int visits)
+    public static List<double> Before(VisitFacts visit, Reading reading, int count, int visits)
     {
         var last = new List<double>(count);
         for (var earlier = visit.Previous; earlier is not null && last.Count < count && visits-- > 0; earlier = earlier.Previous)
         {
-            if (earlier.Entered._values.TryGetValue(key, out var value))
+            if (earlier.Entered.LastOf(reading) is { } value)
             {
                 last.Add(value);
             }
         }
 
         return last;
+    }
+
+    // Of the same test, point and source; case does not count in codes.
+    private double? LastOf(Reading reading)
+    {
+        for (var i = _all.Count - 1; i >= 0; i--)
+        {
+            var other = _all[i].Reading;
+            if (other.Source == reading.Source
+                && other.Test.Equals(reading.Test, StringComparison.OrdinalIgnoreCase)
+                && other.At.Equals(reading.At, StringComparison.OrdinalIgnoreCase))
+            {
+                return _all[i].Value;
+            }
+        }
+
+        return null;
     }
 }

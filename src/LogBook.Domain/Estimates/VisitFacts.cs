@@ -48,6 +48,7 @@ public sealed class VisitFacts
     private CodeMemo<Reading[]>? _readings;
     private DateTime? _lastKnown;
     private Estimate? _evaporationPerHour;
+    private (bool Known, Estimate? Cycles) _namedCycles;
     private CodeMemo<Computed<Estimate>>? _makeUpMeans;
     private CodeMemo<(VisitFacts? Since, Computed<Estimate> Hours)>? _hours;
     private CodeMemo<ProbeDrift>? _probeDrifts;
@@ -198,6 +199,20 @@ public sealed class VisitFacts
     internal Estimate? EvaporationPerHour => Bleed is { HasValue: true, Value: var stretch }
         ? _evaporationPerHour ??= stretch.MakeUpPerDay.Minus(stretch.LossPerDay).Scaled(1 / 24.0, "L")
         : null;
+
+    /// <summary>Cycles whose random part bears the name of the visit, see <see cref="BalanceFacts"/>; null where they tell nothing.</summary>
+    internal Estimate? NamedCycles
+    {
+        get
+        {
+            if (!_namedCycles.Known)
+            {
+                _namedCycles = (true, BalanceFacts.Named(this));
+            }
+
+            return _namedCycles.Cycles;
+        }
+    }
 
     /// <summary>Results as the checks of an entry see them.</summary>
     internal EnteredValues Entered => _entered ??= EnteredValues.Of(this);

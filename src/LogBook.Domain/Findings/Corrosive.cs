@@ -94,11 +94,21 @@ public sealed class Corrosive : IFindingRule
     private static (VisitFacts? At, TestResult? Result) Newest(VisitFacts visit, string test)
     {
         const int reach = 12;
-        var newest = visit.Back().Take(reach)
-            .SelectMany(v => v.Tests.Where(t => t.Reading.Test == test).Select(t => (v, t)))
-            .OrderByDescending(pair => pair.t.TakenAt)
-            .FirstOrDefault();
-        return (newest.v, newest.t);
+        var (at, left) = (visit, reach);
+        (VisitFacts? At, TestResult? Result) newest = default;
+        for (; at is not null && left > 0; at = at.Previous, left--)
+        {
+            var tests = at.Tests;
+            for (var i = 0; i < tests.Count; i++)
+            {
+                if (tests[i].Reading.Test == test && (newest.Result is null || tests[i].TakenAt > newest.Result.TakenAt))
+                {
+                    newest = (at, tests[i]);
+                }
+            }
+        }
+
+        return newest;
     }
 
     private static Verdict Coupon(VisitFacts visit, VisitFacts at, TestResult result, string test, (Threshold Plan, Threshold Act) limits, FindingThresholds thresholds)

@@ -84,17 +84,17 @@ public sealed class ValueSuspect : IReadsCounts
     // One finding a test: the doubtful values of its points stand side by side in the evidence.
     private static IEnumerable<Verdict> Results(VisitFacts visit, FindingThresholds thresholds)
     {
-        foreach (var test in visit.Entered.All.GroupBy(entered => entered.Key.Test, StringComparer.Ordinal))
+        foreach (var test in visit.Entered.All.GroupBy(entered => entered.Reading.Test, StringComparer.OrdinalIgnoreCase))
         {
             var about = new About { Test = test.First().Reading.Test };
-            var doubts = test.Select(entered => Doubt(visit, entered.Reading, entered.Key, entered.Value, thresholds)).OfType<(Said Text, EvidenceFigure Figure)>().ToList();
+            var doubts = test.Select(entered => Doubt(visit, entered.Reading, entered.Value, thresholds)).OfType<(Said Text, EvidenceFigure Figure)>().ToList();
             yield return doubts.Count == 0
                 ? Verdict.Clear(about)
                 : Verdict.Found(about, new Indication(Severity.Watch, doubts[0].Text) { Evidence = [.. doubts.Select(doubt => doubt.Figure)], Suggests = Causes, LookAtNext = Next });
         }
     }
 
-    private static (Said Text, EvidenceFigure Figure)? Doubt(VisitFacts visit, Reading reading, VisitContext.SeriesKey key, double value, FindingThresholds thresholds)
+    private static (Said Text, EvidenceFigure Figure)? Doubt(VisitFacts visit, Reading reading, double value, FindingThresholds thresholds)
     {
         var test = TestCatalogue.Find(reading.Test, visit.History.Firm)!;
         var unit = test.Units[0];
@@ -108,7 +108,7 @@ public sealed class ValueSuspect : IReadsCounts
         }
 
         // After a drain or a clean, while it stands and while the water settles, the last six tell nothing.
-        if (visit.Record.Running == false || IsFresh(visit.Record) || EnteredValues.Before(visit, key, ReadingDoubts.LookBack, FurthestBack) is not { Count: >= ReadingDoubts.Fewest } last)
+        if (visit.Record.Running == false || IsFresh(visit.Record) || EnteredValues.Before(visit, reading, ReadingDoubts.LookBack, FurthestBack) is not { Count: >= ReadingDoubts.Fewest } last)
         {
             return null;
         }
