@@ -22,6 +22,9 @@ for _ in $(seq 120); do
 done
 curl -fsS "http://127.0.0.1:$port/health/ready" >/dev/null
 
+# Pages come with their looks, although the service runs in the folder of its data.
+curl -fsS -o /dev/null "http://127.0.0.1:$port/app.css"
+
 # The form without signal: its worker installs all files of its list or none.
 listed=0
 for file in $(curl -fsS "http://127.0.0.1:$port/capture/assets.js" | sed -n 's/.*"url": "\([^"]*\)".*/\1/p'); do

@@ -1,6 +1,6 @@
 using LogBook.Web.Hosting;
 
-var builder = WebApplication.CreateBuilder(HostArguments.Complete(args));
+var builder = WebApplication.CreateBuilder(new WebApplicationOptions { Args = HostArguments.Complete(args), ContentRootPath = PublishedFiles.Folder });
 var settings = HostSettings.From(builder.Configuration);
 builder.AddLogBookWeb(settings);
 
