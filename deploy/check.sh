@@ -27,7 +27,7 @@ curl -fsS -o /dev/null "http://127.0.0.1:$port/app.css"
 
 # The form without signal: its worker installs all files of its list or none.
 listed=0
-for file in $(curl -fsS "http://127.0.0.1:$port/capture/assets.js" | sed -n 's/.*"url": "\([^"]*\)".*/\1/p'); do
+for file in $(curl -fsS "http://127.0.0.1:$port/capture/assets.js" | grep -o '"url": *"[^"]*"' | cut -d '"' -f 4); do
     curl -fsS -o /dev/null "http://127.0.0.1:$port/$file" || { echo "the form without signal lacks $file" >&2; exit 1; }
     listed=$((listed + 1))
 done

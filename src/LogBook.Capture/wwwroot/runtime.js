@@ -2,6 +2,10 @@
 let started;
 
 function load() {
+  const looks = document.createElement("link");
+  looks.rel = "stylesheet";
+  looks.href = "_content/LogBook.Entry/entry.css";
+  document.head.append(looks);
   return new Promise((resolve, reject) => {
     const script = document.createElement("script");
     script.src = "_framework/blazor.webassembly.js";

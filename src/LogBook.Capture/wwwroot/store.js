@@ -79,3 +79,6 @@ export const change = (store, key, alter) => write(store, (rows) => {
     if (altered) rows.put(altered);
   };
 });
+
+// Opening takes a cold device a while: begun before anybody asks.
+database().catch(() => {});

@@ -154,23 +154,24 @@ public sealed class TabletsApiTests(TabletsApiTests.Started host) : IClassFixtur
     /// <summary>A host with two customers.</summary>
     public sealed class Started : IAsyncLifetime
     {
-        private readonly LogBookWebApp _app = new();
+        /// <summary>The host.</summary>
+        public LogBookWebApp App { get; } = new();
 
-        public Task InitializeAsync() => TwoCustomers.AddAsync(_app);
+        public Task InitializeAsync() => TwoCustomers.AddAsync(App);
 
-        public async Task DisposeAsync() => await _app.DisposeAsync();
+        public async Task DisposeAsync() => await App.DisposeAsync();
 
         /// <summary>The store of credentials.</summary>
-        public TokenStore Tokens => _app.Services.GetRequiredService<TokenStore>();
+        public TokenStore Tokens => App.Services.GetRequiredService<TokenStore>();
 
         /// <summary>Key of an account.</summary>
-        public Task<int> UserAsync(string email) => _app.Services.GetRequiredService<LogBookStore>().ReadAsync(
+        public Task<int> UserAsync(string email) => App.Services.GetRequiredService<LogBookStore>().ReadAsync(
             Viewer.System("test"), db => db.Users.Where(user => user.Email == email).Select(user => user.Id).SingleAsync());
 
         /// <summary>A technician in a browser, on a page of this installation.</summary>
         public async Task<HttpClient> PersonAsync()
         {
-            var client = await _app.SignedInAsync("technician@quernwath.example");
+            var client = await App.SignedInAsync("technician@quernwath.example");
             client.DefaultRequestHeaders.Add("Sec-Fetch-Site", "same-origin");
             client.DefaultRequestHeaders.Add("Origin", "https://localhost");
             return client;
@@ -179,7 +180,7 @@ public sealed class TabletsApiTests(TabletsApiTests.Started host) : IClassFixtur
         /// <summary>A tablet with its credential and nobody signed in.</summary>
         public HttpClient Tablet(JsonElement given)
         {
-            var client = _app.CreateClient();
+            var client = App.CreateClient();
             client.DefaultRequestHeaders.Authorization = new AuthenticationHeaderValue("Bearer", given.GetProperty("token").GetString());
             return client;
         }
