@@ -13,6 +13,7 @@ using LogBook.Entry.Plans;
 using LogBook.Entry.State;
 using LogBook.Entry.Texts;
 using Microsoft.AspNetCore.Components;
+using Microsoft.Extensions.Logging;
 using Microsoft.JSInterop;
 
 namespace LogBook.Entry;
@@ -22,6 +23,9 @@ public sealed partial class VisitForm : IAsyncDisposable
 {
     // With the quarter second that the script waits for the next key, well within the second in which a change must be kept.
     private static readonly TimeSpan SaveAfter = TimeSpan.FromMilliseconds(400);
+
+    // Long enough for a host that is busy or away for a moment, short enough that little is lost with the page.
+    private static readonly TimeSpan RetryAfter = TimeSpan.FromSeconds(2);
 
     private FormState? _state;
     private ITimer? _timer;
@@ -33,6 +37,7 @@ public sealed partial class VisitForm : IAsyncDisposable
     private Func<Task<string?>>? _scan;
     private bool _changed;
     private bool _closing;
+    private bool _gone;
 
     /// <summary>Set-up of the firm.</summary>
     [Parameter, EditorRequired]
@@ -78,7 +83,10 @@ public sealed partial class VisitForm : IAsyncDisposable
     [Parameter]
     public IReadOnlyList<Issue> Refusals { get; set; } = [];
 
-    /// <summary>The draft changed: the host keeps it. Called within a second of the last change.</summary>
+    /// <summary>
+    /// The draft changed: the host keeps it. Called within a second of the last change. A host that could not keep it says so
+    /// to the person and throws: the form stays and asks again.
+    /// </summary>
     [Parameter]
     public EventCallback<VisitDraft> Changed { get; set; }
 
@@ -88,6 +96,9 @@ public sealed partial class VisitForm : IAsyncDisposable
 
     [Inject]
     private IJSRuntime Script { get; set; } = default!;
+
+    [Inject]
+    private ILogger<VisitForm> Logger { get; set; } = default!;
 
     private FormState State => _state!;
 
@@ -132,6 +143,7 @@ public sealed partial class VisitForm : IAsyncDisposable
     /// <inheritdoc />
     public async ValueTask DisposeAsync()
     {
+        _gone = true;
         if (_timer is not null)
         {
             await _timer.DisposeAsync();
@@ -322,16 +334,37 @@ public sealed partial class VisitForm : IAsyncDisposable
         }
 
         _changed = true;
+        SaveIn(SaveAfter);
+    }
+
+    private void SaveIn(TimeSpan time)
+    {
         _timer ??= TimeProvider.CreateTimer(_ => _ = InvokeAsync(SaveAsync), null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
-        _timer.Change(SaveAfter, Timeout.InfiniteTimeSpan);
+        _timer.Change(time, Timeout.InfiniteTimeSpan);
     }
 
     private async Task SaveAsync()
     {
-        if (_changed)
+        if (!_changed)
         {
-            _changed = false;
+            return;
+        }
+
+        _changed = false;
+        try
+        {
             await Changed.InvokeAsync(Draft);
+        }
+        catch (Exception exception) when (!_gone)
+        {
+            // A full disk or a script that failed must not end the form: what was entered stands in it and is kept later.
+            Logger.LogWarning(exception, "The draft of visit {Visit} was not kept; it is tried again", Draft.Id);
+            _changed = true;
+            SaveIn(RetryAfter);
+        }
+        catch (Exception exception) when (_gone)
+        {
+            Logger.LogError(exception, "The draft of visit {Visit} was not kept when its form was left", Draft.Id);
         }
     }
 }

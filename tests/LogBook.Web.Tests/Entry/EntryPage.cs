@@ -42,7 +42,7 @@ internal sealed class EntryPage : IAsyncDisposable
             .Add(f => f.Photos, photos)
             .Add(f => f.OpenVisit, openVisit is null ? null : id => OpenAsync(openVisit, id))
             .Add(f => f.TimeProvider, Clock)
-            .Add(f => f.Changed, (VisitDraft changed) => Kept.Add(changed.ToJson()))
+            .Add(f => f.Changed, (VisitDraft changed) => Keep(changed))
             .Add(f => f.Close, (Visit visit) => Closed.Add(visit)));
     }
 
@@ -55,6 +55,12 @@ internal sealed class EntryPage : IAsyncDisposable
     public IRenderedComponent<VisitForm> Form { get; }
 
     public List<string> Kept { get; } = [];
+
+    /// <summary>What the host throws instead of keeping the draft.</summary>
+    public Exception? KeepFails { get; set; }
+
+    /// <summary>How often the host was asked to keep the draft.</summary>
+    public int Asked { get; private set; }
 
     public List<Visit> Closed { get; } = [];
 
@@ -105,6 +111,17 @@ internal sealed class EntryPage : IAsyncDisposable
         .Add(f => f.Draft, Draft)
         .Add(f => f.Language, language)
         .Add(f => f.Refusals, refusals ?? []));
+
+    private void Keep(VisitDraft changed)
+    {
+        Asked++;
+        if (KeepFails is not null)
+        {
+            throw KeepFails;
+        }
+
+        Kept.Add(changed.ToJson());
+    }
 
     private static Task OpenAsync(Action<Guid> open, Guid visit)
     {

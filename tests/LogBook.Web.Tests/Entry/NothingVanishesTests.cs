@@ -3,6 +3,7 @@ using LogBook.Domain.Languages;
 using LogBook.Domain.Outcomes;
 using LogBook.Domain.Visits;
 using LogBook.Entry.Drafts;
+using Microsoft.JSInterop;
 
 namespace LogBook.Web.Tests.Entry;
 
@@ -81,4 +82,42 @@ public sealed class NothingVanishesTests
     }
 
     private static T Any<T>(IReadOnlyList<T> items, Random random) => items[random.Next(items.Count)];
+
+    [Fact]
+    [Trait("goal", "U5")]
+    public async Task DraftTheHostCouldNotKeep_IsTriedAgain_WithoutAnotherKey()
+    {
+        await using var page = new EntryPage { KeepFails = new IOException("disk full") };
+        page.Type("What changed since the last visit", "gate code");
+
+        page.Clock.Advance(TimeSpan.FromSeconds(1));
+        page.Form.WaitForAssertion(() => Assert.Equal(1, page.Asked));
+        page.KeepFails = new JSException("no room");
+        page.Clock.Advance(TimeSpan.FromSeconds(2));
+        page.Form.WaitForAssertion(() => Assert.Equal(2, page.Asked));
+        Assert.Empty(page.Kept);
+
+        page.KeepFails = null;
+        page.Clock.Advance(TimeSpan.FromSeconds(2));
+
+        page.Form.WaitForAssertion(() => Assert.Contains("gate code", Assert.Single(page.Kept), StringComparison.Ordinal));
+        page.Clock.Advance(TimeSpan.FromSeconds(10));
+        Assert.Equal(3, page.Asked);
+    }
+
+    [Fact]
+    public async Task HostThatKeepsNothing_AtTheClose_StillGetsTheVisit()
+    {
+        await using var page = new EntryPage { KeepFails = new IOException("disk full") };
+        page.Press("I cannot work here");
+        page.Press("roof or ladder cannot be used");
+        page.Go("Close");
+        page.Press("Sign as R. Yaffle");
+        page.Press("nobody on site");
+
+        page.Press("Close the visit");
+
+        Assert.Single(page.Closed);
+        Assert.True(page.Asked > 0);
+    }
 }

@@ -104,6 +104,13 @@ public sealed partial class VisitHost : IDisposable
             // A full disk or a database that is away for a moment must not take the form with it.
             Logger.LogError(exception, "The draft of visit {Visit} was not kept", draft.Id);
             _problem = VisitTexts.NotSaved;
+            if (!_isGone)
+            {
+                await InvokeAsync(StateHasChanged);
+            }
+
+            // The form tries again when it hears of it.
+            throw;
         }
         finally
         {
