@@ -41,6 +41,12 @@ public sealed class FormState
         Site = site;
         Clock = clock;
         _edited = edited;
+
+        // A result whose field was never left, because the browser went away, counts as entered.
+        foreach (var value in draft.Fields.Keys.Where(key => key.EndsWith("/value", StringComparison.Ordinal)).ToList())
+        {
+            ResultWait.Tell(draft, value, clock);
+        }
     }
 
     /// <summary>The draft at hand.</summary>
@@ -184,6 +190,7 @@ public sealed class FormState
             Draft.Set(key, field with { First = asked });
         }
 
+        ResultWait.Tell(Draft, key, Clock);
         Edited();
     }
 
@@ -287,6 +294,16 @@ public sealed class FormState
         }
     }
 
+    /// <summary>Shows cautions, each once per act and visit.</summary>
+    /// <param name="cautions">The cautions.</param>
+    public void Warn(IEnumerable<Caution> cautions)
+    {
+        foreach (var caution in cautions)
+        {
+            Warn(caution);
+        }
+    }
+
     /// <summary>Another step is entered: a caution that nobody acknowledged comes back with its act.</summary>
     public void LeaveCautions() => _cautions.Clear();
 
@@ -373,7 +390,7 @@ public sealed class FormState
         .SelectMany(s => s.Probes.Where(p => p.Instrument is not null && (p.Probe is null || p.Probe == probe)))
         .LastOrDefault()?.Instrument;
 
-    // Counting begins the mode; what a drop stands for is no reading and comes from the last visit. A result ends its waiting.
+    // Counting begins the mode; what a drop stands for is no reading and comes from the last visit.
     private void TellKit(string key)
     {
         var parts = DraftKey.Parts(key);
@@ -392,15 +409,6 @@ public sealed class FormState
                 if (Draft.Field(Under("perDrop")) is null && plan.LastOf(reading)?.Reading is { PerDrop: { } perDrop } last)
                 {
                     Draft.SetText(Under("perDrop"), perDrop.ToString("0.######", System.Globalization.CultureInfo.InvariantCulture), last.Unit);
-                }
-
-                break;
-            case "value" when Draft.Text(Under("notTaken")) == SystemVisit.ResultPending:
-                Draft.SetText(Under("mode"), string.Empty);
-                Draft.SetText(Under("notTaken"), string.Empty);
-                if (Draft.Text(Under("resultAt")).Length == 0)
-                {
-                    Draft.SetText(Under("resultAt"), SiteTime.At(Clock.GetUtcNow(), SiteTime.Zone(Draft.TimeZone)).Text);
                 }
 
                 break;

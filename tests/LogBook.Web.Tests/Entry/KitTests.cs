@@ -158,4 +158,37 @@ public sealed class KitTests
         && label.StartsWith(start, StringComparison.Ordinal) && label.EndsWith(way, StringComparison.Ordinal)).Click();
 
     private static AngleSharp.Dom.IElement Test(EntryPage page, string name) => page.Form.FindAll(".lb-test").Single(t => t.TextContent.Contains(name, StringComparison.Ordinal));
+
+    [Fact]
+    public async Task DipSlide_WaitingForItsResult_StillWaitsAfterASlipOfAKey()
+    {
+        await using var page = new EntryPage(previous: []);
+        page.Go("Samples");
+        page.Press("Taken now, result later");
+        var waiting = page.Tower.Readings.Single();
+        var value = DraftKey.Under(new ReadingKey("tower", "dip-slide", null).In("CT-1"), "value");
+
+        await page.Form.InvokeAsync(() => page.Form.Instance.KeepTyped(value, "1", "[CFU]/mL"));
+        Assert.Equal(waiting, page.Tower.Readings.Single());
+        page.Type("Dip slide, tower water", "1");
+        Assert.Equal((1, null), (page.Tower.Readings.Single().Value, page.Tower.Readings.Single().NotTaken));
+        page.Type("Dip slide, tower water", "");
+
+        Assert.Equal(waiting, page.Tower.Readings.Single());
+        Assert.Equal(SystemVisit.ResultPending, waiting.NotTaken);
+    }
+
+    [Fact]
+    public async Task DipSlide_ResultTypedWhenTheBrowserWentAway_EndsTheWaitingAfterwards()
+    {
+        await using var page = new EntryPage(previous: []);
+        page.Go("Samples");
+        page.Press("Taken now, result later");
+        var value = DraftKey.Under(new ReadingKey("tower", "dip-slide", null).In("CT-1"), "value");
+        await page.Form.InvokeAsync(() => page.Form.Instance.KeepTyped(value, "1000", "[CFU]/mL"));
+
+        await using var again = new EntryPage(draft: VisitDraft.FromJson(page.Draft.ToJson()), previous: []);
+
+        Assert.Equal((1000, null), (again.Tower.Readings.Single().Value, again.Tower.Readings.Single().NotTaken));
+    }
 }
