@@ -18,6 +18,9 @@ public enum Caution
     /// <summary>A solid oxidiser in a feeder.</summary>
     SolidOxidiser,
 
+    /// <summary>Nothing flows while something may feed.</summary>
+    NoFlow,
+
     /// <summary>Product is delivered.</summary>
     Delivery,
 

@@ -33,6 +33,10 @@ public static class CautionTexts
             "Only the product named on this feeder. Different solid oxidisers can burn or explode when mixed; opening a feeder can release gas.",
             "Solo el producto indicado en este dosificador. Oxidantes sólidos distintos pueden arder o explotar si se mezclan; abrir el dosificador puede liberar gas.",
             "Só o produto indicado neste dosador. Oxidantes sólidos diferentes podem queimar ou explodir se misturados; abrir o dosador pode liberar gás."),
+        Caution.NoFlow => new(
+            "No flow while something feeds: chemical collects in the pipe and arrives at once at restart.",
+            "Sin caudal mientras algo dosifica: el producto se acumula en la tubería y llega de golpe al volver a arrancar.",
+            "Sem fluxo enquanto algo dosa: o produto se acumula na tubulação e chega de uma vez ao religar."),
         Caution.Delivery => new(
             "Delivery: read the label, match the tank, ask for a second pair of eyes, scan.",
             "Entrega: lea la etiqueta, compruebe el depósito, pida que otra persona lo mire, escanee.",

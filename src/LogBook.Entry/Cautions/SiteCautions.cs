@@ -40,6 +40,16 @@ public static class SiteCautions
                 break;
             case EntryStep.Adjust:
                 yield return Caution.Switches;
+
+                // Here the outputs are tested, with or without a flow.
+                if (state.Plan is { } plan && (state.Draft.Text(state.Key("running")) == "no" || state.Draft.Text(DraftKey.Of(DraftKey.Visit, "kind")) == nameof(VisitKind.StartUp)))
+                {
+                    foreach (var caution in ActCautions.NoFlow(plan))
+                    {
+                        yield return caution;
+                    }
+                }
+
                 break;
             default:
                 break;

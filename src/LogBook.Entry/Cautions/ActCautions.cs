@@ -1,0 +1,35 @@
+using LogBook.Domain.Sites;
+using LogBook.Domain.Visits;
+using LogBook.Entry.Plans;
+
+namespace LogBook.Entry.Cautions;
+
+/// <summary>Cautions that belong to an act the person notes, shown when it is chosen.</summary>
+public static class ActCautions
+{
+    /// <summary>Cautions of an event.</summary>
+    /// <param name="type">The event.</param>
+    /// <param name="plan">The system.</param>
+    /// <returns>Cautions, the graver first; common practice which act needs which, no source.</returns>
+    public static IReadOnlyList<Caution> Of(EventType type, SystemPlan plan) => type switch
+    {
+        EventType.Drained or EventType.Refilled or EventType.Cleaned => [Caution.Basin, Caution.WaterOut],
+        EventType.Disinfected => [Caution.Basin, Caution.Biocide],
+        EventType.StrainerCleaned => [Caution.OpenedLine, Caution.Basin],
+        EventType.PumpRenewed or EventType.ValveRenewed => [Caution.OpenedLine],
+        EventType.Started or EventType.Stopped => NoFlow(plan),
+        _ => [],
+    };
+
+    /// <summary>Cautions of a kind of visit.</summary>
+    /// <param name="kind">The kind.</param>
+    /// <param name="plan">The system.</param>
+    /// <returns>Cautions.</returns>
+    public static IReadOnlyList<Caution> Of(VisitKind kind, SystemPlan plan) => kind == VisitKind.StartUp ? NoFlow(plan) : [];
+
+    /// <summary>Cautions of a system in which nothing flows, or that is about to start.</summary>
+    /// <param name="plan">The system.</param>
+    /// <returns>One where something may feed into it, else none.</returns>
+    public static IReadOnlyList<Caution> NoFlow(SystemPlan plan) =>
+        plan.System.Pumps.Count > 0 || plan.System.Outputs.Any(o => o.Drives == OutputDrives.Feed) || plan.Programme?.Feeds.Count > 0 ? [Caution.NoFlow] : [];
+}
