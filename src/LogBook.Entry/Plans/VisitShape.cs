@@ -21,7 +21,8 @@ public static class VisitShape
     {
         if (recordOnly)
         {
-            return kind == VisitKind.Stopped && !filled.Contains(EntryStep.Sheet) ? [EntryStep.Arrive, EntryStep.Close] : Sheet;
+            // A stop needs the step of its reason and of going on, whatever stands on the sheet already.
+            return kind != VisitKind.Stopped ? Sheet : filled.Contains(EntryStep.Sheet) ? [EntryStep.Arrive, .. Sheet] : [EntryStep.Arrive, EntryStep.Close];
         }
 
         IReadOnlyList<EntryStep> own = kind switch

@@ -147,4 +147,36 @@ public sealed class SpecialVisitTests
     }
 
     private static string[] Steps(EntryPage page) => [.. page.Form.FindAll(".lb-step span").Select(s => s.TextContent)];
+
+    [Fact]
+    public async Task Stop_OnARecordOnlySystemWithSomethingEntered_HasItsReasonAndTheWayBack()
+    {
+        await using var page = new EntryPage(EntryFirm.With(EntryFirm.Loop));
+        page.Type("TOP-UP, dial", "310");
+
+        page.Press("I cannot work here");
+
+        Assert.Equal(["Arrive and look first", "Sheet of tests", "Close"], Steps(page));
+        page.Type("Why work stopped", "scaffold across the ladder");
+        Assert.Equal("scaffold across the ladder", page.Draft.ToVisit().Reason);
+        page.Press("Go on with the visit");
+        Assert.Equal(["Sheet of tests", "Close"], Steps(page));
+        Assert.Equal("310", page.Field("TOP-UP, dial").GetAttribute("value"));
+    }
+
+    [Fact]
+    public async Task QuickEvent_TappedAgain_IsTakenBackUnlessSomethingWasWrittenIntoIt()
+    {
+        await using var page = new EntryPage();
+        page.Go("Tower");
+        page.Press("Drained");
+        page.Press("Drained");
+        Assert.Empty(page.Draft.ToVisit().Systems);
+
+        page.Press("Drained");
+        page.Type("Note", "to the sewer");
+        page.Press("Drained");
+
+        Assert.Equal((EventType.Drained, "to the sewer"), (Assert.Single(page.Tower.Events).Type, page.Tower.Events[0].Note));
+    }
 }
