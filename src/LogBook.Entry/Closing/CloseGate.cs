@@ -76,7 +76,7 @@ public static class CloseGate
     /// <returns>True when no field must be corrected and nothing is open without a reason; an amendment always needs its reason.</returns>
     public static bool MayClose(FormState state)
     {
-        if (state.Problems.Any(p => p.Blocks && !state.Refusals.Any(r => r.Message == p.Message)))
+        if (state.Problems.Any(p => p.Blocks && !p.CameBack))
         {
             return false;
         }

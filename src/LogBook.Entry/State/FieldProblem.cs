@@ -5,4 +5,5 @@ namespace LogBook.Entry.State;
 /// <param name="Code">Stable code.</param>
 /// <param name="Message">Field, value and what is expected.</param>
 /// <param name="Blocks">False for "Please read again".</param>
-public sealed record FieldProblem(string? Key, string Code, string Message, bool Blocks);
+/// <param name="CameBack">Whether only the receiver said so: the form cannot tell whether it was corrected since.</param>
+public sealed record FieldProblem(string? Key, string Code, string Message, bool Blocks, bool CameBack = false);

@@ -17,14 +17,24 @@ internal static class FormProblems
         }
 
         problems.AddRange(Numbers(state));
-        foreach (var issue in state.Checked().Concat(state.Refusals))
+        foreach (var issue in state.Checked())
         {
             var key = state.Build.KeyOf(issue.Path);
 
             // One message at a field is enough; the form's own names the text as it was typed.
-            if (!problems.Exists(p => p.Key == key && (p.Message == issue.Message || (key is not null && p.Blocks && !state.Refusals.Contains(issue)))))
+            if (!problems.Exists(p => p.Key == key && (p.Message == issue.Message || (key is not null && p.Blocks))))
             {
                 problems.Add(new FieldProblem(key, issue.Code, issue.Message, issue.Blocks));
+            }
+        }
+
+        // What the form finds itself comes first: a refusal that still holds here must not pass for one that was corrected.
+        foreach (var issue in state.Refusals)
+        {
+            var key = state.Build.KeyOf(issue.Path);
+            if (!problems.Exists(p => p.Key == key && p.Message == issue.Message))
+            {
+                problems.Add(new FieldProblem(key, issue.Code, issue.Message, issue.Blocks, CameBack: true));
             }
         }
 

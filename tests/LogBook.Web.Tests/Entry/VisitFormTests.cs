@@ -326,6 +326,28 @@ public sealed class VisitFormTests
     }
 
     [Fact]
+    public async Task Close_OfARefusalThatStillHolds_IsNotSentAgain_AndOneOnlyTheReceiverKnows_Is()
+    {
+        await using var page = new EntryPage();
+        page.Go("Stock");
+        page.Type("MU, dial", "7..4");
+        page.Go("Close");
+        page.Type("Leave open because", "no time");
+        page.Press("Close the visit");
+        var message = page.Form.Find(".lb-summary a").TextContent;
+
+        page.Show(Language.English, [new Issue("", "refused", message), new Issue("", "refused", "The site is closed.")]);
+        page.Press("Close the visit");
+        Assert.Empty(page.Closed);
+        page.Go("Stock");
+        page.Type("MU, dial", "50211");
+        page.Go("Close");
+        page.Press("Close the visit");
+
+        Assert.Single(page.Closed);
+    }
+
+    [Fact]
     public async Task Close_SentAgainAfterALostAnswer_IsTheSameDocument()
     {
         await using var page = new EntryPage();
