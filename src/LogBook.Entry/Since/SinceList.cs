@@ -25,7 +25,7 @@ public static class SinceList
         var visits = state.Previous.Where(v => v.Id != state.Draft.Id && v.Arrived < state.Draft.Arrived() && v.Systems.Any(s => Is(s, plan))).OrderBy(v => v.Arrived.Utc).ToList();
         return visits.Count == 0
             ? [new SinceLine(state.T(SinceTexts.FirstVisit))]
-            : [Last(state, visits[^1]), .. Pending(state, plan, visits), .. Left(state, plan, visits[^1]), .. Lots(state, plan)];
+            : [Last(state, visits[^1]), .. Pending(state, plan, visits), .. Left(state, plan, visits), .. Lots(state, plan)];
     }
 
     /// <summary>Results of slides and bottles that are still to come.</summary>
@@ -57,10 +57,13 @@ public static class SinceList
         return new SinceLine(state.T(SinceTexts.LastVisit, Shown.Day(DateOnly.FromDateTime(visit.Arrived.Wall), state.Language), days, person));
     }
 
-    private static IEnumerable<SinceLine> Left(FormState state, SystemPlan plan, Visit visit)
+    private static IEnumerable<SinceLine> Left(FormState state, SystemPlan plan, IReadOnlyList<Visit> visits)
     {
-        var system = visit.Systems.First(s => Is(s, plan));
-        foreach (var reading in system.Readings.Where(r => r.Source != ReadingSource.Controller).GroupBy(r => (r.At, r.Test)).Select(g => g.Last()))
+        // A delivery or a stop reads little and says nothing of the rest: back to the last visit that read everything.
+        var visit = visits[^1];
+        var full = visits.ToList().FindLastIndex(v => VisitShape.ReadsEverything(v.Kind ?? VisitKind.Routine));
+        var since = visits.Skip(Math.Max(full, 0)).SelectMany(v => v.Systems.Where(s => Is(s, plan))).ToList();
+        foreach (var reading in since.SelectMany(s => s.Readings).Where(r => r.Source != ReadingSource.Controller && r.NotTaken is null).GroupBy(r => (r.At, r.Test)).Select(g => g.Last()))
         {
             var range = plan.Programme?.Ranges.FirstOrDefault(r => r.At == reading.At && r.Test == reading.Test);
             if (Ranges.Place(reading, range) is { IsOutside: true } place && RangeJudgement.NumberOf(reading) is { } value)
@@ -71,12 +74,16 @@ public static class SinceList
             }
         }
 
-        foreach (var alarm in system.Alarms.Where(a => a.Standing == true))
+        foreach (var alarm in since.SelectMany(s => s.Alarms).GroupBy(a => (a.Output?.ToUpperInvariant(), a.Text.Trim().ToUpperInvariant())).Select(g => g.Last()).Where(a => a.Standing == true))
         {
             yield return new SinceLine(state.T(SinceTexts.AlarmStood, alarm.Text), "◆");
         }
 
-        foreach (var position in system.Switches.Where(s => s.Left is { } left && left != SwitchPosition.Automatic))
+        // Of a switch the last word counts, however long ago: nobody says again what was not touched.
+        var positions = visits.SelectMany(v => v.Systems.Where(s => Is(s, plan))).SelectMany(s => s.Switches)
+            .Select(s => (s.Output, Left: s.Left ?? (s.Found == SwitchPosition.Automatic ? s.Found : null)))
+            .Where(s => s.Left is not null);
+        foreach (var position in positions.GroupBy(s => s.Output, StringComparer.OrdinalIgnoreCase).Select(g => g.Last()).Where(s => s.Left != SwitchPosition.Automatic))
         {
             yield return new SinceLine(state.T(SinceTexts.SwitchStood, position.Output, state.T(VisitTexts.NameOf(position.Left!.Value))), "◆");
         }

@@ -66,4 +66,57 @@ public sealed class SincePanelTests
 
         Assert.Equal([taken.Id], opened);
     }
+
+    [Fact]
+    public async Task WhatTheVisitBeforeADeliveryLeft_IsStillTold_AndOnlyTheLastWordOfIt()
+    {
+        VisitedSystem Found(params AlarmReading[] alarms) => new() { System = "CT-1", Alarms = alarms };
+        var full = EntryFirm.Earlier with
+        {
+            Systems =
+            [
+                Found(new AlarmReading { Text = "bleed ran too long", Standing = true }, new AlarmReading { Text = "no flow", Standing = true }) with
+                {
+                    Switches =
+                    [
+                        new SwitchReading { Output = "bleed", Found = SwitchPosition.Automatic, Left = SwitchPosition.ForcedOff },
+                        new SwitchReading { Output = "inhibitor", Found = SwitchPosition.Automatic, Left = SwitchPosition.ForcedOn },
+                    ],
+                },
+            ],
+        };
+        var delivery = EntryFirm.Earlier with
+        {
+            Id = Guid.Parse("01955b40-5e60-7c77-9a57-0a6f8a0d2b07"),
+            Kind = VisitKind.Delivery,
+            Arrived = EntryFirm.At("2025-03-17T09:05:00+00:00"),
+            Systems =
+            [
+                Found(new AlarmReading { Text = "no flow", Standing = false }) with
+                {
+                    Drums = [new DrumReading { Drum = "D-INH", AddedL = 25 }],
+                    Switches = [new SwitchReading { Output = "inhibitor", Found = SwitchPosition.ForcedOn, Left = SwitchPosition.Automatic }],
+                },
+            ],
+        };
+        await using var page = new EntryPage(previous: [full, delivery]);
+
+        var since = page.Form.Find(".lb-since").TextContent;
+
+        Assert.Contains("14 days ago", since, StringComparison.Ordinal);
+        Assert.Contains("bleed was left Forced off", since, StringComparison.Ordinal);
+        Assert.Contains("bleed ran too long", since, StringComparison.Ordinal);
+        Assert.DoesNotContain("inhibitor was left", since, StringComparison.Ordinal);
+        Assert.DoesNotContain("no flow", since, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task AlarmThatAFullVisitDidNotFindAnyMore_IsNotTold()
+    {
+        var first = EntryFirm.Earlier with { Systems = [new VisitedSystem { System = "CT-1", Alarms = [new AlarmReading { Text = "bleed ran too long", Standing = true }] }] };
+        var second = EntryFirm.Earlier with { Id = Guid.Parse("01955b40-5e60-7c77-9a57-0a6f8a0d2b08"), Arrived = EntryFirm.At("2025-03-17T09:05:00+00:00"), Systems = [new VisitedSystem { System = "CT-1" }] };
+        await using var page = new EntryPage(previous: [first, second]);
+
+        Assert.DoesNotContain("bleed ran too long", page.Form.Find(".lb-since").TextContent, StringComparison.Ordinal);
+    }
 }
