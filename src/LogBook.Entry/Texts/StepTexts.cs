@@ -68,6 +68,7 @@ public static class StepTexts
     public static readonly Text ScanLabel = new("Scan the label", "Escanear la etiqueta", "Escanear o rótulo");
     public static readonly Text ScanStop = new("Stop scanning", "Detener el escaneo", "Parar o escaneamento");
     public static readonly Text OtherProduct = new("The label says {0}, this drum is for {1}", "La etiqueta dice {0}, este bidón es para {1}", "O rótulo diz {0}, esta bombona é para {1}");
+    public static readonly Text OtherLot = new("Scanned: {0}. The lot that stands here was kept.", "Escaneado: {0}. Se conservó el lote que está anotado.", "Escaneado: {0}. Foi mantido o lote que está anotado.");
     public static readonly Text Holds = new("about {0} in it", "unos {0} dentro", "cerca de {0} dentro");
     public static readonly Text TakenNow = new("Taken now, result later", "Tomada ahora, resultado después", "Coletada agora, resultado depois");
     public static readonly Text InIncubator = new("Taken {0}, {1}\u00a0h ago. Read it when the label of the slide says so.", "Tomada {0}, hace {1}\u00a0h. Léala cuando lo diga la etiqueta de la lámina.", "Coletada {0}, há {1}\u00a0h. Leia-a quando o rótulo da lâmina disser.");

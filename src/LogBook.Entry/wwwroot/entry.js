@@ -44,47 +44,59 @@ export async function scan(root, stopWords) {
   } catch {
     return null;
   }
-  const detector = new BarcodeDetector();
-  const cover = document.createElement("div");
-  cover.className = "lb-scan";
-  cover.setAttribute("role", "dialog");
-  cover.setAttribute("aria-modal", "true");
-  cover.setAttribute("aria-label", stopWords);
-  const video = document.createElement("video");
-  video.srcObject = stream;
-  video.muted = true;
-  video.playsInline = true;
-  const stop = document.createElement("button");
-  stop.type = "button";
-  stop.className = "lb-button";
-  stop.textContent = stopWords;
-  cover.append(video, stop);
   const before = document.activeElement;
-  root.append(cover);
-  stop.focus();
-  await video.play();
-  return await new Promise(done => {
-    let going = true;
-    const end = text => {
-      if (!going) return;
-      going = false;
-      stream.getTracks().forEach(track => track.stop());
-      cover.remove();
-      before?.focus?.();
-      done(text);
-    };
-    stop.addEventListener("click", () => end(null));
-    cover.addEventListener("keydown", event => { if (event.key === "Escape") end(null); });
-    const look = async () => {
-      if (!going) return;
-      try {
-        const codes = await detector.detect(video);
-        if (codes.length > 0) return end(codes[0].rawValue);
-      } catch { /* a frame that cannot be read yet */ }
-      requestAnimationFrame(look);
-    };
-    look();
-  });
+  const cover = document.createElement("div");
+  // Whatever happens from here on, the camera is let go.
+  try {
+    const detector = new BarcodeDetector();
+    cover.className = "lb-scan";
+    cover.setAttribute("role", "dialog");
+    cover.setAttribute("aria-modal", "true");
+    cover.setAttribute("aria-label", stopWords);
+    const video = document.createElement("video");
+    video.srcObject = stream;
+    video.muted = true;
+    video.playsInline = true;
+    const stop = document.createElement("button");
+    stop.type = "button";
+    stop.className = "lb-button";
+    stop.textContent = stopWords;
+    cover.append(video, stop);
+    root.append(cover);
+    stop.focus();
+    return await new Promise((done, failed) => {
+      let going = true;
+      const end = text => {
+        going = false;
+        done(text);
+      };
+      stop.addEventListener("click", () => end(null));
+      cover.addEventListener("keydown", event => { if (event.key === "Escape") end(null); });
+      // The form may be left while the camera runs: its cover goes with it, and no frame may be drawn any more.
+      const left = setInterval(() => {
+        if (going && !cover.isConnected) end(null);
+        if (!going) clearInterval(left);
+      }, idle);
+      const look = async () => {
+        if (!going) return;
+        try {
+          const codes = await detector.detect(video);
+          if (codes.length > 0) return end(codes[0].rawValue);
+        } catch { /* a frame that cannot be read yet */ }
+        requestAnimationFrame(look);
+      };
+      video.play().then(look, error => {
+        going = false;
+        failed(error);
+      });
+    });
+  } catch {
+    return null;
+  } finally {
+    stream.getTracks().forEach(track => track.stop());
+    cover.remove();
+    before?.focus?.();
+  }
 }
 
 const looksKey = "logbook.entry.looks";
