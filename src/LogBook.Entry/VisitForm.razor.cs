@@ -79,6 +79,10 @@ public sealed partial class VisitForm : IAsyncDisposable
     [Parameter]
     public Func<Guid, Task>? OpenVisit { get; set; }
 
+    /// <summary>Whether the host's page has its first heading already; the form has its own otherwise, for those who listen to it.</summary>
+    [Parameter]
+    public bool UnderATitle { get; set; }
+
     /// <summary>Issues that came back after the visit was sent.</summary>
     [Parameter]
     public IReadOnlyList<Issue> Refusals { get; set; } = [];

@@ -347,6 +347,29 @@ public sealed class VisitFormTests
         Assert.Single(page.Closed);
     }
 
+    [Theory]
+    [InlineData(false, 1)]
+    [InlineData(true, 2)]
+    public async Task Headings_OnEveryStep_LeaveNoLevelOut(bool underATitle, int first)
+    {
+        await using var page = new EntryPage(EntryFirm.Firm);
+        page.Form.Render(form => form.Add(f => f.UnderATitle, underATitle));
+        var names = new[] { "Cooling tower 1", "Closed loop" };
+        foreach (var name in names)
+        {
+            page.Press(name);
+            foreach (var step in page.Form.FindAll(".lb-step span").Select(s => s.TextContent).ToList())
+            {
+                page.Go(step);
+                var levels = page.Form.FindAll("h1, h2, h3, h4, h5, h6").Select(h => h.TagName[1] - '0').ToList();
+
+                Assert.Equal(first, levels[0]);
+                Assert.Equal(underATitle ? 0 : 1, levels.Count(l => l == 1));
+                Assert.All(levels.Zip(levels.Skip(1)), pair => Assert.True(pair.Second <= pair.First + 1, $"{step}: {string.Join(' ', levels)}"));
+            }
+        }
+    }
+
     [Fact]
     public async Task Close_SentAgainAfterALostAnswer_IsTheSameDocument()
     {
