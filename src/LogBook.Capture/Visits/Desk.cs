@@ -44,6 +44,12 @@ internal sealed class Desk(IJSObjectReference script) : IAsyncDisposable
         }
     }
 
+    /// <summary>Whether a visit may be opened again to amend it; makes room for the amendment.</summary>
+    public ValueTask<bool> MayAmendAsync(string id) => script.InvokeAsync<bool>("mayAmend", id);
+
+    /// <summary>Goes to the amendment of another visit.</summary>
+    public ValueTask OpenVisitAsync(string site, Guid id) => script.InvokeVoidAsync("openVisit", site, id.ToString("D"));
+
     /// <summary>Lets the device note the keys of the form by itself.</summary>
     public ValueTask NoteTypingAsync(ElementReference place, Guid visit) => script.InvokeVoidAsync("noteTyping", place, visit.ToString("D"));
 
@@ -54,10 +60,13 @@ internal sealed class Desk(IJSObjectReference script) : IAsyncDisposable
     public ValueTask KeepAsync(VisitDraft draft, string siteName) => script.InvokeVoidAsync("keep", draft.Id.ToString("D"), draft.Site, siteName, draft.ToJson());
 
     /// <summary>Puts a closed visit into the queue.</summary>
-    public ValueTask CloseAsync(Visit visit, string siteName)
+    /// <param name="visit">The visit.</param>
+    /// <param name="siteName">Name of its site.</param>
+    /// <param name="amended">What it amends: photos of that are on the server.</param>
+    public ValueTask CloseAsync(Visit visit, string siteName, Visit? amended)
     {
         var complete = VisitDocument.WithIds(visit);
-        string[] photos = [.. complete.Photos.Select(photo => photo.Id.ToString("D"))];
+        string[] photos = [.. complete.Photos.Select(photo => photo.Id).Except(amended?.Photos.Select(photo => photo.Id) ?? []).Select(id => id.ToString("D"))];
         return script.InvokeVoidAsync("close", complete.Id.ToString("D"), complete.Version ?? 1, complete.Site, siteName, VisitDocument.Canonical(complete), photos);
     }
 

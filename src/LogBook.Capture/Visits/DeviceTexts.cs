@@ -15,6 +15,11 @@ internal static class DeviceTexts
         "Este borrador lo escribió un LogBook más nuevo y no se puede abrir aquí. Se conserva tal cual; cargue la versión nueva.",
         "Este rascunho foi escrito por um LogBook mais novo e não pode ser aberto aqui. Ele fica guardado como está; carregue a versão nova.");
 
+    public static readonly Text NoAmendment = new(
+        "This visit cannot be amended on this tablet: it still waits to be sent, or it is not among the last visits of its site.",
+        "Esta visita no se puede corregir en esta tableta: todavía espera ser enviada, o no está entre las últimas visitas de su sitio.",
+        "Esta visita não pode ser corrigida neste tablet: ainda espera ser enviada, ou não está entre as últimas visitas do seu local.");
+
     public static readonly Text Field = new("Entry", "Anotación", "Anotação");
 
     public static readonly Text Here = new("On this device", "En este dispositivo", "Neste aparelho");

@@ -31,6 +31,10 @@ public sealed partial class VisitOnDevice : IAsyncDisposable
     [Parameter]
     public string? DraftId { get; set; }
 
+    /// <summary>Whether <see cref="DraftId"/> names a visit to amend.</summary>
+    [Parameter]
+    public bool Amends { get; set; }
+
     /// <summary>Code of the person at the tablet.</summary>
     [Parameter]
     public string Person { get; set; } = "";
@@ -65,10 +69,9 @@ public sealed partial class VisitOnDevice : IAsyncDisposable
             return;
         }
 
-        var draft = DraftId is null ? VisitDraft.Start(_sheet.Site, Person, _clock) : await desk.ReadDraftAsync(DraftId);
-        if (draft is null)
+        if (await OpenAsync(desk, _sheet) is not { } draft)
         {
-            _problem = DeviceTexts.DraftUnreadable;
+            _problem = Amends ? DeviceTexts.NoAmendment : DeviceTexts.DraftUnreadable;
             return;
         }
 
@@ -95,6 +98,29 @@ public sealed partial class VisitOnDevice : IAsyncDisposable
         }
     }
 
+    private async Task<VisitDraft?> OpenAsync(Desk desk, DeviceSheet sheet)
+    {
+        if (DraftId is null)
+        {
+            return VisitDraft.Start(sheet.Site, Person, _clock);
+        }
+
+        if (!Amends)
+        {
+            return await desk.ReadDraftAsync(DraftId);
+        }
+
+        if (sheet.Previous.FirstOrDefault(visit => visit.Id.ToString("D") == DraftId) is not { } visit || !await desk.MayAmendAsync(DraftId))
+        {
+            return null;
+        }
+
+        // An amendment begun on a version that has been replaced since would undo the newer one.
+        return await desk.ReadDraftAsync(DraftId) is { Amended: { } amended } begun && amended.Version == visit.Version ? begun : VisitDraft.Amend(visit, sheet.Site);
+    }
+
+    private Task AmendOther(Guid visit) => _desk!.OpenVisitAsync(SiteCode, visit).AsTask();
+
     private async Task KeepAsync(VisitDraft draft)
     {
         // The form saves once more when it is left, which may be because the visit is closed: its draft is closed with it.
@@ -106,7 +132,7 @@ public sealed partial class VisitOnDevice : IAsyncDisposable
 
     private async Task CloseAsync(Visit visit)
     {
-        await _desk!.CloseAsync(visit, _sheet!.Site.Name);
+        await _desk!.CloseAsync(visit, _sheet!.Site.Name, _draft!.Amended);
         _isClosed = true;
     }
 }

@@ -3,7 +3,7 @@ import { all, change, get, put, write } from "./store.js";
 import { openText, seal } from "./keys.js";
 import { at, keyOf } from "./people.js";
 import { clockShift, sheet as sheetOf } from "./round.js";
-import { enqueue } from "./queue.js";
+import { enqueue, states } from "./queue.js";
 
 export { keep as keepPhoto, thumbnail, drop as dropPhoto } from "./photos.js";
 
@@ -87,6 +87,17 @@ export async function close(id, version, site, siteName, document, photos) {
   await enqueue({ id, version, site, siteName, person: at(), document, photos });
   closed(id);
 }
+
+// Whether a visit may be opened again to amend it: one that still waits here has not arrived yet. The closed draft of one that has
+// makes room; its text is on the server and among the last visits.
+export async function mayAmend(id) {
+  const sent = await get("queue", id);
+  if (sent && sent.state !== states.server && sent.state !== states.mailed) return false;
+  if ((await get("drafts", id))?.closed) await write(["drafts", "typed"], (rows, notes) => { rows.delete(id); notes.delete(id); });
+  return true;
+}
+
+export const openVisit = (site, id) => { location.hash = "#/amend/" + encodeURIComponent(site) + "/" + id; };
 
 export async function discard(id) {
   const row = await get("drafts", id);

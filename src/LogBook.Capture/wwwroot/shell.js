@@ -119,13 +119,23 @@ async function showUnlock(wanted, then) {
   view.querySelector("#pin")?.focus();
 }
 
+// Adds a late result or a correction to a visit that the device has among the last ones of its site.
+async function showAmendment(site, visit) {
+  if (!people.at()) return showUnlock(last, route);
+  await showForm({ siteCode: site, draftId: visit, amends: true });
+}
+
 async function showVisit(site, draft, owner) {
   const wanted = owner ?? last;
   if (!people.at() || (draft && owner && people.at() !== owner)) return showUnlock(wanted, route);
   // One visit of a site at a time: what was begun goes on.
   const begun = draft ?? (await desk.drafts()).find((row) => row.site === site && row.person === people.at() && !row.closed && !row.thrownAway)?.id;
+  await showForm({ siteCode: site, draftId: begun ?? null, amends: false });
+}
+
+async function showForm(parameters) {
   desk.onClosed(() => { home(); sendNow(); });
-  const kept = await showPart("logbook-visit", { siteCode: site, draftId: begun ?? null, person: people.at(), languageCode: spoken() });
+  const kept = await showPart("logbook-visit", { ...parameters, person: people.at(), languageCode: spoken() });
   const shift = await clockShift();
   desk.onKept((at) => { kept.textContent = say("keptHere", clock(at + shift)); });
 }
@@ -176,6 +186,7 @@ async function route() {
   const [page, ...given] = location.hash.replace(/^#\/?/, "").split("/").map(decodeURIComponent);
   if (page === "visit" && given[0]) await showVisit(...given);
   else if (page === "register") await showRegister();
+  else if (page === "amend" && given[1]) await showAmendment(...given);
   else if (page === "closed" && given[0]) await showClosed(given[0]);
   else if (page === "pin") await showPin();
   else if (page === "who") await showUnlock(undefined, home);

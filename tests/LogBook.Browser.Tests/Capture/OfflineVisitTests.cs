@@ -3,6 +3,7 @@ using LogBook.Application.Visits;
 using LogBook.Browser.Tests.Browsers;
 using LogBook.Browser.Tests.Jobs;
 using LogBook.Domain.Languages;
+using LogBook.Domain.Programmes;
 using LogBook.Domain.Visits;
 using LogBook.Entry.Closing;
 using LogBook.Entry.Drafts;
@@ -60,6 +61,34 @@ public sealed class OfflineVisitTests
         Assert.Equal(sent, VisitDocument.Canonical(VisitDocument.WithIds(await FinishedHereAsync(host, draft))));
 
         Assert.DoesNotContain(tablet.Console, line => line.Contains("Content Security Policy", StringComparison.OrdinalIgnoreCase) || line.StartsWith("uncaught", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task Amendment_EnteredWithoutSignal_BecomesTheNextVersion()
+    {
+        const string Visit = "0198b000-0000-7000-8000-000000000003";
+        await using var host = await JobHost.StartAsync();
+        await using var link = new Link(host.Address);
+        await using var tablet = await Tablet.StartAsync(link.Address, "amendment");
+        await tablet.RegisterAsync();
+        link.Cut();
+
+        await tablet.Page.GotoAsync($"/capture/#/amend/{JobHost.Site}/{Visit}");
+        await Expect(tablet.Page.Locator(".lb-form")).ToContainTextAsync(EntryTexts.Amendment.En);
+        await tablet.Page.StepAsync(EntryTexts.Water.En);
+        await tablet.Page.EnterAsync(TypedVisit.Result(SamplePoints.Tower, TestCodes.Iron), "0.5");
+        await tablet.Page.StepAsync(EntryTexts.Close.En);
+        await tablet.Page.EnterAsync("visit/amendReason", "result of the laboratory");
+        await tablet.Page.Locator("#close-visit").ClickAsync();
+        await Expect(tablet.Page.Locator(".mark.device")).ToHaveCountAsync(1);
+        link.Mend();
+        await tablet.Page.GetByRole(AriaRole.Button, new() { Name = "Send now" }).ClickAsync();
+        await Expect(tablet.Page.Locator(".mark.server, .mark.mailed")).ToHaveCountAsync(1);
+
+        var stored = await host.App.Services.GetRequiredService<VisitReader>().FindAsync(host.TechnicianViewer, Guid.Parse(Visit));
+        Assert.Equal(2, stored!.Row.CurrentVersion);
+        Assert.Equal("result of the laboratory", stored.Visit.Reason);
+        Assert.Equal(0.5, stored.Visit.Systems[0].Readings.Single(reading => reading.Test == TestCodes.Iron).Value);
     }
 
     [Fact]
