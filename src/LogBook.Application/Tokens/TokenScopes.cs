@@ -12,7 +12,7 @@ public static class TokenScopes
     /// <summary>Import documents.</summary>
     public const string Import = "import";
 
-    /// <summary>Marks the credential of a tablet, which those who keep the set-up may end for others; allows nothing by itself.</summary>
+    /// <summary>A tablet: reads rounds and single visits. Those who keep the set-up may end it for others.</summary>
     public const string Tablet = "tablet";
 
     /// <summary>All that a person may give to a token.</summary>

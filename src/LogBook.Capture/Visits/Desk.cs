@@ -37,9 +37,9 @@ internal sealed class Desk(IJSObjectReference script) : IAsyncDisposable
             // Reading it again makes entries of the keys.
             return VisitDraft.FromJson(draft.ToJson());
         }
-        catch (JsonException)
+        catch (Exception exception) when (exception is JsonException or JSException)
         {
-            // Left where it is: a newer LogBook may read it.
+            // Left where it is: a newer LogBook may read it, or the person whose key it is sealed with.
             return null;
         }
     }

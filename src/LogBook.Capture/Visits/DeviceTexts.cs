@@ -15,6 +15,16 @@ internal static class DeviceTexts
         "Este borrador lo escribió un LogBook más nuevo y no se puede abrir aquí. Se conserva tal cual; cargue la versión nueva.",
         "Este rascunho foi escrito por um LogBook mais novo e não pode ser aberto aqui. Ele fica guardado como está; carregue a versão nova.");
 
+    public static readonly Text NotKept = new(
+        "The last entries could not be kept on this device: it may be full, or the visit was closed in another window. Do not leave this page; it tries again.",
+        "Las últimas anotaciones no se pudieron guardar en este dispositivo: puede estar lleno, o la visita se cerró en otra ventana. No salga de esta página; lo intenta de nuevo.",
+        "As últimas anotações não puderam ser guardadas neste aparelho: ele pode estar cheio, ou a visita foi fechada em outra janela. Não saia desta página; ela tenta de novo.");
+
+    public static readonly Text NotClosed = new(
+        "The visit could not be closed on this device: it may be full, or another text of this visit waits here already. Nothing is lost; free some space and close it again.",
+        "La visita no se pudo cerrar en este dispositivo: puede estar lleno, o ya espera aquí otro texto de esta visita. No se pierde nada; libere espacio y ciérrela de nuevo.",
+        "A visita não pôde ser fechada neste aparelho: ele pode estar cheio, ou outro texto desta visita já espera aqui. Nada se perde; libere espaço e feche-a de novo.");
+
     public static readonly Text NoAmendment = new(
         "This visit cannot be amended on this tablet: it still waits to be sent, or it is not among the last visits of its site.",
         "Esta visita no se puede corregir en esta tableta: todavía espera ser enviada, o no está entre las últimas visitas de su sitio.",

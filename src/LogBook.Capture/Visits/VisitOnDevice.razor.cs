@@ -9,7 +9,7 @@ using Microsoft.JSInterop;
 namespace LogBook.Capture.Visits;
 
 /// <summary>Shows the visit form on a device: keeps its draft there and puts the closed visit into the queue.</summary>
-public sealed partial class VisitOnDevice : IAsyncDisposable
+public sealed partial class VisitOnDevice
 {
     private Desk? _desk;
     private DeviceSheet? _sheet;
@@ -45,15 +45,6 @@ public sealed partial class VisitOnDevice : IAsyncDisposable
 
     [Inject]
     private IJSRuntime Script { get; set; } = default!;
-
-    /// <inheritdoc />
-    public async ValueTask DisposeAsync()
-    {
-        if (_desk is not null)
-        {
-            await _desk.DisposeAsync();
-        }
-    }
 
     /// <inheritdoc />
     protected override async Task OnInitializedAsync()
@@ -124,15 +115,43 @@ public sealed partial class VisitOnDevice : IAsyncDisposable
     private async Task KeepAsync(VisitDraft draft)
     {
         // The form saves once more when it is left, which may be because the visit is closed: its draft is closed with it.
-        if (!_isClosed)
+        if (_isClosed)
         {
+            return;
+        }
+
+        try
+        {
+            // The desk stays open when this is left: the form's last save comes after that.
             await _desk!.KeepAsync(draft, _sheet!.Site.Name);
+            Tell(null);
+        }
+        catch (JSException)
+        {
+            Tell(DeviceTexts.NotKept);
+            throw;
+        }
+    }
+
+    private void Tell(Text? problem)
+    {
+        if (_problem != problem)
+        {
+            _problem = problem;
+            StateHasChanged();
         }
     }
 
     private async Task CloseAsync(Visit visit)
     {
-        await _desk!.CloseAsync(visit, _sheet!.Site.Name, _draft!.Amended);
-        _isClosed = true;
+        try
+        {
+            await _desk!.CloseAsync(visit, _sheet!.Site.Name, _draft!.Amended);
+            _isClosed = true;
+        }
+        catch (JSException)
+        {
+            Tell(DeviceTexts.NotClosed);
+        }
     }
 }

@@ -1,6 +1,6 @@
 // What the form asks of the device: its sheet, its draft, and what becomes of them.
 import { all, change, get, put, write } from "./store.js";
-import { openText, seal } from "./keys.js";
+import { openForDevice, openText, seal } from "./keys.js";
 import { at, keyOf } from "./people.js";
 import { clockShift, sheet as sheetOf } from "./round.js";
 import { enqueue, states } from "./queue.js";
@@ -31,19 +31,32 @@ export async function draft(id) {
 
 export async function issues(id) {
   const row = await get("drafts", id);
-  return JSON.stringify(row?.issues ?? []);
+  return row?.issues ? openForDevice(row.issues) : "[]";
 }
 
 // What was typed since the draft was last kept, by visit and field. Keys go to the disk by themselves, before the form has heard
 // of them: a tablet that dies while the form is busy loses none.
 const typing = new Map();
-let noting = Promise.resolve();
+
+// Writes of notes and drafts go one after the other: a note on its way must not land behind the draft that holds a newer text.
+let writing = Promise.resolve();
+
+function inTurn(work) {
+  const done = writing.then(work);
+  writing = done.catch(() => {});
+  return done;
+}
+
+// Done when all that was handed over is kept, or could not be.
+export const settled = () => writing;
+
+const sealNotes = (key, entries) => seal(key, JSON.stringify([...entries].map(([field, { text, unit }]) => ({ key: field, text, unit }))));
 
 function note(id) {
-  noting = noting.then(async () => {
+  inTurn(async () => {
     const entries = typing.get(id);
-    if (!entries?.size || !keyOf(at())) return;
-    await put("typed", { id, sealed: await seal(keyNow(), JSON.stringify([...entries].map(([key, entry]) => ({ key, ...entry })))) });
+    const key = keyOf(at());
+    if (entries?.size && key) await put("typed", { id, sealed: await sealNotes(key, entries) });
   }).catch((error) => console.error(error));
 }
 
@@ -56,6 +69,11 @@ export function noteTyping(place, id) {
     typing.get(id).set(key, { text: target.value, unit: target.dataset.unit ?? null });
     note(id);
   });
+  // A field that is left has told the form: what it holds from now on, the draft knows better.
+  place.addEventListener("change", ({ target }) => {
+    const entry = typing.get(id)?.get(target.dataset?.key);
+    if (entry) entry.left = true;
+  });
 }
 
 // What was typed into a draft after it was last kept, as JSON.
@@ -65,25 +83,36 @@ export async function typed(id) {
 }
 
 // Kept when this resolves: the transaction is complete by then. What the draft holds by now need not be noted any longer.
-export async function keep(id, site, siteName, json) {
-  const entries = typing.get(id);
+// Who is at the tablet counts when this is called: the person may be gone before the disk is done.
+export function keep(id, site, siteName, json) {
+  const row = { id, site, siteName, person: at() };
+  const key = keyNow();
   const { fields } = JSON.parse(json);
-  for (const [key, { text }] of entries ?? []) {
-    if ((fields[key]?.typing ?? fields[key]?.text ?? "") === text) entries.delete(key);
+  const entries = typing.get(id) ?? new Map();
+  for (const [field, { text, left }] of entries) {
+    if (left || (fields[field]?.typing ?? fields[field]?.text ?? "") === text) entries.delete(field);
   }
-  const sealed = await seal(keyNow(), json);
-  const person = at();
+  return inTurn(() => keepDraft(row, key, json, entries));
+}
+
+async function keepDraft(row, key, json, entries) {
+  const sealed = await seal(key, json);
+  const notesLeft = entries.size > 0 && { id: row.id, sealed: await sealNotes(key, entries) };
   await write(["drafts", "typed"], (drafts, notes) => {
-    drafts.get(id).onsuccess = ({ target: { result: row } }) => {
-      if (row?.closed) return;
-      drafts.put({ id, site, siteName, person, at: Date.now(), sealed, issues: row?.issues });
-      if (!entries?.size) notes.delete(id);
+    drafts.get(row.id).onsuccess = ({ target: { result: standing } }) => {
+      // Closed in another window: two texts of one visit must not come about.
+      if (standing?.closed) return drafts.transaction.abort();
+      drafts.put({ ...row, at: Date.now(), sealed, issues: standing?.issues });
+      if (notesLeft) notes.put(notesLeft);
+      else notes.delete(row.id);
     };
   });
   kept(Date.now());
 }
 
 export async function close(id, version, site, siteName, document, photos) {
+  await settled();
+  typing.delete(id);
   await enqueue({ id, version, site, siteName, person: at(), document, photos });
   closed(id);
 }
@@ -99,11 +128,6 @@ export async function mayAmend(id) {
 
 export const openVisit = (site, id) => { location.hash = "#/amend/" + encodeURIComponent(site) + "/" + id; };
 
-export async function discard(id) {
-  const row = await get("drafts", id);
-  if (row) await put("drafts", { ...row, thrownAway: Date.now() });
-}
-
-export async function restore(id) {
-  await change("drafts", id, (row) => row && { ...row, thrownAway: undefined });
-}
+export const isClosed = async (id) => Boolean((await get("drafts", id))?.closed);
+export const discard = (id) => change("drafts", id, (row) => row && { ...row, thrownAway: Date.now() });
+export const restore = (id) => change("drafts", id, (row) => row && { ...row, thrownAway: undefined });

@@ -6,7 +6,8 @@ import { states } from "./queue.js";
 const shapes = { late: "▲", due: "◆", soon: "●", later: "○" };
 const stateShapes = { device: "●", server: "✓", mailed: "✓✓", refused: "▲", conflict: "▲" };
 const stateWords = { device: "onDevice", server: "onServer", mailed: "mailed", refused: "refused", conflict: "conflict" };
-const problemWords = { "no-signal": "noSignal", "signed-out": "signedOut", receipt: "receipt", photo: "photo", "photo-missing": "photoMissing", server: "server" };
+const sentStates = new Set([states.server, states.mailed]);
+const problemWords = { unreadable: "unreadable", "no-signal": "noSignal", "signed-out": "signedOut", receipt: "receipt", photo: "photo", "photo-missing": "photoMissing", server: "server" };
 
 const mark = (kind, shape, text) => el("span", { className: "mark " + kind }, el("span", { className: "shape", "data-shape": shape }), text);
 const section = (title, ...children) => el("section", {}, el("h2", {}, title), ...children);
@@ -58,9 +59,12 @@ function languages(chosen) {
 }
 
 export function homeView({ queue, drafts, round, people, shift, persisted, isBringing, problem }, does) {
-  const waiting = queue.filter((row) => row.state !== states.server && row.state !== states.mailed);
-  const sent = queue.filter((row) => row.state === states.server || row.state === states.mailed);
-  const open = drafts.filter((row) => !row.closed && !row.thrownAway);
+  const waiting = queue.filter((row) => !sentStates.has(row.state));
+  const sent = queue.filter((row) => sentStates.has(row.state));
+  // What came back stands in the queue already.
+  const begun = drafts.filter((row) => !row.closed && !waiting.some((visit) => visit.id === row.id));
+  const open = begun.filter((row) => !row.thrownAway);
+  const thrownAway = begun.filter((row) => row.thrownAway);
   const stops = round?.stops ?? [];
   const others = (round?.sites ?? []).filter((site) => !stops.some((stop) => stop.site === site.code));
   return [
@@ -83,7 +87,9 @@ export function homeView({ queue, drafts, round, people, shift, persisted, isBri
       el("h2", {}, say("more")),
       languages(does.speak),
       persisted === false && el("p", { className: "note" }, say("persist"), " ", button(say("persistAsk"), does.persist)),
-      waiting.length + open.length > 0 && el("div", {}, el("p", { className: "facts" }, say("rescueWhy")), el("p", { className: "acts" }, button(say("rescue"), once(does.rescue)))),
+      thrownAway.length > 0 && el("details", {}, el("summary", {}, say("thrownAwayList")), el("ul", { className: "plain" }, thrownAway.map((row) => el("li", { className: "stop stop-head" },
+        el("span", {}, el("b", {}, row.site), " ", row.siteName, ", ", time(row.at + shift)), button(say("undo"), () => does.restore(row)))))),
+      waiting.length > 0 && el("div", {}, el("p", { className: "facts" }, say("rescueWhy")), el("p", { className: "acts" }, button(say("rescue"), once(does.rescue)))),
       el("p", { className: "acts" }, button(say("changePin"), does.pin, { className: "quiet" }), button(say("someoneElse"), does.register, { className: "quiet" }), el("a", { className: "button quiet", href: "/help/capture" }, say("help")), el("a", { className: "button quiet", href: "/" }, say("desk")))),
   ].filter(Boolean);
 }

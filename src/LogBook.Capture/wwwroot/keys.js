@@ -8,13 +8,14 @@ const text = new TextEncoder();
 let own;
 
 async function deviceKey() {
-  own ??= (async () => {
+  // Two windows at the first start must not make two keys.
+  own ??= navigator.locks.request("logbook-key", async () => {
     const kept = await get("device", "key");
     if (kept) return kept.key;
     const key = await crypto.subtle.generateKey(aes, false, ["encrypt", "decrypt"]);
     await put("device", { id: "key", key });
     return key;
-  })();
+  });
   try {
     return await own;
   } catch (error) {

@@ -23,15 +23,15 @@ export async function register(tablet, pin) {
   if (answer.status === 401) return { signedOut: true };
   if (!answer.ok) return { refused: (await answer.json().catch(() => null))?.title ?? String(answer.status) };
   const given = await answer.json();
-  const before = await person(given.person);
-  const key = before && await unlockKey(before, pin);
-  if (before && !key) return { wrongPin: given.name };
-  const made = before ? { kept: before, key } : await makeKey(pin);
-  await put("people", {
-    ...made.kept,
-    code: given.person, name: given.name, language: given.language, tablet,
-    token: await sealForDevice(given.token), expires: given.expiresAt, tries: 0,
-  });
+  const about = { name: given.name, language: given.language, tablet, token: await sealForDevice(given.token) };
+  if (await person(given.person)) {
+    // The server knows the person, so what waits may be sent, whether or not the PIN that opens the drafts is known.
+    await change("people", given.person, (row) => ({ ...row, ...about }));
+    const opened = await unlock(given.person, pin);
+    return opened.code ? opened : { wrongPin: given.name };
+  }
+  const made = await makeKey(pin);
+  await put("people", { ...made.kept, ...about, code: given.person, tries: 0 });
   present = { code: given.person, key: made.key };
   return { code: given.person };
 }

@@ -11,32 +11,48 @@ export const watch = (told) => { watchers.add(told); return () => watchers.delet
 const tell = () => { for (const told of watchers) told(); };
 export const visits = async () => (await all("queue")).sort((a, b) => b.closedAt - a.closedAt);
 
-// Puts a closed visit into the queue and marks its draft as closed, both or neither.
+const isDone = (row) => row.state === states.server || row.state === states.mailed;
+
+// Whether a visit waits for the server, or for its person.
+export const isOpen = (row) => !isDone(row);
+
+// Puts a closed visit into the queue and marks its draft as closed, both or neither. Refused while another text of it stands here:
+// only one that came back, or the next version of one that arrived, takes its place.
 export async function enqueue({ id, version, site, siteName, person, document, photos }) {
   const sealed = await sealForDevice(document);
   const hash = await sha256(document);
-  await write(["queue", "drafts"], (queue, drafts) => {
-    queue.put({ id, version, site, siteName, person, photos, sent: [], sealed, sha256: hash, state: states.device, closedAt: Date.now() });
-    drafts.get(id).onsuccess = (event) => {
-      if (event.target.result) drafts.put({ ...event.target.result, closed: true });
+  await write(["queue", "drafts", "typed"], (queue, drafts, typed) => {
+    queue.get(id).onsuccess = ({ target: { result: standing } }) => {
+      const gives = !standing || standing.state === states.refused || (isDone(standing) && version > standing.version);
+      if (!gives) return queue.transaction.abort();
+      queue.put({ id, version, site, siteName, person, photos, sent: [], sealed, sha256: hash, state: states.device, closedAt: Date.now() });
+      typed.delete(id);
+      drafts.get(id).onsuccess = ({ target: { result: draft } }) => {
+        if (draft) drafts.put({ ...draft, closed: true, issues: undefined });
+      };
     };
   });
   tell();
 }
 
-const note = async (id, more) => {
-  await change("queue", id, (row) => row && { ...row, ...more });
+// Notes what became of the very text that was sent: an answer to an older one says nothing of a newer one.
+const note = async ({ id, sha256: sent }, more) => {
+  await change("queue", id, (row) => row?.sha256 === sent && { ...row, ...more });
   tell();
 };
 
 const photosOf = (visit) => read("photos", (rows) => rows.index("visit").getAll(visit));
 
 // Back to the form: what the server said stands beside the fields.
-async function giveBack(row, problem, issues) {
+async function giveBack(row, issues) {
+  const sealed = await sealForDevice(JSON.stringify(issues));
   await write(["queue", "drafts"], (queue, drafts) => {
-    queue.put({ ...row, state: states.refused, problem, issues });
-    drafts.get(row.id).onsuccess = (event) => {
-      if (event.target.result) drafts.put({ ...event.target.result, closed: false, issues });
+    queue.get(row.id).onsuccess = ({ target: { result: standing } }) => {
+      if (standing?.sha256 !== row.sha256) return;
+      queue.put({ ...standing, state: states.refused, problem: undefined });
+      drafts.get(row.id).onsuccess = ({ target: { result: draft } }) => {
+        if (draft) drafts.put({ ...draft, closed: false, issues: sealed });
+      };
     };
   });
   tell();
@@ -49,57 +65,75 @@ async function sendPhotos(row) {
     const answer = await ask(row.person, "/photos/" + photo, { method: "POST", headers: { "Content-Type": kept.type }, body: await openBytesForDevice(kept.sealed) });
     if (!answer.ok) return { problem: "photo", status: answer.status };
     row = { ...row, sent: [...row.sent, photo] };
-    await note(row.id, { sent: row.sent });
+    await note(row, { sent: row.sent });
   }
   return {};
 }
 
-// One visit as far as it goes now. Returns whether the server could be reached.
-async function sendOne(row) {
-  let answer;
-  try {
-    answer = await ask(row.person, "/visits", {
-      method: "POST",
-      headers: { "Content-Type": "application/json", "Idempotency-Key": row.id + "/" + row.version },
-      body: await openForDevice(row.sealed),
-    });
-    const said = await answer.json().catch(() => null);
-    if (answer.status === 422) { await giveBack(row, "refused", said?.issues ?? []); return true; }
-    if (answer.status === 409) { await note(row.id, { state: states.conflict, problem: "conflict", standing: said?.currentVersion }); return true; }
-    if (!answer.ok) { await note(row.id, { problem: answer.status === 401 || answer.status === 403 ? "signed-out" : "server", status: answer.status }); return answer.status < 500; }
-    // The hash is the proof that the server holds these very words; without it the visit stays here.
-    if (said?.sha256 !== row.sha256) { await note(row.id, { problem: "receipt" }); return true; }
-    const { problem, status } = await sendPhotos(row);
-    if (problem) { await note(row.id, { problem, status }); return true; }
-    await note(row.id, { state: states.server, problem: undefined, status: undefined, receivedAt: Date.now() });
-    return true;
-  } catch {
-    await note(row.id, { problem: "no-signal" });
-    return false;
-  }
+const noSignal = Symbol("no signal");
+
+async function post(row) {
+  const body = await openForDevice(row.sealed);
+  const headers = { "Content-Type": "application/json", "Idempotency-Key": row.id + "/" + row.version };
+  return ask(row.person, "/visits", { method: "POST", headers, body }).catch(() => noSignal);
 }
 
+// The server holds these very words: it is there once the photos are, too.
+async function finish(row) {
+  const { problem, status } = await sendPhotos(row);
+  await note(row, problem ? { problem, status } : { state: states.server, problem: undefined, status: undefined, receivedAt: Date.now() });
+}
+
+// One visit as far as it goes now. Returns whether the server could be reached; what is wrong with one visit holds up no other.
+async function sendOne(row) {
+  try {
+    const answer = await post(row);
+    if (answer === noSignal) { await note(row, { problem: "no-signal" }); return false; }
+    const said = await answer.json().catch(() => null);
+    if (answer.status === 422) await giveBack(row, said?.issues ?? []);
+    else if (answer.status === 409) await note(row, { state: states.conflict, problem: undefined });
+    else if (answer.status === 401 || answer.status === 403) await note(row, { problem: "signed-out" });
+    else if (!answer.ok) await note(row, { problem: "server", status: answer.status });
+    // The hash is the proof that the server holds these very words; without it the visit stays here.
+    else if (said?.sha256 !== row.sha256) await note(row, { problem: "receipt" });
+    else await finish(row);
+  } catch (error) {
+    console.error(error);
+    await note(row, { problem: error instanceof TypeError ? "no-signal" : "unreadable" });
+  }
+  return true;
+}
+
+// What became of it later: mailed, or a conflict that a supervisor settled with the text of this device.
 async function follow(row) {
   try {
     const answer = await ask(row.person, "/visits/" + row.id + "/standing");
     if (!answer.ok) return;
     const standing = await answer.json();
-    if (standing.mailsAccepted > 0 && standing.mailsWaiting === 0) await note(row.id, { state: states.mailed });
+    if (standing.sha256 !== row.sha256) return;
+    if (row.state === states.conflict) await finish(row);
+    else if (standing.mailsAccepted > 0 && standing.mailsWaiting === 0) await note(row, { state: states.mailed });
   } catch {
     // Told another time.
   }
 }
 
 async function forgetOld(now) {
-  for (const row of await visits()) {
-    if ((row.state === states.server || row.state === states.mailed) && now - row.receivedAt > keptDays * 86_400_000) {
-      const photos = await photosOf(row.id);
-      await write(["queue", "drafts", "photos"], (queue, drafts, pictures) => {
-        queue.delete(row.id);
-        drafts.delete(row.id);
+  const before = now - keptDays * 86_400_000;
+  const rows = await visits();
+  const old = rows.filter((row) => isDone(row) && row.receivedAt < before).map((row) => row.id);
+  const discarded = (await all("drafts")).filter((draft) => draft.thrownAway < before && !rows.some((row) => row.id === draft.id)).map((draft) => draft.id);
+  for (const id of [...old, ...discarded]) {
+    const photos = await photosOf(id);
+    await write(["queue", "drafts", "photos", "typed"], (queue, drafts, pictures, typed) => {
+      queue.get(id).onsuccess = ({ target: { result: row } }) => {
+        if (row && !isDone(row)) return;
+        queue.delete(id);
+        drafts.delete(id);
+        typed.delete(id);
         for (const photo of photos) pictures.delete(photo.id);
-      });
-    }
+      };
+    });
   }
 }
 
@@ -109,7 +143,7 @@ export function send() {
     if (!lock) return true;
     for (const row of (await visits()).reverse()) {
       if (row.state === states.device && !(await sendOne(row))) return false;
-      if (row.state === states.server) await follow(row);
+      if (row.state === states.server || row.state === states.conflict) await follow(row);
     }
     await forgetOld(Date.now());
     return true;
@@ -125,10 +159,17 @@ export function keepSending() {
   let timer;
   const next = async () => {
     clearTimeout(timer);
-    const reached = await send().catch(() => false);
-    const waiting = (await visits()).some((row) => row.state === states.device || row.state === states.server);
-    wait = reached ? (waiting ? soonest * 6 : latest) : Math.min(wait * 2, latest);
-    timer = setTimeout(next, wait);
+    try {
+      const reached = await send();
+      const waiting = (await visits()).some((row) => row.state === states.device || row.state === states.server);
+      wait = reached ? (waiting ? soonest * 6 : latest) : Math.min(wait * 2, latest);
+    } catch (error) {
+      console.error(error);
+      wait = Math.min(wait * 2, latest);
+    } finally {
+      clearTimeout(timer);
+      timer = setTimeout(next, wait);
+    }
   };
   addEventListener("online", () => { wait = soonest; next(); });
   document.addEventListener("visibilitychange", () => { if (document.visibilityState === "visible") next(); });

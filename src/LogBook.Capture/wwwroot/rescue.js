@@ -1,14 +1,15 @@
 // Writes what waits into a file in the exchange format, for when a tablet cannot send it any more.
 import { openForDevice } from "./keys.js";
-import { states, visits } from "./queue.js";
+import { isOpen, visits } from "./queue.js";
 
 export async function rescueFile() {
-  const waiting = (await visits()).filter((row) => row.state !== states.server && row.state !== states.mailed);
+  const waiting = (await visits()).filter(isOpen);
   const documents = await Promise.all(waiting.map(async (row) => JSON.parse(await openForDevice(row.sealed))));
   const text = JSON.stringify({ format: "logbook-exchange", version: 1, visits: documents });
   const link = document.createElement("a");
   link.href = URL.createObjectURL(new Blob([text], { type: "application/json" }));
   link.download = "logbook-visits-" + new Date().toISOString().slice(0, 10) + ".json";
   link.click();
-  URL.revokeObjectURL(link.href);
+  // The browser reads it after this returns.
+  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
 }

@@ -46,8 +46,10 @@ async function keepSites(person, document, except) {
   return sites.map((site) => ({ code: site.code, name: site.name, zone: site.timeZone }));
 }
 
+// A visit that was begun needs its site, whoever has it on their round by now.
 async function dropSites(person, codes) {
-  const wanted = new Set(codes.map((code) => siteKey(person, code)));
+  const begun = [...await all("drafts"), ...await all("queue")].filter((row) => row.person === person).map((row) => row.site);
+  const wanted = new Set([...codes, ...begun].map((code) => siteKey(person, code)));
   const rows = await all("round");
   const gone = rows.map((row) => row.id).filter((id) => id.startsWith("site:" + person + "/") && !wanted.has(id));
   await write("round", (round) => { for (const id of gone) round.delete(id); });

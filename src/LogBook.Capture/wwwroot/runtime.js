@@ -27,8 +27,8 @@ export function start() {
   return started;
 }
 
-// Shows the form, or a closed visit; what comes back takes it away again.
+// Shows the form, or a closed visit; what comes back takes it away again. Nothing is shown when the place is gone by then.
 export async function show(place, name, parameters) {
   await start();
-  return Blazor.rootComponents.add(place, name, parameters);
+  return place.isConnected ? Blazor.rootComponents.add(place, name, parameters) : undefined;
 }

@@ -15,15 +15,25 @@ const view = document.getElementById("view");
 const formPlace = document.getElementById("form");
 const standing = document.getElementById("standing");
 const who = document.getElementById("who");
+const notices = document.getElementById("notices");
 
 let last; // code of the person whose round is shown
 let isBringing = false;
 let bringProblem;
 let shown;
+let drawn; // what the first view was last made of
+let release; // lets go of the site whose form is shown
+let held; // done when it is let go
+let offerVersion = () => {};
+let reloadWhenLeft = false;
+let turns = 0;
 let sendNow = () => queue.send();
 
 const address = (site, draft, person) => "#/visit/" + encodeURIComponent(site) + (draft ? "/" + draft : "") + (person ? "/" + encodeURIComponent(person) : "");
 const home = () => { location.hash = "#/"; };
+const askWho = (code) => { location.hash = "#/who/" + encodeURIComponent(code); };
+// Back must not lead to what is done.
+const homeForGood = () => { location.replace("#/"); };
 
 async function settings() {
   return (await get("device", "settings")) ?? { id: "settings" };
@@ -33,7 +43,7 @@ async function remember(more) {
   await put("device", { ...(await settings()), ...more });
 }
 
-const isWaiting = (row) => row.state !== queue.states.server && row.state !== queue.states.mailed;
+const isWaiting = (row) => row.state === queue.states.device;
 
 async function tellStanding() {
   const waiting = (await queue.visits()).filter(isWaiting).length;
@@ -46,7 +56,7 @@ async function tellWho() {
   const name = code && (await people.person(code))?.name;
   who.replaceChildren(...(name ? [
     el("span", {}, say(people.at() ? "me" : "locked", name)),
-    button(say("changePerson"), () => { people.leave(); location.hash = "#/who"; }, { className: "quiet" }),
+    button(say("changePerson"), () => { location.hash = "#/who"; }, { className: "quiet" }),
   ] : []));
 }
 
@@ -56,6 +66,13 @@ async function showHome() {
   last ??= (await settings()).last ?? known[0].code;
   const [rows, drafts, round, shift] = await Promise.all([queue.visits(), desk.drafts(), today(last), clockShift()]);
   const persisted = await navigator.storage?.persisted?.();
+  // Made anew only for what has changed: a finger on its way, an open list or a search is left alone.
+  const made = JSON.stringify([
+    rows.map((row) => [row.id, row.state, row.problem, row.status, row.closedAt]), drafts.map((row) => [row.id, row.at, row.closed, row.thrownAway]),
+    round?.at, round?.sites.length, shift, persisted, isBringing, bringProblem, spoken(), last, known.length,
+  ]);
+  if (made === drawn) return;
+  drawn = made;
   view.replaceChildren(...homeView({ queue: rows, drafts, round, people: known, shift, persisted, isBringing, problem: bringProblem }, {
     address,
     send: async () => { await sendNow(); },
@@ -63,9 +80,11 @@ async function showHome() {
     register: () => { location.hash = "#/register"; },
     pin: () => { location.hash = "#/pin"; },
     persist: async () => { await navigator.storage.persist(); await refresh(); },
-    rescue: () => rescueFile(),
+    rescue: () => (people.at() ? rescueFile() : askWho(last)),
     speak: async (code) => { await remember({ language: code }); await refresh(); await tellWho(); },
+    restore: async (row) => { await desk.restore(row.id); await refresh(); },
     throwAway: async (row) => {
+      if (people.at() !== row.person) return askWho(row.person);
       await desk.discard(row.id);
       await refresh();
       notice(say("thrownAway"), say("undo"), async () => { await desk.restore(row.id); await refresh(); });
@@ -73,10 +92,10 @@ async function showHome() {
   }));
 }
 
-// A line at the top of the view that may offer one act; the next view takes it away.
+// A line above the view that may offer one act; it stays until the next one, or until it is used.
 function notice(text, act, press) {
-  const line = el("p", { className: "note", role: "status" }, text, " ", act && button(act, async () => { line.remove(); await press(); }));
-  view.prepend(line);
+  const line = el("p", { className: "note" }, text, " ", act && button(act, async () => { line.remove(); await press(); }));
+  notices.replaceChildren(line);
 }
 
 async function bringRound() {
@@ -128,13 +147,27 @@ async function showAmendment(site, visit) {
 async function showVisit(site, draft, owner) {
   const wanted = owner ?? last;
   if (!people.at() || (draft && owner && people.at() !== owner)) return showUnlock(wanted, route);
+  if (draft && await desk.isClosed(draft)) return location.replace("#/closed/" + draft);
   // One visit of a site at a time: what was begun goes on.
   const begun = draft ?? (await desk.drafts()).find((row) => row.site === site && row.person === people.at() && !row.closed && !row.thrownAway)?.id;
   await showForm({ siteCode: site, draftId: begun ?? null, amends: false });
 }
 
+// Two windows on one draft would overwrite each other.
+const hold = (site) => new Promise((resolve, reject) => {
+  held = navigator.locks.request("logbook-visit-" + site.toUpperCase(), { ifAvailable: true }, (lock) => {
+    resolve(Boolean(lock));
+    return lock && new Promise((done) => { release = done; });
+  });
+  held.catch(reject);
+});
+
 async function showForm(parameters) {
-  desk.onClosed(() => { home(); sendNow(); });
+  if (!(await hold(parameters.siteCode))) {
+    view.replaceChildren(el("h1", { tabIndex: -1 }, say("visit", parameters.siteCode)), el("p", { className: "note" }, say("elsewhere")), el("p", {}, button(say("back"), home)));
+    return;
+  }
+  desk.onClosed(() => { homeForGood(); sendNow(); });
   const kept = await showPart("logbook-visit", { ...parameters, person: people.at(), languageCode: spoken() });
   const shift = await clockShift();
   desk.onKept((at) => { kept.textContent = say("keptHere", clock(at + shift)); });
@@ -145,20 +178,26 @@ async function showClosed(id) {
   const row = await get("queue", id);
   if (!row) return home();
   if (people.at() !== row.person) return showUnlock(row.person, route);
-  const other = row.state === queue.states.conflict ? await visitOnServer(row.person, id).catch(() => null) : null;
+  const isConflict = row.state === queue.states.conflict;
+  const other = isConflict ? await visitOnServer(row.person, id).catch(() => null) : null;
+  if (isConflict && !other) notice(say("needsSignal"));
   await showPart("logbook-closed", { siteCode: row.site, draftId: id, languageCode: spoken(), other });
 }
 
 // Takes the whole page for a part of .NET; gives the place where its state is told.
 async function showPart(name, parameters) {
+  const turn = turns;
   view.replaceChildren();
   view.hidden = true;
   formPlace.hidden = false;
   const told = el("p", { className: "kept", role: "status" });
   const place = el("div", {}, el("p", { className: "quiet", role: "status" }, say("loadingForm")));
-  formPlace.replaceChildren(el("div", { className: "form-bar" }, el("a", { className: "button quiet", href: "#/" }, "‹ " + say("back")), told), place);
+  formPlace.replaceChildren(el("h1", { className: "unseen", tabIndex: -1 }, say("visit", parameters.siteCode)), el("div", { className: "form-bar" }, el("a", { className: "button quiet", href: "#/" }, "‹ " + say("back")), told), place);
   try {
-    shown = await show(place, name, parameters);
+    const part = await show(place, name, parameters);
+    // Gone on meanwhile: this part belongs to nobody.
+    if (turn !== turns) await part?.dispose();
+    else shown = part;
   } catch (error) {
     console.error(error);
     place.replaceChildren(el("p", { className: "problem", role: "alert" }, say("formFailed")));
@@ -175,23 +214,34 @@ async function showPin() {
 async function leaveForm() {
   const leaving = shown;
   shown = undefined;
+  // A field that is still being typed in tells the form first.
+  if (leaving) document.activeElement?.blur();
   await leaving?.dispose();
+  await desk.settled();
+  release?.();
+  release = undefined;
+  await held;
   formPlace.replaceChildren();
   formPlace.hidden = true;
   view.hidden = false;
+  if (reloadWhenLeft) location.reload();
 }
 
 async function route() {
+  const turn = ++turns;
   await leaveForm();
+  if (turn !== turns) return;
+  drawn = undefined;
   const [page, ...given] = location.hash.replace(/^#\/?/, "").split("/").map(decodeURIComponent);
   if (page === "visit" && given[0]) await showVisit(...given);
   else if (page === "register") await showRegister();
   else if (page === "amend" && given[1]) await showAmendment(...given);
   else if (page === "closed" && given[0]) await showClosed(given[0]);
   else if (page === "pin") await showPin();
-  else if (page === "who") await showUnlock(undefined, home);
+  else if (page === "who") { people.leave(); await showUnlock(given[0], home); }
   else await showHome();
   await Promise.all([tellStanding(), tellWho()]);
+  offerVersion();
   (formPlace.hidden ? view : formPlace).querySelector("h1")?.focus();
 }
 
@@ -205,16 +255,20 @@ async function refresh() {
 async function keepOffline() {
   if (!("serviceWorker" in navigator)) return;
   const registration = await navigator.serviceWorker.register("worker.js", { scope: "/capture/", updateViaCache: "none" });
-  const offer = () => {
+  offerVersion = () => {
     if (registration.waiting && navigator.serviceWorker.controller && formPlace.hidden) {
       notice(say("newVersion"), say("load"), () => registration.waiting?.postMessage("load-new-version"));
     }
   };
-  registration.addEventListener("updatefound", () => registration.installing?.addEventListener("statechange", offer));
-  offer();
+  registration.addEventListener("updatefound", () => registration.installing?.addEventListener("statechange", () => offerVersion()));
+  offerVersion();
   // Not at the first install, where the page is of the same version as the worker.
   let hadWorker = Boolean(navigator.serviceWorker.controller);
-  navigator.serviceWorker.addEventListener("controllerchange", () => { if (hadWorker) location.reload(); hadWorker = true; });
+  navigator.serviceWorker.addEventListener("controllerchange", () => {
+    if (hadWorker && formPlace.hidden) location.reload();
+    reloadWhenLeft = hadWorker;
+    hadWorker = true;
+  });
 }
 
 async function begin() {

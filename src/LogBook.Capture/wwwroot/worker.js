@@ -18,7 +18,10 @@ self.addEventListener("install", (event) => event.waitUntil((async () => {
   await cache.addAll(addresses.map(({ url, hash }) => new Request(url, { integrity: hash, cache: "no-cache", credentials: "omit" })));
   await cache.put(start, await cache.match(home));
   // Where the browser can, it takes the files from the cache without waking this worker, which costs a cold tablet half a second.
-  await event.addRoutes?.({ condition: { urlPattern: { pathname: "/capture/*" }, requestMethod: "get" }, source: { cacheName } });
+  // Everything else comes to the fetch handler below, which knows the one page.
+  await event.addRoutes?.(["/capture/*.*", start].map((pathname) => ({
+    condition: { urlPattern: { pathname, search: "" }, requestMethod: "get" }, source: { cacheName },
+  })));
 })()));
 
 self.addEventListener("activate", (event) => event.waitUntil((async () => {

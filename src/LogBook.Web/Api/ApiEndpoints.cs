@@ -32,7 +32,7 @@ public static class ApiEndpoints
         api.MapGet("/visits/{id:guid}", GetVisitAsync).RequireAuthorization(ApiPolicies.Read)
             .WithSummary("One visit in the exchange format, in its current version or the one asked for.")
             .Produces<string>(StatusCodes.Status200OK, "application/json").ProducesProblem(StatusCodes.Status404NotFound);
-        api.MapGet("/round", GetRoundAsync).RequireAuthorization(ApiPolicies.FirmRead)
+        api.MapGet("/round", GetRoundAsync).RequireAuthorization(ApiPolicies.Round)
             .WithSummary("What a tablet needs for today's round: set-up, and the last visits of each site; with whole=true of all sites of the firm.")
             .Produces<string>(StatusCodes.Status200OK, "application/json");
         api.MapGet("/findings", GetFindingsAsync).RequireAuthorization(ApiPolicies.FirmRead)

@@ -8,11 +8,14 @@ namespace LogBook.Web.Api;
 /// <summary>Who may call what: the role decides, and for a token its scope as well.</summary>
 public static class ApiPolicies
 {
-    /// <summary>Read what one's role sees.</summary>
+    /// <summary>Read single visits that one's role sees.</summary>
     public const string Read = "api-read";
 
     /// <summary>Read what technicians and supervisors see.</summary>
     public const string FirmRead = "api-firm-read";
+
+    /// <summary>Bring a round onto a tablet: what those see who work for the firm.</summary>
+    public const string Round = "api-round";
 
     /// <summary>Hand in visits and photos.</summary>
     public const string Visits = "api-visits";
@@ -28,20 +31,21 @@ public static class ApiPolicies
     /// <summary>Adds the policies.</summary>
     public static void Add(AuthorizationOptions options)
     {
-        options.AddPolicy(Read, Of(TokenScopes.Read, [.. RoleNames.All.Keys]));
-        options.AddPolicy(FirmRead, Of(TokenScopes.Read, Firm));
-        options.AddPolicy(Visits, Of(TokenScopes.Visits, Firm));
+        options.AddPolicy(Read, Of([.. RoleNames.All.Keys], TokenScopes.Read, TokenScopes.Tablet));
+        options.AddPolicy(FirmRead, Of(Firm, TokenScopes.Read));
+        options.AddPolicy(Round, Of(Firm, TokenScopes.Read, TokenScopes.Tablet));
+        options.AddPolicy(Visits, Of(Firm, TokenScopes.Visits));
         options.AddPolicy(Tablets, new AuthorizationPolicyBuilder()
             .RequireAuthenticatedUser()
             .RequireRole(Firm.Select(RoleNames.Of))
             .RequireAssertion(context => context.User.Identity?.AuthenticationType != TokenHandler.SchemeName)
             .Build());
-        options.AddPolicy(Import, Of(TokenScopes.Import, [PersonRole.Supervisor, PersonRole.Administrator]));
+        options.AddPolicy(Import, Of([PersonRole.Supervisor, PersonRole.Administrator], TokenScopes.Import));
     }
 
-    private static AuthorizationPolicy Of(string scope, PersonRole[] roles) => new AuthorizationPolicyBuilder()
+    private static AuthorizationPolicy Of(PersonRole[] roles, params string[] scopes) => new AuthorizationPolicyBuilder()
         .RequireAuthenticatedUser()
         .RequireRole(roles.Select(RoleNames.Of))
-        .RequireAssertion(context => context.User.Identity?.AuthenticationType != TokenHandler.SchemeName || context.User.HasClaim(TokenHandler.ScopeClaim, scope))
+        .RequireAssertion(context => context.User.Identity?.AuthenticationType != TokenHandler.SchemeName || scopes.Any(scope => context.User.HasClaim(TokenHandler.ScopeClaim, scope)))
         .Build();
 }

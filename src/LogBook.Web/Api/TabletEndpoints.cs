@@ -15,8 +15,8 @@ namespace LogBook.Web.Api;
 /// <summary>What only a tablet asks for: to be registered, today's round in words, and how far a visit has come.</summary>
 public static class TabletEndpoints
 {
-    /// <summary>Scopes of a tablet: it reads its round and hands in visits, and nothing else.</summary>
-    private static readonly string[] Scopes = [TokenScopes.Read, TokenScopes.Visits, TokenScopes.Tablet];
+    /// <summary>Scopes of a tablet: it reads rounds and single visits and hands visits in; findings and exports are not for it.</summary>
+    private static readonly string[] Scopes = [TokenScopes.Visits, TokenScopes.Tablet];
 
     /// <summary>Maps the addresses.</summary>
     public static void MapTablets(this IEndpointRouteBuilder routes)
@@ -25,7 +25,7 @@ public static class TabletEndpoints
         api.MapPost("/tablets", RegisterAsync).RequireAuthorization(ApiPolicies.Tablets)
             .WithSummary("Registers a tablet for the person who is signed in on it. Its credential ends with the account, or when it is revoked.")
             .Produces<TabletCredential>().ProducesProblem(StatusCodes.Status400BadRequest);
-        api.MapGet("/round/stops", StopsAsync).RequireAuthorization(ApiPolicies.FirmRead)
+        api.MapGet("/round/stops", StopsAsync).RequireAuthorization(ApiPolicies.Round)
             .WithSummary("Today's round in words of each language: sites, due first, and what changed there since.")
             .Produces<TabletRound>();
         api.MapGet("/visits/{id:guid}/standing", StandingAsync).RequireAuthorization(ApiPolicies.Visits)

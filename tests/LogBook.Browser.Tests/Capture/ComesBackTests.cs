@@ -61,14 +61,18 @@ public sealed class ComesBackTests
         await tablet.OpenVisitAsync(JobHost.Site);
         await tablet.Page.StepAsync(EntryTexts.Arrive.En);
         await tablet.Page.EnterAsync("visit/notes", "new shift pattern");
-        await tablet.Page.WaitForFunctionAsync("""
-            async () => {
-              const desk = await import("/capture/desk.js");
-              const [row] = await desk.drafts();
-              return row && JSON.parse(await desk.draft(row.id)).fields["visit/notes"]?.text === "new shift pattern";
+        return VisitDraft.FromJson(await tablet.AskAsync<string>(
+            "desk.js",
+            """
+            async (desk) => {
+              for (;;) {
+                const [row] = await desk.drafts();
+                const json = row && await desk.draft(row.id);
+                if (json && JSON.parse(json).fields["visit/notes"]?.text === "new shift pattern") return json;
+                await new Promise(requestAnimationFrame);
+              }
             }
-            """);
-        return VisitDraft.FromJson(await tablet.AskAsync<string>("desk.js", "async (desk) => desk.draft((await desk.drafts())[0].id)"));
+            """));
     }
 
     private static Task EnqueueAsync(Tablet tablet, Visit visit) => tablet.AskAsync<object?>(

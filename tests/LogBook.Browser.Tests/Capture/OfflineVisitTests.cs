@@ -42,6 +42,12 @@ public sealed class OfflineVisitTests
         var row = tablet.Page.Locator(".stop").Filter(new() { HasText = "On this device" });
         await Expect(row).ToContainTextAsync(JobHost.Site);
         await tablet.PictureAsync("waiting");
+
+        // Its draft cannot be opened again, by whatever way back.
+        await tablet.Page.GotoAsync($"/capture/#/visit/{JobHost.Site}/{draftId}/RYA");
+        await Expect(tablet.Page.Locator(".closed-visit")).ToContainTextAsync("1232");
+        await Expect(tablet.Page.Locator(".lb-form")).ToHaveCountAsync(0);
+        await tablet.GoHomeAsync();
         var visits = host.App.Services.GetRequiredService<VisitReader>();
         Assert.Null(await visits.FindAsync(host.TechnicianViewer, Guid.Parse(draftId)));
         var sent = await tablet.AskAsync<string>("queue.js", "async (queue) => { const keys = await import('/capture/keys.js'); return keys.openForDevice((await queue.visits())[0].sealed); }");

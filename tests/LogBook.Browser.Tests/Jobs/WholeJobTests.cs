@@ -224,7 +224,7 @@ public sealed class WholeJobTests
         Assert.Contains("(versión 2)", mail.Subject, StringComparison.Ordinal);
         foreach (var part in new[] { MailFigures.Plain(mail), MailFigures.Html(mail) })
         {
-            Assert.Contains("20\u00a0000 UFC/mL", part, StringComparison.Ordinal);
+            Assert.Contains("20\u00a0000\u00a0UFC/mL", part, StringComparison.Ordinal);
             Assert.Contains("dip slide read after 48 hours", part, StringComparison.Ordinal);
             Assert.Contains("pH 9,3", part, StringComparison.Ordinal);
         }

@@ -66,15 +66,20 @@ public sealed class TabletsApiTests(TabletsApiTests.Started host) : IClassFixtur
         Assert.Contains("1 to 100 characters", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
     }
 
-    [Fact]
-    public async Task Credential_DoesNotImport()
+    [Theory]
+    [InlineData("GET", "/api/v1/round", HttpStatusCode.OK)]
+    [InlineData("GET", "/api/v1/export", HttpStatusCode.Forbidden)]
+    [InlineData("GET", "/api/v1/findings", HttpStatusCode.Forbidden)]
+    [InlineData("POST", "/api/v1/imports", HttpStatusCode.Forbidden)]
+    public async Task Credential_OpensTheRound_AndNothingElse(string method, string path, HttpStatusCode expected)
     {
         using var person = await host.PersonAsync();
         using var tablet = host.Tablet(await RegisterAsync(person, "Barge tablet"));
+        using var request = new HttpRequestMessage(new HttpMethod(method), path);
 
-        using var answer = await tablet.PostAsync("/api/v1/imports", JsonContent.Create(new { }));
+        using var answer = await tablet.SendAsync(request);
 
-        Assert.Equal(HttpStatusCode.Forbidden, answer.StatusCode);
+        Assert.Equal(expected, answer.StatusCode);
     }
 
     [Fact]
