@@ -226,7 +226,7 @@ public sealed class WholeJobTests
         {
             Assert.Contains("20\u00a0000\u00a0UFC/mL", part, StringComparison.Ordinal);
             Assert.Contains("dip slide read after 48 hours", part, StringComparison.Ordinal);
-            Assert.Contains("pH 9,3", part, StringComparison.Ordinal);
+            Assert.Contains("pH\u00a09,3", part, StringComparison.Ordinal);
         }
     }
 
