@@ -17,7 +17,7 @@ async (orders) => {
     let said;
     if (address.endsWith("/standing")) {
       if (server.visits.has(id) && chance(0.5)) server.mailed.add(id);
-      said = answer(200, { mailsAccepted: server.mailed.has(id) ? 1 : 0, mailsWaiting: server.mailed.has(id) ? 0 : 1 });
+      said = answer(200, { sha256: server.visits.get(id), mailsAccepted: server.mailed.has(id) ? 1 : 0, mailsWaiting: server.mailed.has(id) ? 0 : 1 });
     } else if (address.includes("/photos/")) {
       if (chance(0.1)) return answer(422, {});
       server.photos.add(id);
