@@ -30,7 +30,7 @@ export async function seal(key, content) {
   return { iv, data };
 }
 
-export const openBytes = (key, sealed) => crypto.subtle.decrypt({ name: "AES-GCM", iv: sealed.iv }, key, sealed.data);
+const openBytes = (key, sealed) => crypto.subtle.decrypt({ name: "AES-GCM", iv: sealed.iv }, key, sealed.data);
 export const openText = async (key, sealed) => new TextDecoder().decode(await openBytes(key, sealed));
 
 export const sealForDevice = async (content) => seal(await deviceKey(), content);

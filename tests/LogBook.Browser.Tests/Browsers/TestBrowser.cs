@@ -8,7 +8,8 @@ public sealed class TestBrowser : IAsyncDisposable
     // Shared machines are slow at times; these are limits, not waits.
     private const int Longest = 60_000;
 
-    private static readonly string[] Flags =
+    /// <summary>How Chromium is started: without a screen's help, and without a word to anybody outside.</summary>
+    public static IReadOnlyList<string> Flags { get; } =
     [
         "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync",
     ];

@@ -15,11 +15,6 @@ public sealed class Tablet : IAsyncDisposable
 
     private const int Longest = 120_000;
 
-    private static readonly string[] Flags =
-    [
-        "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync",
-    ];
-
     private readonly string _profile = Directory.CreateTempSubdirectory("logbook-tablet-").FullName;
     private readonly Uri _address;
     private readonly List<string> _console = [];
@@ -57,7 +52,7 @@ public sealed class Tablet : IAsyncDisposable
         _context = await _playwright!.Chromium.LaunchPersistentContextAsync(_profile, new()
         {
             ExecutablePath = Environment.GetEnvironmentVariable("LOGBOOK_CHROMIUM") ?? "/usr/bin/chromium",
-            Args = Flags,
+            Args = TestBrowser.Flags,
             ViewportSize = new() { Width = 820, Height = 1180 },
             HasTouch = true,
             Locale = "en-GB",

@@ -45,32 +45,23 @@ public sealed class PostgresServer
             : new ProcessStartInfo("sh") { ArgumentList = { "-c" } };
         start.ArgumentList.Add("""
             cd / && dir=$(mktemp -d) && "$1/initdb" -D "$dir/data" -U logbook -A trust -E UTF8 --locale=C >/dev/null || exit 1
-            "$1/postgres" -D "$dir/data" -p "$2" -c listen_addresses=127.0.0.1 -c unix_socket_directories="$dir" -c fsync=off -c full_page_writes=off >"$dir/log" 2>&1 &
-            server=$!
+            options="-p $2 -c listen_addresses=127.0.0.1 -c unix_socket_directories=$dir -c fsync=off -c full_page_writes=off"
+            "$1/pg_ctl" -D "$dir/data" -w -t 60 -l "$dir/log" -o "$options" start >/dev/null || exit 1
+            echo ready
             read -r _
-            kill -INT $server; wait $server; rm -rf "$dir"
+            "$1/pg_ctl" -D "$dir/data" -m fast -w stop >/dev/null; rm -rf "$dir"
             """);
         start.ArgumentList.Add("guard");
         start.ArgumentList.Add(bin);
         start.ArgumentList.Add(port.ToString(System.Globalization.CultureInfo.InvariantCulture));
         start.RedirectStandardInput = true;
+        start.RedirectStandardOutput = true;
         var guard = Process.Start(start) ?? throw new InvalidOperationException("No shell.");
         AppDomain.CurrentDomain.ProcessExit += (_, _) => guard.StandardInput.Close();
-        var server = new PostgresServer(port);
         using var limit = new CancellationTokenSource(TimeSpan.FromSeconds(60));
-        while (true)
-        {
-            try
-            {
-                await server.ExecuteAsync("SELECT 1");
-                return server;
-            }
-            catch (NpgsqlException) when (!limit.IsCancellationRequested && !guard.HasExited)
-            {
-                // Not up yet; there is nothing to wait on but the port itself.
-                await Task.Delay(100, limit.Token);
-            }
-        }
+        return await guard.StandardOutput.ReadLineAsync(limit.Token) == "ready"
+            ? new PostgresServer(port)
+            : throw new InvalidOperationException("PostgreSQL did not start.");
     }
 
     private static IEnumerable<string> Folders() =>
