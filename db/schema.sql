@@ -76,7 +76,7 @@ CREATE TABLE "AspNetUsers" (
     "TwoFactorEnabled" INTEGER NOT NULL,
     "LockoutEnd" INTEGER NULL,
     "LockoutEnabled" INTEGER NOT NULL,
-    "AccessFailedCount" INTEGER NOT NULL,
+    "AccessFailedCount" INTEGER NOT NULL, "NoticeAtOnce" INTEGER NOT NULL DEFAULT 0, "NoticeDigest" INTEGER NOT NULL DEFAULT 0, "NoticeOwnSites" INTEGER NOT NULL DEFAULT 0,
     CONSTRAINT "FK_AspNetUsers_Customers_CustomerId" FOREIGN KEY ("CustomerId") REFERENCES "Customers" ("Id") ON DELETE RESTRICT
 );
 
@@ -294,25 +294,26 @@ CREATE TABLE "Firm" (
 
 CREATE TABLE "Outbox" (
     "Id" INTEGER NOT NULL CONSTRAINT "PK_Outbox" PRIMARY KEY AUTOINCREMENT,
-    "CustomerId" INTEGER NOT NULL,
-    "VisitRowId" INTEGER NOT NULL,
-    "VisitVersion" INTEGER NOT NULL,
+    "About" TEXT NULL,
+    "AcceptedAt" INTEGER NULL,
+    "Attempts" INTEGER NOT NULL,
+    "CreatedAt" INTEGER NOT NULL,
+    "CustomerId" INTEGER NULL,
+    "DueAt" INTEGER NOT NULL,
+    "GivenUpAt" INTEGER NULL,
+    "HtmlBody" TEXT NULL,
     "Kind" TEXT NOT NULL,
+    "Language" TEXT NOT NULL,
+    "LastError" TEXT NULL,
     "MessageId" TEXT NOT NULL,
     "Recipient" TEXT NOT NULL,
     "RecipientName" TEXT NOT NULL,
-    "Language" TEXT NOT NULL,
-    "CreatedAt" INTEGER NOT NULL,
-    "DueAt" INTEGER NOT NULL,
-    "Attempts" INTEGER NOT NULL,
-    "AcceptedAt" INTEGER NULL,
-    "GivenUpAt" INTEGER NULL,
-    "LastError" TEXT NULL,
     "ServerSaid" TEXT NULL,
     "Subject" TEXT NULL,
-    "HtmlBody" TEXT NULL,
     "TextBody" TEXT NULL,
     "Version" INTEGER NOT NULL,
+    "VisitRowId" INTEGER NULL,
+    "VisitVersion" INTEGER NOT NULL,
     CONSTRAINT "FK_Outbox_Customers_CustomerId" FOREIGN KEY ("CustomerId") REFERENCES "Customers" ("Id") ON DELETE RESTRICT,
     CONSTRAINT "FK_Outbox_Visits_VisitRowId" FOREIGN KEY ("VisitRowId") REFERENCES "Visits" ("Id") ON DELETE RESTRICT
 );
@@ -320,6 +321,8 @@ CREATE TABLE "Outbox" (
 CREATE INDEX "IX_Outbox_AcceptedAt_GivenUpAt_DueAt" ON "Outbox" ("AcceptedAt", "GivenUpAt", "DueAt");
 
 CREATE INDEX "IX_Outbox_CustomerId" ON "Outbox" ("CustomerId");
+
+CREATE UNIQUE INDEX "IX_Outbox_Kind_Recipient_About" ON "Outbox" ("Kind", "Recipient", "About");
 
 CREATE UNIQUE INDEX "IX_Outbox_MessageId" ON "Outbox" ("MessageId");
 

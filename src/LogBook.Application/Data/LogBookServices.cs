@@ -3,6 +3,8 @@ using LogBook.Application.Backups;
 using LogBook.Application.DueLists;
 using LogBook.Application.History;
 using LogBook.Application.Imports;
+using LogBook.Application.Mail;
+using LogBook.Application.Notices;
 using LogBook.Application.Reviews;
 using LogBook.Application.Search;
 using LogBook.Application.Sites;
@@ -21,6 +23,7 @@ public static class LogBookServices
     {
         services.TryAddSingleton(TimeProvider.System);
         services.AddSingleton(options);
+        services.AddOptions<MailOptions>();
         services.AddPooledDbContextFactory<LogBookDb>(builder => builder.UseLogBook(options));
 
         // For the sign-in stores, which take a context; they touch no customer's records, and this context sees none.
@@ -29,6 +32,9 @@ public static class LogBookServices
         services.AddSingleton<LogBookStartUp>();
         services.AddSingleton<SetUpStore>();
         services.AddSingleton<SettingStore>();
+        services.AddSingleton<AtOnceNotices>();
+        services.AddSingleton<NoticeKeeper>();
+        services.AddSingleton<DigestWriter>();
         services.AddSingleton<RoundKeeper>();
         services.AddSingleton<AssessmentKeeper>();
         services.AddSingleton<FindingCare>();

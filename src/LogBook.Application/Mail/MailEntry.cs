@@ -4,11 +4,11 @@ namespace LogBook.Application.Mail;
 
 /// <summary>A message of the outbox in a list.</summary>
 /// <param name="Id">Key.</param>
-/// <param name="VisitId">Visit it is about.</param>
+/// <param name="VisitId">Visit it is about; null for a notice to the firm's own people.</param>
 /// <param name="VisitVersion">Version of the visit.</param>
-/// <param name="SiteCode">Code of the site.</param>
-/// <param name="SiteName">Name of the site.</param>
-/// <param name="TimeZone">Zone of the site.</param>
+/// <param name="SiteCode">Code of the visit's site.</param>
+/// <param name="SiteName">Name of the visit's site.</param>
+/// <param name="TimeZone">Zone of the site; UTC for a notice.</param>
 /// <param name="Recipient">Address.</param>
 /// <param name="RecipientName">Name.</param>
 /// <param name="Language">Language it is in.</param>
@@ -21,10 +21,10 @@ namespace LogBook.Application.Mail;
 /// <param name="Subject">Subject, once it was worded.</param>
 public sealed record MailEntry(
     int Id,
-    Guid VisitId,
+    Guid? VisitId,
     int VisitVersion,
-    string SiteCode,
-    string SiteName,
+    string? SiteCode,
+    string? SiteName,
     string TimeZone,
     string Recipient,
     string RecipientName,

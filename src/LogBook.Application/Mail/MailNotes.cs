@@ -12,16 +12,21 @@ public static class MailNotes
     public static readonly Text Replaced = new("replaced by version {0}", "sustituido por la versión {0}", "substituído pela versão {0}");
     public static readonly Text NoAddress = new("'{0}' is not one mail address", "'{0}' no es una dirección de correo", "'{0}' não é um endereço de correio");
     public static readonly Text NoVisit = new("the visit is no longer there", "la visita ya no existe", "a visita já não existe");
+    public static readonly Text Withdrawn = new(
+        "not sent: the finding no longer waits for anybody",
+        "no enviado: el hallazgo ya no espera a nadie",
+        "não enviado: a constatação já não espera por ninguém");
     public static readonly Text Fault = new(
         "the message could not be made; the server's log tells why",
         "no se pudo preparar el mensaje; el registro del servidor dice por qué",
         "não foi possível preparar a mensagem; o registro do servidor diz por quê");
 
     internal const string NoVisitCode = Prefix + "no-visit";
+    internal const string WithdrawnCode = Prefix + "withdrawn";
     internal const string FaultCode = Prefix + "fault";
 
     private const string Prefix = "logbook:";
-    private const string ReplacedCode = Prefix + "replaced:";
+    internal const string ReplacedCode = Prefix + "replaced:";
     private const string NoAddressCode = Prefix + "no-address:";
 
     internal static string ReplacedBy(int version) => string.Create(CultureInfo.InvariantCulture, $"{ReplacedCode}{version}");
@@ -40,6 +45,7 @@ public static class MailNotes
         null => null,
         NoVisitCode => NoVisit.In(language),
         FaultCode => Fault.In(language),
+        WithdrawnCode => Withdrawn.In(language),
         _ when kept.StartsWith(ReplacedCode, StringComparison.Ordinal) => Replaced.In(language, kept[ReplacedCode.Length..]),
         _ when kept.StartsWith(NoAddressCode, StringComparison.Ordinal) => NoAddress.In(language, kept[NoAddressCode.Length..]),
         _ => kept,

@@ -23,6 +23,9 @@ public sealed class MailOptions
     /// <summary>Folder in which mail is kept when there is no host.</summary>
     public string Folder { get; set; } = string.Empty;
 
+    /// <summary>Where people open LogBook, for the links in notices ("https://logbook.example.org"); empty leaves the links out.</summary>
+    public string Address { get; set; } = string.Empty;
+
     /// <summary>Seconds after which a server that does not answer counts as failed.</summary>
     public int TimeoutSeconds { get; set; } = 60;
 }

@@ -20,8 +20,9 @@ public sealed class MailQuery(LogBookStore store)
             viewer,
             async db =>
             {
-                var wanted = Entries(db.Outbox.Where(row => !onlyOpen || row.AcceptedAt == null), db);
-                var total = await db.Outbox.CountAsync(row => !onlyOpen || row.AcceptedAt == null, cancellationToken);
+                var asked = Seen(db, viewer).Where(row => !onlyOpen || row.AcceptedAt == null);
+                var wanted = Entries(asked, db);
+                var total = await asked.CountAsync(cancellationToken);
                 var rows = await wanted.OrderByDescending(entry => entry.CreatedAt).ThenByDescending(entry => entry.Id)
                     .Skip((Math.Max(page, 1) - 1) * PageSize).Take(PageSize).ToListAsync(cancellationToken);
                 return new MailPageOf([.. rows.Select(row => EntryOf(row, viewer.Language))], total);
@@ -33,23 +34,30 @@ public sealed class MailQuery(LogBookStore store)
         ? Task.FromResult<MailMessageView?>(null)
         : store.ReadAsync<MailMessageView?>(
             viewer,
-            async db => await Entries(db.Outbox.Where(row => row.Id == id), db).FirstOrDefaultAsync(cancellationToken) is { } found
+            async db => await Entries(Seen(db, viewer).Where(row => row.Id == id), db).FirstOrDefaultAsync(cancellationToken) is { } found
                 ? new MailMessageView(EntryOf(found, viewer.Language), found.MessageId, found.TextBody, found.HtmlBody, MailNotes.In(found.ServerSaid, viewer.Language))
                 : null,
             cancellationToken);
 
+    // A notice may tell of a second look at somebody's readings: each sees their own, reviewers all.
+    private static IQueryable<OutboxRow> Seen(LogBookDb db, Viewer viewer) => viewer.MayReview
+        ? db.Outbox
+        : db.Outbox.Where(row => row.Kind == OutboxKinds.VisitSummary || db.Users.Any(user => user.Id == viewer.UserId && user.Email == row.Recipient));
+
     private static IQueryable<Joined> Entries(IQueryable<OutboxRow> outbox, LogBookDb db) =>
         from row in outbox
-        join visit in db.Visits on row.VisitRowId equals visit.Id
-        join site in db.Sites on visit.SiteId equals site.Id
+        join oneVisit in db.Visits on row.VisitRowId equals oneVisit.Id into visits
+        from visit in visits.DefaultIfEmpty()
+        join oneSite in db.Sites on visit.SiteId equals oneSite.Id into sites
+        from site in sites.DefaultIfEmpty()
         select new Joined
         {
             Id = row.Id,
-            VisitId = visit.VisitId,
+            VisitId = visit == null ? null : visit.VisitId,
             VisitVersion = row.VisitVersion,
-            SiteCode = site.Code,
-            SiteName = site.Name,
-            TimeZone = site.TimeZone,
+            SiteCode = site == null ? null : site.Code,
+            SiteName = site == null ? null : site.Name,
+            TimeZone = site == null ? "UTC" : site.TimeZone,
             Recipient = row.Recipient,
             RecipientName = row.RecipientName,
             Language = row.Language,
@@ -74,13 +82,13 @@ public sealed class MailQuery(LogBookStore store)
     {
         public int Id { get; init; }
 
-        public Guid VisitId { get; init; }
+        public Guid? VisitId { get; init; }
 
         public int VisitVersion { get; init; }
 
-        public string SiteCode { get; init; } = "";
+        public string? SiteCode { get; init; }
 
-        public string SiteName { get; init; } = "";
+        public string? SiteName { get; init; }
 
         public string TimeZone { get; init; } = "";
 

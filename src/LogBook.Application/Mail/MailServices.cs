@@ -1,3 +1,4 @@
+using LogBook.Application.Notices;
 using LogBook.Application.Summaries;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Options;
@@ -13,6 +14,7 @@ public static class MailServices
         services.AddOptions<MailOptions>().Configure(configure)
             .Validate(mail => mail.Host.Length > 0 || mail.Folder.Length > 0, "Mail needs Mail:Host (an SMTP server) or Mail:Folder.")
             .Validate(mail => mail.Port is > 0 and < 65536, "Mail:Port is a number from 1 to 65535.")
+            .Validate(mail => mail.Address.Length == 0 || (Uri.TryCreate(mail.Address, UriKind.Absolute, out var address) && address.Scheme is "https" or "http"), "Mail:Address is where people open LogBook, beginning with https://, or empty.")
             .Validate(mail => MimeKit.MailboxAddress.TryParse(mail.From, out _), "Mail:From is one mail address.")
             .ValidateOnStart();
         services.AddSingleton<SummaryReader>();
@@ -26,6 +28,7 @@ public static class MailServices
         if (runs)
         {
             services.AddHostedService<OutboxService>();
+            services.AddHostedService<DigestService>();
         }
 
         return services;

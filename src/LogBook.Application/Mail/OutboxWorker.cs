@@ -3,6 +3,7 @@ using LogBook.Application.Data;
 using LogBook.Application.Data.Conventions;
 using LogBook.Application.Reviews;
 using LogBook.Application.Summaries;
+using LogBook.Domain.Findings;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Logging;
 using Microsoft.Extensions.Options;
@@ -18,6 +19,7 @@ public sealed class OutboxWorker(
     LogBookStore store,
     SummaryReader summaries,
     AssessmentKeeper assessments,
+    AttentionQuery attention,
     IMailTransport transport,
     IOptions<MailOptions> options,
     TimeProvider clock,
@@ -89,7 +91,7 @@ public sealed class OutboxWorker(
     {
         var older = await store.ReadAsync(
             Self,
-            db => db.Outbox.Where(row => row.AcceptedAt == null && row.GivenUpAt == null)
+            db => db.Outbox.Where(row => row.AcceptedAt == null && row.GivenUpAt == null && row.VisitRowId != null)
                 .Select(row => new
                 {
                     row.Id,
@@ -156,6 +158,12 @@ public sealed class OutboxWorker(
     private async Task<OutboxRow?> RenderedAsync(int id, CancellationToken cancellationToken)
     {
         var row = await store.ReadAsync(Self, db => db.Outbox.FirstOrDefaultAsync(r => r.Id == id, cancellationToken), cancellationToken);
+        if (row is { Kind: OutboxKinds.AtOnce } && !await StillWaitsAsync(row, cancellationToken))
+        {
+            await NoteAsync(id, new MailReceipt(false, false, MailNotes.WithdrawnCode), cancellationToken);
+            return null;
+        }
+
         if (row is null || row.Subject is not null)
         {
             return row;
@@ -182,6 +190,11 @@ public sealed class OutboxWorker(
             },
             cancellationToken);
     }
+
+    // A round-wide cause, a person or an amendment may have been faster than the message.
+    private async Task<bool> StillWaitsAsync(OutboxRow row, CancellationToken cancellationToken) =>
+        FindingKey.Parse(row.About) is { } key
+        && await attention.FindAsync(Self, key, cancellationToken) is { Finding: { State: FindingState.Open, Severity: Severity.Act } };
 
     private MimeMessage? MessageOf(OutboxRow row, string subject, string html, string text)
     {
@@ -238,6 +251,11 @@ public sealed class OutboxWorker(
     // What became of a summary may open or close a finding of the systems that it tells of.
     private async Task MarkDueAsync(LogBookDb db, OutboxRow row, CancellationToken cancellationToken)
     {
+        if (row.VisitRowId is null)
+        {
+            return;
+        }
+
         var now = Utc.Now(clock);
         var site = await db.Visits.Where(visit => visit.Id == row.VisitRowId).Select(visit => visit.SiteId).SingleAsync(cancellationToken);
         await db.Systems.Where(system => system.SiteId == site).ExecuteUpdateAsync(set => set.SetProperty(system => system.AssessmentDue, now), cancellationToken);

@@ -1,5 +1,6 @@
 using LogBook.Application.Data;
 using LogBook.Application.Data.Conventions;
+using LogBook.Application.Notices;
 using LogBook.Application.Sites;
 using LogBook.Domain.Assessments;
 using LogBook.Domain.Exchange;
@@ -17,7 +18,7 @@ namespace LogBook.Application.Reviews;
 /// so that links to it hold and little is written. After systems have been assessed, all of the firm are weighed together; systems
 /// that a changed shift of a meter or lot concerns are assessed once more with it.
 /// </remarks>
-public sealed class AssessmentKeeper(LogBookStore store, SetUpStore setUp, RoundKeeper round, TimeProvider clock)
+public sealed class AssessmentKeeper(LogBookStore store, SetUpStore setUp, RoundKeeper round, AtOnceNotices notices, TimeProvider clock)
 {
     private static readonly Viewer Self = Viewer.System("assessment");
 
@@ -171,14 +172,17 @@ public sealed class AssessmentKeeper(LogBookStore store, SetUpStore setUp, Round
         return assessed.Count;
     }
 
-    private static async Task StoreAsync(
+    private async Task StoreAsync(
         LogBookDb db, SystemRow system, DateOnly today, SystemAssessment result, IReadOnlyList<RoundShift> seen, IReadOnlyDictionary<Guid, int> visits, CancellationToken cancellationToken)
     {
         var marks = await db.FindingMarks.AsNoTracking().Where(row => row.SystemId == system.Id).OrderBy(row => row.Id).ToListAsync(cancellationToken);
+        var before = await db.Findings.AsNoTracking().Where(row => row.SystemId == system.Id).ToListAsync(cancellationToken);
+        var after = ResultRows.Findings(system, result, marks, today).ToList();
+        await notices.QueueAsync(db, before, after, today, cancellationToken);
         Replace(
             db,
-            await db.Findings.AsNoTracking().Where(row => row.SystemId == system.Id).ToListAsync(cancellationToken),
-            ResultRows.Findings(system, result, marks, today),
+            before,
+            after,
             row => (row.Kind, row.AboutKey, row.FirstSeen),
             (a, b) => ResultRows.Content(a) == ResultRows.Content(b),
             (row, id) => row.Id = id,

@@ -20,6 +20,17 @@ public sealed record FindingKey(string? Site, string? System, string Kind, strin
         ("site", Site), ("system", System), ("kind", Kind), ("about", About), ("seen", FirstSeen.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)),
     }.Where(pair => !string.IsNullOrEmpty(pair.Value)).Select(pair => $"{pair.Name}={Uri.EscapeDataString(pair.Value!)}"));
 
+    /// <summary>Reads an address back; null where it is none.</summary>
+    /// <param name="query">What <see cref="Query"/> gave.</param>
+    public static FindingKey? Parse(string? query)
+    {
+        var pairs = (query ?? "").Split('&', StringSplitOptions.RemoveEmptyEntries).Select(pair => pair.Split('=', 2)).Where(pair => pair.Length == 2)
+            .GroupBy(pair => pair[0]).ToDictionary(group => group.Key, group => Uri.UnescapeDataString(group.Last()[1]), StringComparer.Ordinal);
+        return pairs.TryGetValue("kind", out var kind) && DateOnly.TryParseExact(pairs.GetValueOrDefault("seen"), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var seen)
+            ? new FindingKey(pairs.GetValueOrDefault("site"), pairs.GetValueOrDefault("system"), kind, pairs.GetValueOrDefault("about") ?? "", seen)
+            : null;
+    }
+
     /// <summary>Kinds that only a supervisor or administrator sees.</summary>
     public static IReadOnlyList<string> ForReviewersOnly { get; } = [FindingKinds.SecondLook];
 }

@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using LogBook.Application.Data;
+using LogBook.Application.Notices;
 using LogBook.Application.Sites;
 using LogBook.Domain.Assessments;
 using LogBook.Domain.History;
@@ -13,7 +14,7 @@ namespace LogBook.Application.Reviews;
 /// Works as the program itself: whoever hands in a visit, all systems of the firm are weighed together. One round at a time, so that
 /// the last one stored has seen the clues of all.
 /// </remarks>
-public sealed class RoundKeeper(LogBookStore store, SetUpStore setUp) : IDisposable
+public sealed class RoundKeeper(LogBookStore store, SetUpStore setUp, AtOnceNotices notices) : IDisposable
 {
     private static readonly Viewer Self = Viewer.System("round");
     private readonly SemaphoreSlim _oneAtATime = new(1, 1);
@@ -49,6 +50,7 @@ public sealed class RoundKeeper(LogBookStore store, SetUpStore setUp) : IDisposa
                     if (changed)
                     {
                         var standing = await db.Findings.AsNoTracking().Where(row => row.SystemId == null).ToListAsync(cancellationToken);
+                        await notices.QueueAsync(db, standing, rows, DateOnly.FromDateTime(asOf), cancellationToken);
                         AssessmentKeeper.Replace(db, standing, rows, row => (row.Kind, row.AboutKey, row.FirstSeen), (a, b) => ResultRows.Content(a) == ResultRows.Content(b), (row, id) => row.Id = id, row => row.Id);
                     }
 

@@ -175,7 +175,7 @@ public static class SummaryHtml
 
     private static string Encoded(string text) => HtmlEncoder.Default.Encode(text);
 
-    private static string Code(Language language) => language switch
+    internal static string Code(Language language) => language switch
     {
         Language.Spanish => "es",
         Language.Portuguese => "pt",

@@ -572,6 +572,15 @@ namespace LogBook.Migrations.PostgreSql.Migrations
                         .HasMaxLength(256)
                         .HasColumnType("character varying(256)");
 
+                    b.Property<bool>("NoticeAtOnce")
+                        .HasColumnType("boolean");
+
+                    b.Property<bool>("NoticeDigest")
+                        .HasColumnType("boolean");
+
+                    b.Property<bool>("NoticeOwnSites")
+                        .HasColumnType("boolean");
+
                     b.Property<string>("PasswordHash")
                         .HasColumnType("text");
 
@@ -618,6 +627,9 @@ namespace LogBook.Migrations.PostgreSql.Migrations
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
 
+                    b.Property<string>("About")
+                        .HasColumnType("text");
+
                     b.Property<DateTime?>("AcceptedAt")
                         .HasColumnType("timestamp with time zone");
 
@@ -627,7 +639,7 @@ namespace LogBook.Migrations.PostgreSql.Migrations
                     b.Property<DateTime>("CreatedAt")
                         .HasColumnType("timestamp with time zone");
 
-                    b.Property<int>("CustomerId")
+                    b.Property<int?>("CustomerId")
                         .HasColumnType("integer");
 
                     b.Property<DateTime>("DueAt")
@@ -675,7 +687,7 @@ namespace LogBook.Migrations.PostgreSql.Migrations
                         .IsConcurrencyToken()
                         .HasColumnType("integer");
 
-                    b.Property<int>("VisitRowId")
+                    b.Property<int?>("VisitRowId")
                         .HasColumnType("integer");
 
                     b.Property<int>("VisitVersion")
@@ -691,6 +703,9 @@ namespace LogBook.Migrations.PostgreSql.Migrations
                     b.HasIndex("VisitRowId");
 
                     b.HasIndex("AcceptedAt", "GivenUpAt", "DueAt");
+
+                    b.HasIndex("Kind", "Recipient", "About")
+                        .IsUnique();
 
                     b.ToTable("Outbox", (string)null);
                 });
@@ -1424,14 +1439,12 @@ namespace LogBook.Migrations.PostgreSql.Migrations
                     b.HasOne("LogBook.Application.Data.CustomerRow", null)
                         .WithMany()
                         .HasForeignKey("CustomerId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
+                        .OnDelete(DeleteBehavior.Restrict);
 
                     b.HasOne("LogBook.Application.Data.VisitRow", null)
                         .WithMany()
                         .HasForeignKey("VisitRowId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
+                        .OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("LogBook.Application.Data.PhotoRow", b =>

@@ -551,6 +551,15 @@ namespace LogBook.Migrations.Sqlite.Migrations
                         .HasMaxLength(256)
                         .HasColumnType("TEXT");
 
+                    b.Property<bool>("NoticeAtOnce")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("NoticeDigest")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("NoticeOwnSites")
+                        .HasColumnType("INTEGER");
+
                     b.Property<string>("PasswordHash")
                         .HasColumnType("TEXT");
 
@@ -595,6 +604,9 @@ namespace LogBook.Migrations.Sqlite.Migrations
                         .ValueGeneratedOnAdd()
                         .HasColumnType("INTEGER");
 
+                    b.Property<string>("About")
+                        .HasColumnType("TEXT");
+
                     b.Property<long?>("AcceptedAt")
                         .HasColumnType("INTEGER");
 
@@ -604,7 +616,7 @@ namespace LogBook.Migrations.Sqlite.Migrations
                     b.Property<long>("CreatedAt")
                         .HasColumnType("INTEGER");
 
-                    b.Property<int>("CustomerId")
+                    b.Property<int?>("CustomerId")
                         .HasColumnType("INTEGER");
 
                     b.Property<long>("DueAt")
@@ -652,7 +664,7 @@ namespace LogBook.Migrations.Sqlite.Migrations
                         .IsConcurrencyToken()
                         .HasColumnType("INTEGER");
 
-                    b.Property<int>("VisitRowId")
+                    b.Property<int?>("VisitRowId")
                         .HasColumnType("INTEGER");
 
                     b.Property<int>("VisitVersion")
@@ -668,6 +680,9 @@ namespace LogBook.Migrations.Sqlite.Migrations
                     b.HasIndex("VisitRowId");
 
                     b.HasIndex("AcceptedAt", "GivenUpAt", "DueAt");
+
+                    b.HasIndex("Kind", "Recipient", "About")
+                        .IsUnique();
 
                     b.ToTable("Outbox", (string)null);
                 });
@@ -1379,14 +1394,12 @@ namespace LogBook.Migrations.Sqlite.Migrations
                     b.HasOne("LogBook.Application.Data.CustomerRow", null)
                         .WithMany()
                         .HasForeignKey("CustomerId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
+                        .OnDelete(DeleteBehavior.Restrict);
 
                     b.HasOne("LogBook.Application.Data.VisitRow", null)
                         .WithMany()
                         .HasForeignKey("VisitRowId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
+                        .OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("LogBook.Application.Data.PhotoRow", b =>

@@ -8,6 +8,29 @@ public static class AccountTexts
 {
     public static readonly Text SignIn = new("Sign in", "Iniciar sesión", "Entrar");
 
+    public static readonly Text Notices = new("Told without looking", "Avisos sin tener que mirar", "Avisos sem precisar olhar");
+
+    public static readonly Text NoticesMean = new(
+        "LogBook can write to {0}. Nothing is sent that you do not choose here.",
+        "LogBook puede escribir a {0}. No se envía nada que no elija aquí.",
+        "O LogBook pode escrever para {0}. Nada é enviado sem que você escolha aqui.");
+
+    public static readonly Text NoticeAtOnce = new(
+        "At once, when a finding opens that cannot wait",
+        "De inmediato, cuando aparece un hallazgo que no puede esperar",
+        "Imediatamente, quando surge uma constatação que não pode esperar");
+
+    public static readonly Text NoticeDigest = new(
+        "Each morning after six: what is new, open and due; nothing when there is nothing",
+        "Cada mañana después de las seis: lo nuevo, lo abierto y lo que toca; nada si no hay nada",
+        "Toda manhã depois das seis: o que é novo, está aberto e vence; nada se não houver nada");
+
+    public static readonly Text NoticeOwnSites = new("Only for the sites of my own round", "Solo de los sitios de mi propia ruta", "Só dos locais da minha própria rota");
+
+    public static readonly Text SaveNotices = new("Save the choice", "Guardar la elección", "Guardar a escolha");
+
+    public static readonly Text NoticesChosen = new("What you are told has been set.", "Se ha fijado de qué se le avisa.", "Os avisos foram definidos.");
+
     public static readonly Text Email = new("E-mail address", "Correo electrónico", "E-mail");
 
     public static readonly Text Password = new("Password", "Contraseña", "Senha");

@@ -38,7 +38,7 @@ internal sealed class MailHouse : IAsyncDisposable
     public static SmtpTransport Smtp(int port, int timeoutSeconds = 30, bool requireTls = false) => new(Options.Create(MailBy(port, timeoutSeconds, requireTls)));
 
     public OutboxWorker Worker(IMailTransport transport) => new(
-        Store, Summaries, Database.Get<AssessmentKeeper>(), transport, Options.Create(MailBy(25, 30, false)), Database.Clock, NullLogger<OutboxWorker>.Instance);
+        Store, Summaries, Database.Get<AssessmentKeeper>(), Database.Get<AttentionQuery>(), transport, Options.Create(MailBy(25, 30, false)), Database.Clock, NullLogger<OutboxWorker>.Instance);
 
     /// <summary>Hands a visit in; its summary then waits.</summary>
     public async Task<Visit> ReceiveAsync(Visit visit)

@@ -13,5 +13,6 @@ internal sealed class OutboxRowConfiguration : IEntityTypeConfiguration<OutboxRo
         builder.HasIndex(o => o.MessageId).IsUnique();
         builder.HasIndex(o => new { o.AcceptedAt, o.GivenUpAt, o.DueAt });
         builder.HasIndex(o => o.VisitRowId);
+        builder.HasIndex(o => new { o.Kind, o.Recipient, o.About }).IsUnique();
     }
 }

@@ -14,6 +14,15 @@ public sealed class LogBookUser : IdentityUser<int>
     /// <summary>For accounts of a customer and their staff: the customer whose records are seen.</summary>
     public int? CustomerId { get; set; }
 
+    /// <summary>Wants an e-mail when a finding opens that cannot wait.</summary>
+    public bool NoticeAtOnce { get; set; }
+
+    /// <summary>Wants an e-mail each morning with what the day brings.</summary>
+    public bool NoticeDigest { get; set; }
+
+    /// <summary>Both only for the sites of the person's own round.</summary>
+    public bool NoticeOwnSites { get; set; }
+
     /// <summary>Since when the account may not be used.</summary>
     public DateTime? DisabledAt { get; set; }
 }

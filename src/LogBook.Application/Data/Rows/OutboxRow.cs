@@ -3,15 +3,20 @@ using LogBook.Domain.Languages;
 namespace LogBook.Application.Data;
 
 /// <summary>A message to send, written in the same transaction as what it is about.</summary>
-public sealed class OutboxRow : ICustomerOwned, IVersioned
+public sealed class OutboxRow : ICustomerMayOwn, IVersioned
 {
     public int Id { get; set; }
 
-    public int CustomerId { get; set; }
+    /// <summary>Null for a message to the firm's own people.</summary>
+    public int? CustomerId { get; set; }
 
-    public int VisitRowId { get; set; }
+    /// <summary>The visit of a summary; null for other kinds.</summary>
+    public int? VisitRowId { get; set; }
 
     public int VisitVersion { get; set; }
+
+    /// <summary>What a message that is not about a visit tells of: one message of a kind goes to one person about it, however often it is asked for.</summary>
+    public string? About { get; set; }
 
     /// <summary>What kind of message: see <see cref="OutboxKinds"/>.</summary>
     public string Kind { get; set; } = "";

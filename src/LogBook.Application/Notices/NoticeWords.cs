@@ -1,0 +1,94 @@
+using LogBook.Application.Reviews;
+using LogBook.Domain.Findings;
+using LogBook.Domain.Languages;
+
+namespace LogBook.Application.Notices;
+
+/// <summary>Words of the notices.</summary>
+internal static class NoticeWords
+{
+    private static readonly Text AtOnceSubject = new("{0}: {1}", "{0}: {1}", "{0}: {1}");
+    private static readonly Text Firm = new("The firm's own", "De la empresa", "Da empresa");
+    private static readonly Text Suggests = new("What the evidence suggests", "Lo que sugiere la evidencia", "O que a evidência sugere");
+    private static readonly Text LookNext = new("What to look at next", "Qué mirar a continuación", "O que olhar a seguir");
+    private static readonly Text NotAVerdict = new(
+        "A finding says what the records suggest and how sure they are. A person decides what it means.",
+        "Un hallazgo dice lo que sugieren los registros y con qué certeza. Una persona decide qué significa.",
+        "Uma constatação diz o que os registros sugerem e com que certeza. Uma pessoa decide o que significa.");
+    private static readonly Text Why = new(
+        "You get this because you chose it under Account in LogBook; you can end it there.",
+        "Recibe este mensaje porque así lo eligió en Cuenta de LogBook; allí puede dejar de recibirlo.",
+        "Você recebe esta mensagem porque a escolheu em Conta no LogBook; lá pode deixar de recebê-la.");
+    private static readonly Text Open = new("Open it in LogBook", "Abrirlo en LogBook", "Abrir no LogBook");
+    private static readonly Text DigestSubject = new("What the day brings, {0}", "Lo que trae el día, {0}", "O que o dia traz, {0}");
+    private static readonly Text NewFindings = new("New since yesterday", "Nuevo desde ayer", "Novo desde ontem");
+    private static readonly Text More = new("and {0} more", "y {0} más", "e mais {0}");
+    private static readonly Text StillOpen = new("Open: {0}", "Abiertos: {0}", "Abertas: {0}");
+    private static readonly Text Due = new("Visits due", "Visitas que tocan", "Visitas devidas");
+    private static readonly Text DueToday = new("{0}: due today", "{0}: toca hoy", "{0}: vence hoje");
+    private static readonly Text Late = new("{0}: {1} days over", "{0}: {1} días de retraso", "{0}: {1} dias de atraso");
+    private static readonly Text LateOne = new("{0}: 1 day over", "{0}: 1 día de retraso", "{0}: 1 dia de atraso");
+    private static readonly Text ForYou = new("Waiting for you", "Esperan por usted", "Esperam por você");
+    private static readonly Text ToReview = new("Visits to review: {0}", "Visitas por revisar: {0}", "Visitas a revisar: {0}");
+    private static readonly Text Conflicts = new("Visits that came twice with other content: {0}", "Visitas que llegaron dos veces con otro contenido: {0}", "Visitas que chegaram duas vezes com outro conteúdo: {0}");
+    private static readonly Text MailStuck = new("Messages to customers that were given up: {0}", "Mensajes a clientes que se abandonaron: {0}", "Mensagens a clientes que foram abandonadas: {0}");
+
+    public static NoticeMail AtOnce(Finding finding, FindingKey key, string? siteName, string address, Language language)
+    {
+        var place = siteName is null ? Firm.In(language) : $"{key.Site} {siteName}";
+        var link = Link(address, $"/attention/finding?{key.Query()}");
+        return NoticeMail.Of(
+            $"{FindingTexts.NameOf(finding.Severity).In(language)} · {AtOnceSubject.In(language, place, FindingTexts.NameOf(finding.Kind).In(language))}",
+            [new NoticeLine(finding.Text), .. link is null ? Array.Empty<NoticeLine>() : [new NoticeLine(Open.In(language), link)]],
+            [
+                (Suggests.In(language), [.. finding.Suggests.Select(suggestion => new NoticeLine(suggestion.Text))]),
+                (LookNext.In(language), [.. finding.LookAtNext.Select(step => new NoticeLine(step))]),
+            ],
+            [NotAVerdict.In(language), Why.In(language)],
+            language);
+    }
+
+    public static NoticeMail Digest(DigestContent content, string address, Language language)
+    {
+        var fresh = content.New.Take(DigestContent.MostNew)
+            .Select(one => new NoticeLine($"{FindingTexts.NameOf(one.Finding.Severity).In(language)} · {one.Key.Site ?? Firm.In(language)} · {one.Finding.Text}", Link(address, $"/attention/finding?{one.Key.Query()}")))
+            .ToList();
+        if (content.New.Count > DigestContent.MostNew)
+        {
+            fresh.Add(new NoticeLine(More.In(language, content.New.Count - DigestContent.MostNew), Link(address, "/attention")));
+        }
+
+        var waiting = new List<NoticeLine>();
+        void Count(Text words, int count, string path)
+        {
+            if (count > 0)
+            {
+                waiting.Add(new NoticeLine(words.In(language, count), Link(address, path)));
+            }
+        }
+
+        Count(ToReview, content.ToReview, "/visits/review");
+        Count(Conflicts, content.Conflicts, "/visits/conflicts");
+        Count(MailStuck, content.MailStuck, "/mail?open=true");
+        var open = string.Join(" · ", new (Severity Severity, int Count)[] { (Severity.Act, content.Open.Act), (Severity.Plan, content.Open.Plan), (Severity.Watch, content.Open.Watch) }
+            .Where(pair => pair.Count > 0).Select(pair => $"{FindingTexts.NameOf(pair.Severity).In(language)} {pair.Count}"));
+        return NoticeMail.Of(
+            DigestSubject.In(language, Shown.Day(content.Day, language)),
+            open.Length == 0 ? [] : [new NoticeLine(StillOpen.In(language, open), Link(address, "/attention"))],
+            [
+                (NewFindings.In(language), fresh),
+                (Due.In(language), [
+                    .. content.Due.Select(site => new NoticeLine(
+                        site.DueInDays switch { 0 => DueToday.In(language, Place(site)), -1 => LateOne.In(language, Place(site)), _ => Late.In(language, Place(site), -site.DueInDays!.Value) },
+                        Link(address, $"/sites/{Uri.EscapeDataString(site.Code)}"))),
+                ]),
+                (ForYou.In(language), waiting),
+            ],
+            [Why.In(language)],
+            language);
+    }
+
+    private static string Place(DueLists.SiteDueRow site) => $"{site.Code} {site.Name}";
+
+    private static string? Link(string address, string path) => address.Length == 0 ? null : address.TrimEnd('/') + path;
+}

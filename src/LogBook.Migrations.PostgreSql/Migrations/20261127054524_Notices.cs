@@ -1,0 +1,107 @@
+﻿using Microsoft.EntityFrameworkCore.Migrations;
+
+#nullable disable
+
+namespace LogBook.Migrations.PostgreSql.Migrations
+{
+    /// <inheritdoc />
+    public partial class Notices : Migration
+    {
+        /// <inheritdoc />
+        protected override void Up(MigrationBuilder migrationBuilder)
+        {
+            migrationBuilder.AlterColumn<int>(
+                name: "VisitRowId",
+                table: "Outbox",
+                type: "integer",
+                nullable: true,
+                oldClrType: typeof(int),
+                oldType: "integer");
+
+            migrationBuilder.AlterColumn<int>(
+                name: "CustomerId",
+                table: "Outbox",
+                type: "integer",
+                nullable: true,
+                oldClrType: typeof(int),
+                oldType: "integer");
+
+            migrationBuilder.AddColumn<string>(
+                name: "About",
+                table: "Outbox",
+                type: "text",
+                nullable: true);
+
+            migrationBuilder.AddColumn<bool>(
+                name: "NoticeAtOnce",
+                table: "AspNetUsers",
+                type: "boolean",
+                nullable: false,
+                defaultValue: false);
+
+            migrationBuilder.AddColumn<bool>(
+                name: "NoticeDigest",
+                table: "AspNetUsers",
+                type: "boolean",
+                nullable: false,
+                defaultValue: false);
+
+            migrationBuilder.AddColumn<bool>(
+                name: "NoticeOwnSites",
+                table: "AspNetUsers",
+                type: "boolean",
+                nullable: false,
+                defaultValue: false);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Outbox_Kind_Recipient_About",
+                table: "Outbox",
+                columns: new[] { "Kind", "Recipient", "About" },
+                unique: true);
+        }
+
+        /// <inheritdoc />
+        protected override void Down(MigrationBuilder migrationBuilder)
+        {
+            migrationBuilder.DropIndex(
+                name: "IX_Outbox_Kind_Recipient_About",
+                table: "Outbox");
+
+            migrationBuilder.DropColumn(
+                name: "About",
+                table: "Outbox");
+
+            migrationBuilder.DropColumn(
+                name: "NoticeAtOnce",
+                table: "AspNetUsers");
+
+            migrationBuilder.DropColumn(
+                name: "NoticeDigest",
+                table: "AspNetUsers");
+
+            migrationBuilder.DropColumn(
+                name: "NoticeOwnSites",
+                table: "AspNetUsers");
+
+            migrationBuilder.AlterColumn<int>(
+                name: "VisitRowId",
+                table: "Outbox",
+                type: "integer",
+                nullable: false,
+                defaultValue: 0,
+                oldClrType: typeof(int),
+                oldType: "integer",
+                oldNullable: true);
+
+            migrationBuilder.AlterColumn<int>(
+                name: "CustomerId",
+                table: "Outbox",
+                type: "integer",
+                nullable: false,
+                defaultValue: 0,
+                oldClrType: typeof(int),
+                oldType: "integer",
+                oldNullable: true);
+        }
+    }
+}
