@@ -59,4 +59,10 @@ public static class CyclesReasons
         "The shares of the make-up waters do not add up to one.",
         "Las proporciones de las aguas de reposición no suman uno.",
         "As frações das águas de reposição não somam um."));
+
+    /// <summary>More cycles than the relation of conductivity to cycles covers.</summary>
+    public static readonly Reason LawEnds = new("conductivity-law-ends", new Text(
+        "At so many cycles conductivity no longer tells the cycles: use an ion.",
+        "Con tantos ciclos la conductividad ya no dice los ciclos: use un ion.",
+        "Com tantos ciclos a condutividade já não diz os ciclos: use um íon."));
 }

@@ -17,4 +17,14 @@ public static class DosePlanReasons
         "That target is never reached, however long one waits.",
         "Ese objetivo nunca se alcanza, por mucho que se espere.",
         "Esse alvo nunca é alcançado, por mais que se espere."));
+
+    /// <summary>No high alarm is set.</summary>
+    public static readonly Reason NoAlarm = new("dose-plan-no-alarm", new Text(
+        "No high alarm is set.", "No hay alarma alta fijada.", "Não há alarme alto definido."));
+
+    /// <summary>A bleed-down without a known valve.</summary>
+    public static readonly Reason NoValve = new("dose-plan-no-valve", new Text(
+        "The flow of the bleed valve is not known, so the bleed-down cannot be worked out.",
+        "No se conoce el caudal de la válvula de purga y no se puede calcular la purga previa.",
+        "Não se conhece a vazão da válvula de purga e não se pode calcular a purga prévia."));
 }

@@ -35,4 +35,16 @@ public static class DosingReasons
         "Nothing takes the level down: no water leaves.",
         "Nada baja el nivel: no sale agua.",
         "Nada baixa o nível: não sai água."));
+
+    /// <summary>A number that this mode needs is missing.</summary>
+    public static readonly Reason PartMissing = new("dosing-part-missing", new Text(
+        "A number that this way of feeding needs is missing.",
+        "Falta un número que necesita esta forma de dosificar.",
+        "Falta um número que esta forma de dosar precisa."));
+
+    /// <summary>A mode without a run time of its own.</summary>
+    public static readonly Reason OtherMode = new("dosing-other-mode", new Text(
+        "This way of feeding follows a measured value or a person: there is no run time to work out.",
+        "Esta forma de dosificar sigue un valor medido o a una persona: no hay tiempo de marcha que calcular.",
+        "Esta forma de dosar segue um valor medido ou uma pessoa: não há tempo de marcha a calcular."));
 }

@@ -21,4 +21,44 @@ internal static class Propagation
 
         return new Estimate(of(at[0], at[1], at[2], at[3]), unit, Math.Sqrt(sum));
     }
+
+    /// <summary>Value and uncertainty of a function of any number of estimates that may have no value at their ends.</summary>
+    /// <returns>None where there is no value at the estimates themselves; an input at whose ends there is none adds what the other end tells.</returns>
+    public static Outcomes.Computed<Estimate> Of(Func<double[], Outcomes.Computed<double>> of, IReadOnlyList<Estimate> inputs, string unit)
+    {
+        double[] at = [.. inputs.Select(input => input.Value)];
+        var middle = of(at);
+        if (!middle.HasValue)
+        {
+            return Outcomes.Computed<Estimate>.None(middle.Reasons);
+        }
+
+        var sum = 0.0;
+        for (var i = 0; i < at.Length; i++)
+        {
+            var u = inputs[i].StandardUncertainty;
+            if (u == 0)
+            {
+                continue;
+            }
+
+            double? Moved(double by)
+            {
+                var moved = (double[])at.Clone();
+                moved[i] = Math.Max(moved[i] + by, Math.Min(at[i], 1e-9));
+                return of(moved) is { HasValue: true, Value: var value } ? value : null;
+            }
+
+            var half = (Moved(u), Moved(-u)) switch
+            {
+                ({ } high, { } low) => (high - low) / 2,
+                ({ } high, null) => high - middle.Value,
+                (null, { } low) => middle.Value - low,
+                _ => 0,
+            };
+            sum += half * half;
+        }
+
+        return Outcomes.Computed<Estimate>.Of(new Estimate(middle.Value, unit, Math.Sqrt(sum)));
+    }
 }

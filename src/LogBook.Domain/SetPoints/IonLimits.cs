@@ -1,0 +1,60 @@
+using LogBook.Domain.Languages;
+using LogBook.Domain.Programmes;
+using LogBook.Domain.Sites;
+
+namespace LogBook.Domain.SetPoints;
+
+/// <summary>Limits that a calculation of the set point begins with. Each may be changed; the programme, the maker of the equipment and the permit rule.</summary>
+public static class IonLimits
+{
+    /// <summary>Chloride at stainless steel whose grade is not on file, mg/L: that of the common grade 304.</summary>
+    /// <remarks>
+    /// British Stainless Steel Association, "Stainless steels in supply and waste water systems": crevice corrosion should be rare below
+    /// 200 mg/L for 304 (and 1,000 mg/L for 316) at supply-water temperatures. Hot surfaces and deposits take less.
+    /// </remarks>
+    public const double StainlessChlorideMgPerL = 200;
+
+    /// <summary>Silica, mg/L as SiO2 (common practice, no source; the same as the finding "scaling").</summary>
+    public const double SilicaMgPerL = 150;
+
+    private static readonly Text Range = new("range of the programme", "rango del programa", "faixa do programa");
+
+    private static readonly Text Stainless = new(
+        "stainless steel, grade not on file: 304 (British Stainless Steel Association; 316 bears 1000 mg/L; less on hot surfaces)",
+        "acero inoxidable de grado no registrado: 304 (British Stainless Steel Association; el 316 soporta 1000 mg/L; menos en superficies calientes)",
+        "aço inoxidável de grau não registrado: 304 (British Stainless Steel Association; o 316 suporta 1000 mg/L; menos em superfícies quentes)");
+
+    private static readonly Text Silica = new(
+        "silica scale (common practice, no source)", "incrustación de sílice (práctica común, sin fuente)", "incrustação de sílica (prática comum, sem fonte)");
+
+    /// <summary>Tests that can limit the cycles, in the order in which they are shown.</summary>
+    public static IReadOnlyList<string> Tests { get; } = [TestCodes.Chloride, TestCodes.Calcium, TestCodes.TotalHardness, TestCodes.Alkalinity, TestCodes.Silica, TestCodes.Sulphate];
+
+    /// <summary>Limits on file for a system.</summary>
+    /// <param name="system">The system with its metals.</param>
+    /// <param name="programme">Programme in force, or null.</param>
+    /// <returns>
+    /// High ends of the programme's ranges for ions of the tower water in their own unit, the chloride limit of stainless steel, and silica
+    /// where the programme has none. Other metals have no published limit here: enter the maker's.
+    /// </returns>
+    public static IReadOnlyList<IonLimit> Of(WaterSystem system, Programme? programme)
+    {
+        List<IonLimit> limits =
+        [
+            .. (programme?.Ranges ?? [])
+                .Where(range => range.At.Equals(SamplePoints.Tower, StringComparison.OrdinalIgnoreCase) && Tests.Contains(range.Test) && range.Unit == "mg/L" && range.High is > 0)
+                .Select(range => new IonLimit(range.Test, range.High!.Value, IonLimitKind.Programme, Range)),
+        ];
+        if (system.Metals.Contains(Metal.Stainless))
+        {
+            limits.Add(new IonLimit(TestCodes.Chloride, StainlessChlorideMgPerL, IonLimitKind.Metal, Stainless));
+        }
+
+        if (!limits.Exists(limit => limit.Test == TestCodes.Silica))
+        {
+            limits.Add(new IonLimit(TestCodes.Silica, SilicaMgPerL, IonLimitKind.Scale, Silica));
+        }
+
+        return limits;
+    }
+}
