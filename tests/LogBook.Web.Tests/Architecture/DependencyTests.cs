@@ -10,8 +10,9 @@ public sealed class DependencyTests
     [InlineData(typeof(Domain.Languages.Text))]
     [InlineData(typeof(LogBook.Entry.Drafts.VisitDraft), "LogBook.Domain")]
     [InlineData(typeof(LogBook.Capture.Visits.VisitOnDevice), "LogBook.Domain", "LogBook.Entry")]
-    [InlineData(typeof(Application.Data.LogBookDb), "LogBook.Domain")]
-    [InlineData(typeof(HostSettings), "LogBook.Domain", "LogBook.Application", "LogBook.Entry", "LogBook.Capture", "LogBook.Migrations.Sqlite", "LogBook.Migrations.PostgreSql")]
+    [InlineData(typeof(LogBook.Papers.Paper))]
+    [InlineData(typeof(Application.Data.LogBookDb), "LogBook.Domain", "LogBook.Papers")]
+    [InlineData(typeof(HostSettings), "LogBook.Domain", "LogBook.Application", "LogBook.Entry", "LogBook.Capture", "LogBook.Papers", "LogBook.Migrations.Sqlite", "LogBook.Migrations.PostgreSql")]
     public void Assembly_References_OnlyPartsBelow(Type inside, params string[] allowed)
     {
         var own = Own(inside.Assembly);
@@ -25,6 +26,16 @@ public sealed class DependencyTests
         var foreign = typeof(Domain.Languages.Text).Assembly.GetReferencedAssemblies()
             .Select(name => name.Name!)
             .Where(name => !name.StartsWith("System.", StringComparison.Ordinal) && name is not ("System" or "netstandard" or "mscorlib"));
+
+        Assert.Empty(foreign);
+    }
+
+    [Fact]
+    public void Papers_Reference_OnlyTheirLibrary()
+    {
+        var foreign = typeof(LogBook.Papers.Paper).Assembly.GetReferencedAssemblies()
+            .Select(name => name.Name!)
+            .Where(name => !name.StartsWith("System", StringComparison.Ordinal) && !name.StartsWith("PdfSharp", StringComparison.Ordinal));
 
         Assert.Empty(foreign);
     }
