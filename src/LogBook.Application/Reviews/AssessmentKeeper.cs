@@ -22,6 +22,10 @@ public sealed class AssessmentKeeper(LogBookStore store, SetUpStore setUp, Round
 {
     private static readonly Viewer Self = Viewer.System("assessment");
 
+    // What follows from records that have not changed; the verifier and whatever else asks the domain itself goes without.
+    private readonly KeptDocuments _documents = new();
+    private readonly AssessmentMemo _memo = new();
+
     /// <summary>All that is recorded of a system, in every version; voided visits are left out. Null when the viewer knows no such system.</summary>
     public async Task<SystemHistory?> HistoryAsync(Viewer viewer, string site, string system, CancellationToken cancellationToken = default)
     {
@@ -45,21 +49,20 @@ public sealed class AssessmentKeeper(LogBookStore store, SetUpStore setUp, Round
     {
         var siteId = await store.ReadAsync(viewer, db => db.Systems.Where(row => row.Id == systemId).Select(row => row.SiteId).SingleOrDefaultAsync(cancellationToken), cancellationToken);
         var moment = Utc.Of(asOf ?? Utc.Now(clock));
-        if (siteId == 0 || await AssessSiteAsync(viewer, siteId, row => row.Id == systemId, moment, null, cancellationToken) == 0)
+        if (siteId == 0 || await AssessSiteAsync(viewer, siteId, row => row.Id == systemId, moment, null, anew: false, cancellationToken) == 0)
         {
             return false;
         }
 
-        await AssessRoundAsync(moment, cancellationToken);
+        await AssessRoundAsync(moment, anew: false, cancellationToken);
         return true;
     }
 
     /// <summary>Weighs all systems together as of a moment (now when null) and stores what that changes.</summary>
-    public Task AssessRoundAsync(DateTime? asOf = null, CancellationToken cancellationToken = default)
-    {
-        var moment = Utc.Of(asOf ?? Utc.Now(clock));
-        return round.StoreAsync(moment, (system, shifts) => AssessWithAsync(system, shifts, moment, cancellationToken), cancellationToken);
-    }
+    public Task AssessRoundAsync(DateTime? asOf = null, CancellationToken cancellationToken = default) => AssessRoundAsync(Utc.Of(asOf ?? Utc.Now(clock)), anew: false, cancellationToken);
+
+    private Task AssessRoundAsync(DateTime moment, bool anew, CancellationToken cancellationToken) =>
+        round.StoreAsync(moment, (system, shifts) => AssessWithAsync(system, shifts, moment, anew, cancellationToken), cancellationToken);
 
     /// <summary>Assesses every system whose records, rules or day have changed since its stored assessment.</summary>
     /// <returns>How many were assessed.</returns>
@@ -72,13 +75,14 @@ public sealed class AssessmentKeeper(LogBookStore store, SetUpStore setUp, Round
             viewer,
             (system, site) => IsDue(system, site, engine, now) || waiting.Exists(late => late.SiteId == site.Id && system.AssessedAt < late.Since),
             asOf,
+            anew: false,
             cancellationToken);
     }
 
-    /// <summary>Assesses every system anew.</summary>
+    /// <summary>Assesses every system anew from its documents, without anything that is remembered.</summary>
     /// <returns>How many were assessed.</returns>
     public Task<int> AssessAllAsync(Viewer viewer, DateTime? asOf = null, CancellationToken cancellationToken = default) =>
-        AssessAsync(viewer, (_, _) => true, asOf, cancellationToken);
+        AssessAsync(viewer, (_, _) => true, asOf, anew: true, cancellationToken);
 
     // A summary that the mail server has not taken opens a finding by the hour, not by the day.
     private Task<List<(int SiteId, DateTime Since)>> SitesWithSummariesOutAsync(Viewer viewer, FindingThresholds thresholds, DateTime now, CancellationToken cancellationToken) => store.ReadAsync(
@@ -107,7 +111,7 @@ public sealed class AssessmentKeeper(LogBookStore store, SetUpStore setUp, Round
             || TimeZoneInfo.ConvertTimeFromUtc(assessed, zone).Date < TimeZoneInfo.ConvertTimeFromUtc(now, zone).Date;
     }
 
-    private async Task<int> AssessAsync(Viewer viewer, Func<SystemRow, SiteRow, bool> which, DateTime? asOf, CancellationToken cancellationToken)
+    private async Task<int> AssessAsync(Viewer viewer, Func<SystemRow, SiteRow, bool> which, DateTime? asOf, bool anew, CancellationToken cancellationToken)
     {
         var all = await store.ReadAsync(
             viewer,
@@ -123,27 +127,27 @@ public sealed class AssessmentKeeper(LogBookStore store, SetUpStore setUp, Round
             async (site, stop) =>
             {
                 var systems = site.ToHashSet();
-                Interlocked.Add(ref count, await AssessSiteAsync(viewer, site.Key, row => systems.Contains(row.Id), moment, null, stop));
+                Interlocked.Add(ref count, await AssessSiteAsync(viewer, site.Key, row => systems.Contains(row.Id), moment, null, anew, stop));
             });
         if (count > 0)
         {
-            await AssessRoundAsync(moment, cancellationToken);
+            await AssessRoundAsync(moment, anew, cancellationToken);
         }
 
         return count;
     }
 
-    private async Task AssessWithAsync(int systemId, IReadOnlyList<RoundShift> shifts, DateTime moment, CancellationToken cancellationToken)
+    private async Task AssessWithAsync(int systemId, IReadOnlyList<RoundShift> shifts, DateTime moment, bool anew, CancellationToken cancellationToken)
     {
         var siteId = await store.ReadAsync(Self, db => db.Systems.Where(row => row.Id == systemId).Select(row => row.SiteId).SingleAsync(cancellationToken), cancellationToken);
-        await AssessSiteAsync(Self, siteId, row => row.Id == systemId, moment, shifts, cancellationToken);
+        await AssessSiteAsync(Self, siteId, row => row.Id == systemId, moment, shifts, anew, cancellationToken);
     }
 
     private async Task<int> AssessSiteAsync(
-        Viewer viewer, int siteId, Func<SystemRow, bool> which, DateTime moment, IReadOnlyList<RoundShift>? shifts, CancellationToken cancellationToken)
+        Viewer viewer, int siteId, Func<SystemRow, bool> which, DateTime moment, IReadOnlyList<RoundShift>? shifts, bool anew, CancellationToken cancellationToken)
     {
         var firm = await setUp.FirmAsync(viewer, withRetired: true, cancellationToken);
-        var records = await store.ReadAsync(viewer, db => SiteRecords.ReadAsync(db, siteId, cancellationToken), cancellationToken);
+        var records = await store.ReadAsync(viewer, db => SiteRecords.ReadAsync(db, siteId, cancellationToken, anew ? null : _documents), cancellationToken);
         if (records is null)
         {
             return 0;
@@ -155,7 +159,7 @@ public sealed class AssessmentKeeper(LogBookStore store, SetUpStore setUp, Round
             {
                 var history = SystemHistory.From(firm, records.Site.Code, system.Code, records.Versions);
                 var inputs = beside.For(system.Id, shifts);
-                return (System: system, Today: history.DayOf(moment), Result: Assessment.Of(history, moment, inputs), inputs.Shifts);
+                return (System: system, Today: history.DayOf(moment), Result: anew ? Assessment.Of(history, moment, inputs) : _memo.Of(history, moment, inputs), inputs.Shifts);
             })
             .ToList();
         await store.WriteAsync(

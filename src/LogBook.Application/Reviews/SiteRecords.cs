@@ -9,8 +9,15 @@ namespace LogBook.Application.Reviews;
 /// <summary>What is recorded of a site: its systems and every version of every visit that counts.</summary>
 internal sealed record SiteRecords(SiteRow Site, IReadOnlyList<SystemRow> Systems, IReadOnlyList<Visit> Versions, IReadOnlyDictionary<Guid, int> VisitRows)
 {
+    // More than this one by one would cost more than reading all of them again.
+    private const int MostMissing = 40;
+
     /// <summary>Reads it under the viewer; null when the viewer knows no such site.</summary>
-    public static async Task<SiteRecords?> ReadAsync(LogBookDb db, int siteId, CancellationToken cancellationToken)
+    /// <param name="db">Unit of work.</param>
+    /// <param name="siteId">The site.</param>
+    /// <param name="cancellationToken">Stops.</param>
+    /// <param name="kept">Documents read before, which are then not read again; null to read every one.</param>
+    public static async Task<SiteRecords?> ReadAsync(LogBookDb db, int siteId, CancellationToken cancellationToken, KeptDocuments? kept = null)
     {
         if (await db.Sites.AsNoTracking().SingleOrDefaultAsync(row => row.Id == siteId, cancellationToken) is not { } site)
         {
@@ -18,13 +25,49 @@ internal sealed record SiteRecords(SiteRow Site, IReadOnlyList<SystemRow> System
         }
 
         var systems = await db.Systems.AsNoTracking().Where(row => row.SiteId == siteId).OrderBy(row => row.CodeKey).ToListAsync(cancellationToken);
-        var rows = await db.Visits.AsNoTracking().Where(visit => visit.SiteId == siteId && visit.VoidedAt == null)
-            .Join(db.VisitVersions, visit => visit.Id, version => version.VisitRowId, (visit, version) => new { visit, version.Document })
-            .ToListAsync(cancellationToken);
+        var visits = kept is null ? await AllAsync(db, site, cancellationToken) : await NewAsync(db, site, kept, cancellationToken);
         return new SiteRecords(
             site,
             systems,
-            [.. rows.Select(row => VisitReader.Placed(ExchangeReader.Parse<Visit>(row.Document), row.visit, site.Code))],
-            rows.DistinctBy(row => row.visit.Id).ToDictionary(row => row.visit.VisitId, row => row.visit.Id));
+            [.. visits.Select(visit => visit.Document)],
+            visits.DistinctBy(visit => visit.Row).ToDictionary(visit => visit.VisitId, visit => visit.Row));
+    }
+
+    private static async Task<List<(int Row, Guid VisitId, Visit Document)>> AllAsync(LogBookDb db, SiteRow site, CancellationToken cancellationToken)
+    {
+        var rows = await db.Visits.AsNoTracking().Where(visit => visit.SiteId == site.Id && visit.VoidedAt == null)
+            .Join(db.VisitVersions, visit => visit.Id, version => version.VisitRowId, (visit, version) => new { visit, version.Document })
+            .ToListAsync(cancellationToken);
+        return rows.ConvertAll(row => (row.visit.Id, row.visit.VisitId, VisitReader.Placed(ExchangeReader.Parse<Visit>(row.Document), row.visit, site.Code)));
+    }
+
+    private static async Task<List<(int Row, Guid VisitId, Visit Document)>> NewAsync(LogBookDb db, SiteRow site, KeptDocuments kept, CancellationToken cancellationToken)
+    {
+        var rows = await db.Visits.AsNoTracking().Where(visit => visit.SiteId == site.Id && visit.VoidedAt == null)
+            .Join(db.VisitVersions, visit => visit.Id, version => version.VisitRowId, (visit, version) => new { visit, version.Id, version.Sha256 })
+            .ToListAsync(cancellationToken);
+        var known = kept.Of(site.Id);
+        string KeyOf(VisitRow visit, string sha256) => KeptDocuments.KeyOf(sha256, visit.MovedFromSiteId is null ? null : site.Code);
+        var missing = rows.Where(row => !known.ContainsKey(KeyOf(row.visit, row.Sha256))).Select(row => row.Id).ToList();
+        var texts = missing.Count == 0 ? []
+            : missing.Count <= MostMissing
+                ? await db.VisitVersions.Where(version => missing.Contains(version.Id)).ToDictionaryAsync(version => version.Id, version => version.Document, cancellationToken)
+                : await db.Visits.Where(visit => visit.SiteId == site.Id && visit.VoidedAt == null)
+                    .Join(db.VisitVersions, visit => visit.Id, version => version.VisitRowId, (_, version) => new { version.Id, version.Document })
+                    .ToDictionaryAsync(version => version.Id, version => version.Document, cancellationToken);
+
+        // A visit has an identity, so that no two of a site have the same text.
+        var now = new Dictionary<string, Visit>();
+        var visits = new List<(int, Guid, Visit)>(rows.Count);
+        foreach (var row in rows)
+        {
+            var key = KeyOf(row.visit, row.Sha256);
+            var visit = known.TryGetValue(key, out var read) ? read : VisitReader.Placed(ExchangeReader.Parse<Visit>(texts[row.Id]), row.visit, site.Code);
+            now[key] = visit;
+            visits.Add((row.visit.Id, row.visit.VisitId, visit));
+        }
+
+        kept.Keep(site.Id, now);
+        return visits;
     }
 }

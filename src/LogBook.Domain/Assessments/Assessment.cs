@@ -35,5 +35,5 @@ public static class Assessment
     /// <param name="thresholds">Thresholds to use; those of the installation and the system when null.</param>
     /// <returns>Findings in every state and figures by visit.</returns>
     public static SystemAssessment Of(SystemHistory history, DateTime asOf, AssessmentInputs inputs, FindingThresholds? thresholds = null) =>
-        new Replay(history, thresholds ?? history.Firm.Engine.Thresholds, inputs).Until(asOf);
+        new Replay(history, thresholds ?? history.Firm.Engine.Thresholds, inputs.Shifts).Until(history, asOf, inputs);
 }

@@ -8,11 +8,30 @@ namespace LogBook.Domain.Assessments;
 /// visit judged the matter and the evidence is gone or when a person closed it, withdrawn when something else explains it. A trouble
 /// that comes back is a new finding that names its earlier self. Nothing closes because time has passed.
 /// </summary>
-internal sealed class FindingLedger(string? site, string? system)
+internal sealed class FindingLedger
 {
-    private readonly List<Entry> _entries = [];
-    private readonly List<Entry> _open = [];
-    private readonly Dictionary<(string Kind, About? About), Entry> _latest = new(MatterComparer.Instance);
+    private readonly string? _site;
+    private readonly string? _system;
+
+    // An entry is never changed, only put in place of another: a copy of the ledger then costs a few lists.
+    private readonly List<LedgerEntry> _entries;
+    private readonly List<int> _open;
+    private readonly Dictionary<(string Kind, About? About), int> _latest;
+
+    /// <summary>Makes an empty ledger.</summary>
+    /// <param name="site">Code of the site; null for the firm as a whole.</param>
+    /// <param name="system">Code of the system; null for the firm as a whole.</param>
+    public FindingLedger(string? site, string? system)
+    {
+        (_site, _system) = (site, system);
+        (_entries, _open, _latest) = ([], [], new(MatterComparer.Instance));
+    }
+
+    private FindingLedger(FindingLedger other)
+    {
+        (_site, _system) = (other._site, other._system);
+        (_entries, _open, _latest) = ([.. other._entries], [.. other._open], new(other._latest, MatterComparer.Instance));
+    }
 
     /// <summary>What is open, in the order in which it opened.</summary>
     public IEnumerable<(string Kind, About? About, Severity Severity)> Open
@@ -20,10 +39,13 @@ internal sealed class FindingLedger(string? site, string? system)
         get
         {
             // Nothing opens again once it is closed or withdrawn.
-            _open.RemoveAll(entry => entry.State != FindingState.Open);
-            return _open.Select(entry => (entry.Kind, entry.About, entry.Severity));
+            _open.RemoveAll(place => _entries[place].State != FindingState.Open);
+            return _open.Select(place => _entries[place]).Select(entry => (entry.Kind, entry.About, entry.Severity));
         }
     }
+
+    /// <summary>A ledger that says the same and goes its own way from here on.</summary>
+    public FindingLedger Copy() => new(this);
 
     /// <summary>Takes in a verdict.</summary>
     /// <param name="kind">Kind of the finding.</param>
@@ -39,33 +61,33 @@ internal sealed class FindingLedger(string? site, string? system)
             return;
         }
 
-        var key = (kind, verdict.About);
-        var open = _latest.TryGetValue(key, out var latest) && latest.State == FindingState.Open ? latest : null;
+        var place = _latest.TryGetValue((kind, verdict.About), out var last) ? last : -1;
+        var latest = place < 0 ? null : _entries[place];
         if (verdict.Indication is not { } shown)
         {
-            open?.Close(day);
+            if (latest is { State: FindingState.Open })
+            {
+                _entries[place] = latest.ClosedAt(day);
+            }
+
             return;
         }
 
         if (verdict.ExplainedBy is { } by)
         {
-            Withdraw(kind, verdict, latest, by, day, heldOn, visitId);
+            Withdraw(kind, verdict, place, by, day, heldOn, visitId);
             return;
         }
 
         var seen = verdict.SeenOn ?? day;
-        if (open is null)
+        var held = verdict.SeenOn ?? heldOn;
+        if (latest is not { State: FindingState.Open })
         {
-            open = new Entry(kind, verdict.About, seen, verdict.ShownBy ?? visitId, latest?.FirstSeen);
-            _entries.Add(open);
-            _open.Add(open);
-            _latest[key] = open;
+            place = Add(new LedgerEntry(kind, verdict.About, seen, verdict.ShownBy ?? visitId, latest?.FirstSeen, shown));
+            _open.Add(place);
         }
 
-        open.Step(open.Course.Count == 0 ? seen : day, severity);
-        open.Indication = shown;
-        var held = verdict.SeenOn ?? heldOn;
-        open.LastSeen = held > open.LastSeen ? held : open.LastSeen;
+        _entries[place] = _entries[place].Shown(shown, severity, day, held);
     }
 
     /// <summary>Closes a finding that a person closed; one that is no longer open stays as it is.</summary>
@@ -73,108 +95,50 @@ internal sealed class FindingLedger(string? site, string? system)
     /// <param name="day">Day of the answer.</param>
     public void Close(FindingAnswer answer, DateOnly day)
     {
-        if (_entries.Find(entry => entry.Kind == answer.Kind && entry.FirstSeen == answer.FirstSeen && About.Key(entry.About) == answer.AboutKey && entry.State == FindingState.Open) is { } open)
+        var place = _entries.FindIndex(entry => entry.Kind == answer.Kind && entry.FirstSeen == answer.FirstSeen && About.Key(entry.About) == answer.AboutKey && entry.State == FindingState.Open);
+        if (place >= 0)
         {
-            open.Close(day);
-            open.Because = answer.Because is { Length: > 0 } words ? new Said(new Text(words, words, words)) : null;
+            _entries[place] = _entries[place].ClosedAt(day, answer.Because is { Length: > 0 } words ? new Said(new Text(words, words, words)) : null);
         }
     }
 
     // What was open before the first reading that the explanation concerns was another trouble, and its evidence is gone.
-    private void Withdraw(string kind, Verdict verdict, Entry? latest, Said by, DateOnly day, DateOnly heldOn, Guid? visitId)
+    private void Withdraw(string kind, Verdict verdict, int place, Said by, DateOnly day, DateOnly heldOn, Guid? visitId)
     {
+        var latest = place < 0 ? null : _entries[place];
         if (latest is { State: FindingState.Open } && latest.FirstSeen < verdict.ExplainedFrom)
         {
-            latest.Close(day);
-        }
-        else if (latest is null or { State: FindingState.Closed })
-        {
-            _latest[(kind, verdict.About)] = latest = new Entry(kind, verdict.About, verdict.SeenOn ?? day, verdict.ShownBy ?? visitId, latest?.FirstSeen) { Indication = verdict.Indication! };
-            _entries.Add(latest);
+            _entries[place] = latest.ClosedAt(day);
+            return;
         }
 
-        if (latest!.State != FindingState.Closed)
+        if (latest is null or { State: FindingState.Closed })
         {
-            latest.State = FindingState.Withdrawn;
-            latest.Step(latest.Course.Count == 0 ? latest.FirstSeen : day, Severity.Watch);
-            latest.Because = by;
-            var held = verdict.SeenOn ?? heldOn;
-            latest.LastSeen = held > latest.LastSeen ? held : latest.LastSeen;
+            place = Add(new LedgerEntry(kind, verdict.About, verdict.SeenOn ?? day, verdict.ShownBy ?? visitId, latest?.FirstSeen, verdict.Indication!));
         }
+
+        _entries[place] = _entries[place].WithdrawnAs(by, day, verdict.SeenOn ?? heldOn);
+    }
+
+    private int Add(LedgerEntry entry)
+    {
+        _entries.Add(entry);
+        return _latest[(entry.Kind, entry.About)] = _entries.Count - 1;
     }
 
     /// <summary>The findings, by first day, kind and subject.</summary>
-    public IReadOnlyList<AssessedFinding> Findings() =>
+    /// <param name="beside">Another ledger of the same system, with other kinds, whose findings stand among these.</param>
+    public IReadOnlyList<AssessedFinding> Findings(FindingLedger? beside = null) =>
     [
-        .. _entries
+        .. (beside is null ? _entries : _entries.Concat(beside._entries))
             .OrderBy(entry => entry.FirstSeen)
             .ThenBy(entry => entry.Kind, StringComparer.Ordinal)
-            .ThenBy(entry => KeyOf(entry.About), StringComparer.Ordinal)
-            .Select(entry => new AssessedFinding(
-                Worded(entry, Language.English), Worded(entry, Language.Spanish), Worded(entry, Language.Portuguese)) { Course = [.. entry.Course] }),
+            .ThenBy(entry => entry.SubjectKey, StringComparer.Ordinal)
+            .Select(entry => entry.Worded(_site, _system)),
     ];
 
     internal static string KeyOf(About? about) => about is null
         ? ""
         : string.Join('|', about.Probe, about.Drum, about.Output, about.Meter, about.Pump, about.Test, about.Instrument, about.Lot, about.Person, about.Rule)
             .ToUpperInvariant();
-
-    private Finding Worded(Entry entry, Language language) => new()
-    {
-        Site = site,
-        System = system,
-        About = entry.About,
-        Kind = entry.Kind,
-        Severity = entry.Severity,
-        FirstSeen = entry.FirstSeen,
-        FirstVisit = entry.FirstVisit,
-        LastSeen = entry.LastSeen,
-        State = entry.State,
-        ClosedOn = entry.ClosedOn,
-        Because = entry.Because?.In(language),
-        Earlier = entry.Earlier,
-        Text = entry.Indication.Text.In(language),
-        Evidence = [.. entry.Indication.Evidence.Select(figure => figure.In(language))],
-        Suggests = [.. entry.Indication.Suggests.Take(3).Select(cause => new Suggestion { Cause = cause.Cause, Text = cause.Words.In(language) })],
-        LookAtNext = [.. entry.Indication.LookAtNext.Select(look => look.In(language))],
-    };
-
-    private sealed class Entry(string kind, About? about, DateOnly firstSeen, Guid? firstVisit, DateOnly? earlier)
-    {
-        public string Kind { get; } = kind;
-
-        public About? About { get; } = about;
-
-        public DateOnly FirstSeen { get; } = firstSeen;
-
-        public Guid? FirstVisit { get; } = firstVisit;
-
-        public DateOnly? Earlier { get; } = earlier;
-
-        public DateOnly LastSeen { get; set; } = firstSeen;
-
-        public FindingState State { get; set; } = FindingState.Open;
-
-        public DateOnly? ClosedOn { get; private set; }
-
-        public Said? Because { get; set; }
-
-        public Severity Severity { get; private set; }
-
-        public List<SeverityStep> Course { get; } = [];
-
-        public void Step(DateOnly on, Severity severity)
-        {
-            if (Course.Count == 0 || Severity != severity)
-            {
-                Course.Add(new SeverityStep(on, severity));
-            }
-
-            Severity = severity;
-        }
-
-        public Indication Indication { get; set; } = null!;
-
-        public void Close(DateOnly day) => (State, ClosedOn) = (FindingState.Closed, day);
-    }
 }

@@ -7,10 +7,18 @@ using LogBook.Domain.Sites;
 
 namespace LogBook.Domain.Assessments;
 
-/// <summary>One run over the moments at which something became known about a system.</summary>
-internal sealed class Replay(SystemHistory history, FindingThresholds thresholds, AssessmentInputs inputs)
+/// <summary>
+/// One run over the moments at which something became known about a system. It can be asked again with more records: what it has
+/// taken in already stays when those records begin with the same steps, and everything after the first step that differs is worked
+/// out anew.
+/// </summary>
+internal sealed class Replay
 {
     private const int LongestLookBack = 12;
+
+    // Places to go back to: most changes come in near the end (a late result, an amendment), a few far back.
+    private const int NearMarks = 6;
+    private const int StepsBetweenFarMarks = 32;
 
     // A second look doubts what a person wrote down of the plant, not a date that passes nor what may hurt somebody.
     private static readonly HashSet<string> NeverDoubted = new(StringComparer.Ordinal)
@@ -18,83 +26,161 @@ internal sealed class Replay(SystemHistory history, FindingThresholds thresholds
         FindingKinds.ClockDue, FindingKinds.NotMeasured, FindingKinds.SummaryUndelivered, FindingKinds.MicrobiologyHigh, FindingKinds.MixingHazard, FindingKinds.LabelExceeded,
     };
 
+    private readonly FindingThresholds _thresholds;
+    private readonly IReadOnlyList<RoundShift> _shifts;
+    private readonly bool _mayGoOn;
+    private readonly IReadOnlyList<IFindingRule> _rules;
+    private readonly IReadOnlyList<IDailyRule> _dailyRules;
+    private readonly List<ReplayStep> _done = [];
+    private readonly List<ReplayMark> _marks = [];
     private readonly List<VisitFacts> _facts = [];
     private readonly List<VisitClues> _factClues = [];
     private readonly List<ClueStep> _clues = [];
-    private readonly ExplainedAway _explained = new(history, inputs.Shifts);
-    private readonly FindingLedger _ledger = new(history.Site.Code, history.System.Code);
-    private readonly IReadOnlyList<IFindingRule> _rules = RulesFor(history);
-    private readonly IReadOnlyList<IDailyRule> _dailyRules = [.. RulesFor(history).OfType<IDailyRule>()];
-    private readonly LatestVerdicts _latest = new(history, RulesFor(history), thresholds);
+    private readonly Dictionary<Guid, SystemVisit> _known = [];
+    private ExplainedAway _explained;
+    private LatestVerdicts _latest;
+    private FindingLedger _ledger;
     private List<(string Kind, Verdict Verdict)> _lastVerdicts = [];
     private DateOnly? _lastDay;
 
-    public SystemAssessment Until(DateTime asOf)
+    /// <summary>Starts a run.</summary>
+    /// <param name="setUp">The system; of it only the set-up is read here.</param>
+    /// <param name="thresholds">Thresholds in force.</param>
+    /// <param name="shifts">Shifts of meters and lots.</param>
+    /// <param name="mayGoOn">Whether it will be asked again; places to go back to are kept then.</param>
+    public Replay(SystemHistory setUp, FindingThresholds thresholds, IReadOnlyList<RoundShift> shifts, bool mayGoOn = false)
     {
-        var known = new Dictionary<Guid, SystemVisit>();
-        foreach (var (moment, act) in Steps(known, asOf).OrderBy(step => step.Moment).ThenBy(step => step.Order).Select(step => (step.Moment, step.Act)))
-        {
-            PassDaysUntil(history.DayOf(moment), including: false);
-            act();
-        }
-
-        PassDaysUntil(history.DayOf(asOf), including: true);
-        return new SystemAssessment(
-            history.Site.Code,
-            history.System.Code,
-            asOf,
-            history.Firm.Engine.Version,
-            _ledger.Findings(),
-            [.. _facts.SelectMany(visit => visit.Figures)])
-        {
-            Clues = new SystemClues(history.Site.Code, history.System.Code, _clues),
-            NotJudged = [.. NotJudgedLast().OrderBy(n => n.Kind, StringComparer.Ordinal).ThenBy(n => FindingLedger.KeyOf(n.About), StringComparer.Ordinal)],
-        };
+        (SetUp, _thresholds, _shifts, _mayGoOn) = (setUp, thresholds, shifts, mayGoOn);
+        _rules = setUp.System.Kind == SystemKind.OpenRecirculating ? FindingRules.All : FindingRules.ForRecordsOnly;
+        _dailyRules = [.. _rules.OfType<IDailyRule>()];
+        _explained = new ExplainedAway(setUp, shifts);
+        _latest = new LatestVerdicts(setUp, _rules, thresholds);
+        _ledger = new FindingLedger(setUp.Site.Code, setUp.System.Code);
     }
 
-    private IEnumerable<(DateTime Moment, int Order, Action Act)> Steps(Dictionary<Guid, SystemVisit> known, DateTime asOf)
+    /// <summary>The system it was started for; its visits are not those that were taken in last.</summary>
+    public SystemHistory SetUp { get; }
+
+    /// <summary>Visits that it holds.</summary>
+    public int Visits => _facts.Count;
+
+    /// <summary>Whether it works with the same shifts.</summary>
+    /// <param name="shifts">Shifts of meters and lots.</param>
+    public bool Knows(IReadOnlyList<RoundShift> shifts) => _shifts.Count == shifts.Count
+        && _shifts.Zip(shifts).All(pair => pair.First with { Steps = pair.Second.Steps } == pair.Second && pair.First.Steps.SequenceEqual(pair.Second.Steps));
+
+    /// <summary>The assessment as of a moment.</summary>
+    /// <param name="history">The system with the set-up it was started for.</param>
+    /// <param name="asOf">Moment, UTC.</param>
+    /// <param name="inputs">What is known beside, with the shifts it was started for.</param>
+    public SystemAssessment Until(SystemHistory history, DateTime asOf, AssessmentInputs inputs)
     {
-        var visits = history.Versions
-            .Where(version => version.KnownFrom <= asOf)
-            .SelectMany(version => version.LaterResults.Prepend(version.KnownFrom).Select(moment => (moment, version)))
-            .Where(step => step.moment <= asOf)
-            .GroupBy(step => step.moment);
-        foreach (var step in visits)
+        var steps = ReplayStep.Until(history, _explained.Moments, inputs.Closed, asOf);
+        GoBackTo(steps);
+        while (_done.Count < steps.Count)
         {
-            yield return (step.Key, 0, () =>
-            {
-                Learn(known, step.Key, [.. step.Select(part => part.version)]);
-                JudgeVisit(step.Key);
-            });
+            var step = steps[_done.Count];
+            MarkBefore(steps.Count);
+            PassDaysUntil(SetUp.DayOf(step.Moment), including: false);
+            Take(step);
+            _done.Add(step);
         }
 
-        foreach (var moment in _explained.Moments.Where(moment => moment <= asOf))
+        // The days after the last step are passed again by whoever goes on from it.
+        var (ledger, lastDay) = (_ledger, _lastDay);
+        _ledger = ledger.Copy();
+        PassDaysUntil(SetUp.DayOf(asOf), including: true);
+        var result = Result(asOf, SummaryUndelivered.Ledger(history, inputs.Deliveries, inputs.Closed, asOf, _thresholds));
+        (_ledger, _lastDay) = (ledger, lastDay);
+        return result;
+    }
+
+    private SystemAssessment Result(DateTime asOf, FindingLedger summaries) => new(
+        SetUp.Site.Code,
+        SetUp.System.Code,
+        asOf,
+        SetUp.Firm.Engine.Version,
+        _ledger.Findings(summaries),
+        [.. _facts.SelectMany(visit => visit.Figures)])
+    {
+        Clues = new SystemClues(SetUp.Site.Code, SetUp.System.Code, [.. _clues]),
+        NotJudged = [.. NotJudgedLast().OrderBy(n => n.Kind, StringComparer.Ordinal).ThenBy(n => FindingLedger.KeyOf(n.About), StringComparer.Ordinal)],
+    };
+
+    private void Take(ReplayStep step)
+    {
+        if (step.Answer is { } answer)
         {
-            yield return (moment, 1, () => ExplainOpen(moment));
+            _ledger.Close(answer, SetUp.DayOf(step.Moment));
+        }
+        else if (step.Versions.Count == 0)
+        {
+            ExplainOpen(step.Moment);
+        }
+        else
+        {
+            Learn(step.Moment, step.Versions);
+            JudgeVisit(step.Moment);
+        }
+    }
+
+    // Back to the last place before the first step that is not the same any more.
+    private void GoBackTo(List<ReplayStep> steps)
+    {
+        var same = 0;
+        while (same < _done.Count && same < steps.Count && _done[same].IsSameAs(steps[same]))
+        {
+            same++;
         }
 
-        foreach (var moment in SummaryUndelivered.Moments(history, inputs.Deliveries, thresholds).Where(moment => moment <= asOf))
+        if (same == _done.Count)
         {
-            yield return (moment, 3, () =>
-            {
-                var verdict = SummaryUndelivered.At(history, inputs.Deliveries, moment, thresholds);
-                var day = history.DayOf(moment);
-                _ledger.Apply(FindingKinds.SummaryUndelivered, verdict, verdict.Indication?.Severity ?? Severity.Watch, day, day, null);
-            });
+            return;
         }
 
-        foreach (var answer in inputs.Closed.Where(answer => answer.At <= asOf).OrderBy(answer => answer.Kind, StringComparer.Ordinal).ThenBy(answer => answer.AboutKey, StringComparer.Ordinal))
+        _marks.RemoveAll(mark => mark.Done > same);
+        Restore(_marks.Count > 0 ? _marks[^1] : new ReplayMark(0, [], [], [], 0, new FindingLedger(SetUp.Site.Code, SetUp.System.Code), [], null));
+    }
+
+    private void Restore(ReplayMark mark)
+    {
+        _done.RemoveRange(mark.Done, _done.Count - mark.Done);
+        _clues.RemoveRange(mark.Clues, _clues.Count - mark.Clues);
+        _facts.Clear();
+        _factClues.Clear();
+        _factClues.AddRange(mark.FactClues);
+        _known.Clear();
+        var isSame = true;
+        for (var i = 0; i < mark.Facts.Length; i++)
         {
-            yield return (answer.At, 2, () => _ledger.Close(answer, history.DayOf(answer.At)));
+            // Facts into which a count has come since are made anew, and with them all that look back at them.
+            isSame &= ReferenceEquals(mark.Facts[i].Visit, mark.Visits[i]);
+            _facts.Add(isSame ? mark.Facts[i] : new VisitFacts(SetUp, mark.Visits[i], i > 0 ? _facts[i - 1] : null));
+            _known[mark.Visits[i].Visit.Id] = mark.Visits[i];
         }
+
+        (_explained, _latest) = (new ExplainedAway(SetUp, _shifts), new LatestVerdicts(SetUp, _rules, _thresholds));
+        (_ledger, _lastVerdicts, _lastDay) = (mark.Ledger.Copy(), mark.LastVerdicts, mark.LastDay);
+    }
+
+    private void MarkBefore(int count)
+    {
+        var isFar = _done.Count % StepsBetweenFarMarks == 0;
+        if (!_mayGoOn || _done.Count == 0 || (!isFar && count - _done.Count > NearMarks) || (_marks.Count > 0 && _marks[^1].Done == _done.Count))
+        {
+            return;
+        }
+
+        _marks.Add(new ReplayMark(_done.Count, [.. _facts], [.. _facts.Select(visit => visit.Visit)], [.. _factClues], _clues.Count, _ledger.Copy(), _lastVerdicts, _lastDay));
+        _marks.RemoveAll(mark => mark.Done % StepsBetweenFarMarks != 0 && _done.Count - mark.Done >= NearMarks);
     }
 
     // Facts look backwards only, so those before the earliest changed visit stay as they are.
-    private void Learn(Dictionary<Guid, SystemVisit> known, DateTime moment, IReadOnlyList<SystemVisit> versions)
+    private void Learn(DateTime moment, IReadOnlyList<SystemVisit> versions)
     {
-        if (versions.All(version => OnlyCountsCameIn(known, version, moment)))
+        if (versions.All(version => OnlyCountsCameIn(version, moment)))
         {
-            LearnCounts(known, moment, versions);
+            LearnCounts(moment, versions);
             return;
         }
 
@@ -102,7 +188,7 @@ internal sealed class Replay(SystemHistory history, FindingThresholds thresholds
         foreach (var version in versions)
         {
             var id = version.Visit.Id;
-            if (known.TryGetValue(id, out var before))
+            if (_known.TryGetValue(id, out var before))
             {
                 earliest = Earlier(earliest, before);
                 if ((before.Visit.Version ?? 1) > (version.Visit.Version ?? 1))
@@ -111,7 +197,7 @@ internal sealed class Replay(SystemHistory history, FindingThresholds thresholds
                 }
             }
 
-            known[id] = version.AsKnownAt(moment);
+            _known[id] = version.AsKnownAt(moment);
             earliest = Earlier(earliest, version);
         }
 
@@ -122,15 +208,15 @@ internal sealed class Replay(SystemHistory history, FindingThresholds thresholds
         }
 
         var isNewest = keep == _facts.Count;
-        var later = versions.Select(version => version.Visit.Id).Concat(_facts.Skip(keep).Select(visit => visit.Visit.Visit.Id)).Distinct().Select(id => known[id]).ToList();
+        var later = versions.Select(version => version.Visit.Id).Concat(_facts.Skip(keep).Select(visit => visit.Visit.Visit.Id)).Distinct().Select(id => _known[id]).ToList();
         later.Sort((a, b) => Compare((a.At, a.Visit.Id), (b.At, b.Visit.Id)));
         _facts.RemoveRange(keep, _facts.Count - keep);
         _factClues.RemoveRange(keep, _factClues.Count - keep);
         var come = new List<VisitClues>();
         foreach (var visit in later)
         {
-            _facts.Add(new VisitFacts(history, visit, _facts.Count > 0 ? _facts[^1] : null));
-            _factClues.Add(ClueReader.Of(_facts[^1], thresholds));
+            _facts.Add(new VisitFacts(SetUp, visit, _facts.Count > 0 ? _facts[^1] : null));
+            _factClues.Add(ClueReader.Of(_facts[^1], _thresholds));
             come.Add(_factClues[^1]);
         }
 
@@ -141,17 +227,17 @@ internal sealed class Replay(SystemHistory history, FindingThresholds thresholds
     }
 
     // Most late results are counts from slides and laboratories.
-    private static bool OnlyCountsCameIn(Dictionary<Guid, SystemVisit> known, SystemVisit version, DateTime moment) =>
+    private bool OnlyCountsCameIn(SystemVisit version, DateTime moment) =>
         moment > version.KnownFrom
-        && known.TryGetValue(version.Visit.Id, out var before)
+        && _known.TryGetValue(version.Visit.Id, out var before)
         && before.Visit.Version == version.Visit.Version
         && version.Record.Readings.All(reading => reading.ResultAt?.Utc != moment || TestCodes.IsCount(reading.Test));
 
-    private void LearnCounts(Dictionary<Guid, SystemVisit> known, DateTime moment, IReadOnlyList<SystemVisit> versions)
+    private void LearnCounts(DateTime moment, IReadOnlyList<SystemVisit> versions)
     {
         foreach (var version in versions)
         {
-            known[version.Visit.Id] = version.AsKnownAt(moment);
+            _known[version.Visit.Id] = version.AsKnownAt(moment);
         }
 
         var left = versions.Count;
@@ -159,7 +245,7 @@ internal sealed class Replay(SystemHistory history, FindingThresholds thresholds
         {
             var id = _facts[i].Visit.Visit.Id;
             var isOne = versions.Any(version => version.Visit.Id == id);
-            _facts[i].TakeCounts(isOne ? known[id] : _facts[i].Visit);
+            _facts[i].TakeCounts(isOne ? _known[id] : _facts[i].Visit);
             left -= isOne ? 1 : 0;
         }
     }
@@ -167,7 +253,7 @@ internal sealed class Replay(SystemHistory history, FindingThresholds thresholds
     private void JudgeVisit(DateTime moment)
     {
         var latest = _facts[^1];
-        var day = history.DayOf(moment);
+        var day = SetUp.DayOf(moment);
         _lastDay = _lastDay is { } last && last > day ? last : day;
         var verdicts = _latest.On(latest);
         if (_explained.Corrected(_facts, _facts.Count - 1, moment) is { } corrected)
@@ -180,10 +266,10 @@ internal sealed class Replay(SystemHistory history, FindingThresholds thresholds
             verdicts = verdicts.ConvertAll(pair => (pair.Kind, Doubted(pair.Kind, pair.Verdict)));
         }
 
-        Apply(verdicts, day, history.DayOf(latest.Visit.KnownFrom), latest.Visit.Visit.Id);
+        Apply(verdicts, day, SetUp.DayOf(latest.Visit.KnownFrom), latest.Visit.Visit.Id);
     }
 
-    private List<(string Kind, Verdict Verdict)> Verdicts(VisitFacts visit) => [.. _rules.SelectMany(rule => rule.Judge(visit, thresholds).Select(verdict => (rule.Kind, verdict)))];
+    private List<(string Kind, Verdict Verdict)> Verdicts(VisitFacts visit) => [.. _rules.SelectMany(rule => rule.Judge(visit, _thresholds).Select(verdict => (rule.Kind, verdict)))];
 
     // What may have been made up opens no headline, and closes none.
     private static Verdict Doubted(string kind, Verdict verdict) => NeverDoubted.Contains(kind) ? verdict
@@ -199,7 +285,7 @@ internal sealed class Replay(SystemHistory history, FindingThresholds thresholds
             return;
         }
 
-        var day = history.DayOf(moment);
+        var day = SetUp.DayOf(moment);
         foreach (var (kind, about, _) in _ledger.Open.ToList())
         {
             if (_rules.FirstOrDefault(rule => rule.Kind == kind) is { } rule)
@@ -211,7 +297,7 @@ internal sealed class Replay(SystemHistory history, FindingThresholds thresholds
 
     private void ExplainOpen(IFindingRule rule, About? about, DateTime moment, DateOnly day)
     {
-        Verdict? Of(VisitFacts visit) => rule.Judge(visit, thresholds).FirstOrDefault(verdict => MatterComparer.SameSubject(verdict.About, about));
+        Verdict? Of(VisitFacts visit) => rule.Judge(visit, _thresholds).FirstOrDefault(verdict => MatterComparer.SameSubject(verdict.About, about));
         for (var i = _facts.Count - 1; i >= Math.Max(0, _facts.Count - LongestLookBack); i--)
         {
             if (_explained.Corrected(_facts, i, moment) is not { } corrected)
@@ -226,7 +312,7 @@ internal sealed class Replay(SystemHistory history, FindingThresholds thresholds
 
             if (_explained.Weigh(rule.Kind, verdict, Of(corrected)) is { Indication: not null } weighed && (weighed.ExplainedBy is not null || weighed.Indication!.Severity < verdict.Indication!.Severity))
             {
-                var heldOn = history.DayOf(_facts[i].Visit.KnownFrom);
+                var heldOn = SetUp.DayOf(_facts[i].Visit.KnownFrom);
                 _ledger.Apply(rule.Kind, weighed, weighed.Indication!.Severity, day, heldOn, _facts[i].Visit.Visit.Id);
             }
 
@@ -247,7 +333,7 @@ internal sealed class Replay(SystemHistory history, FindingThresholds thresholds
             List<(string Kind, Verdict Verdict)> verdicts = [];
             foreach (var rule in _dailyRules)
             {
-                verdicts.AddRange(rule.JudgeDay(_facts[^1], next, thresholds).Select(verdict => (rule.Kind, verdict)));
+                verdicts.AddRange(rule.JudgeDay(_facts[^1], next, _thresholds).Select(verdict => (rule.Kind, verdict)));
             }
 
             if (verdicts.Count > 0)
@@ -275,9 +361,6 @@ internal sealed class Replay(SystemHistory history, FindingThresholds thresholds
 
     private IEnumerable<NotJudged> NotJudgedLast() => _lastVerdicts.Where(pair => pair.Verdict.NotJudgedBecause is not null)
         .Select(pair => new NotJudged(pair.Kind, pair.Verdict.About, pair.Verdict.NotJudgedBecause!));
-
-    private static IReadOnlyList<IFindingRule> RulesFor(SystemHistory history) =>
-        history.System.Kind == SystemKind.OpenRecirculating ? FindingRules.All : FindingRules.ForRecordsOnly;
 
     private static (DateTime At, Guid Id) Earlier((DateTime At, Guid Id) best, SystemVisit visit) =>
         Compare((visit.At, visit.Visit.Id), best) < 0 ? (visit.At, visit.Visit.Id) : best;

@@ -34,33 +34,71 @@ internal static class SummaryUndelivered
         Looks.Say("Tell the customer by another way.", "Avise al cliente por otra vía.", "Avise o cliente por outra via."),
     ];
 
-    /// <summary>Moments at which the matter is judged.</summary>
+    /// <summary>What became of the matter over time: a ledger of its own, because it hangs on mails alone and nothing hangs on it.</summary>
     /// <param name="history">The system.</param>
-    /// <param name="deliveries">What is known of its summaries.</param>
+    /// <param name="deliveries">What is known of the summaries of its site.</param>
+    /// <param name="closed">What people closed.</param>
+    /// <param name="asOf">Moment, UTC; what happens later is not looked at.</param>
     /// <param name="thresholds">Thresholds in force.</param>
-    /// <returns>UTC, without repeats.</returns>
-    public static IEnumerable<DateTime> Moments(SystemHistory history, IReadOnlyList<SummaryDelivery> deliveries, FindingThresholds thresholds) => deliveries
-        .Where(mail => history.Versions.Any(version => version.Visit.Id == mail.VisitId))
+    /// <returns>The ledger.</returns>
+    public static FindingLedger Ledger(SystemHistory history, IReadOnlyList<SummaryDelivery> deliveries, IReadOnlyList<FindingAnswer> closed, DateTime asOf, FindingThresholds thresholds)
+    {
+        var ledger = new FindingLedger(history.Site.Code, history.System.Code);
+        if (deliveries.Count == 0)
+        {
+            return ledger;
+        }
+
+        var left = new Dictionary<Guid, DateTime>();
+        foreach (var version in history.Versions)
+        {
+            left.TryAdd(version.Visit.Id, (version.Visit.Left ?? version.Visit.EnteredAt ?? version.Visit.Arrived).Utc);
+        }
+
+        var mails = deliveries.Where(mail => left.ContainsKey(mail.VisitId)).OrderBy(mail => mail.Handed).ToList();
+        var byVisit = mails.ToLookup(mail => mail.VisitId);
+        var (handed, waiting) = (0, new List<SummaryDelivery>());
+        foreach (var (moment, answer) in Steps(history, mails, left, closed, thresholds).Where(step => step.Moment <= asOf))
+        {
+            var day = history.DayOf(moment);
+            if (answer is not null)
+            {
+                ledger.Close(answer, day);
+                continue;
+            }
+
+            for (; handed < mails.Count && mails[handed].Handed <= moment; handed++)
+            {
+                waiting.Add(mails[handed]);
+            }
+
+            waiting.RemoveAll(mail => mail.Accepted <= moment);
+            var verdict = At(history, [.. waiting.Select(mail => mail.VisitId).Distinct().Select(id => (byVisit[id].Where(mail => mail.Handed <= moment).ToList(), left[id]))], moment, thresholds);
+            ledger.Apply(FindingKinds.SummaryUndelivered, verdict, verdict.Indication?.Severity ?? Severity.Watch, day, day, null);
+        }
+
+        return ledger;
+    }
+
+    // Moments at which the matter may change, and people's answers, which come first within a moment.
+    private static IEnumerable<(DateTime Moment, FindingAnswer? Answer)> Steps(
+        SystemHistory history, IReadOnlyList<SummaryDelivery> mails, IReadOnlyDictionary<Guid, DateTime> left, IReadOnlyList<FindingAnswer> closed, FindingThresholds thresholds) => mails
         .SelectMany(mail => new[]
         {
             mail.Accepted, mail.Refused, mail.Handed.AddHours(thresholds.SummaryHours.Value),
-            history.Site.SummaryWithinHours is { } promised ? LeftOf(history, mail).AddHours(promised) : null,
+            history.Site.SummaryWithinHours is { } promised ? left[mail.VisitId].AddHours(promised) : null,
         })
         .OfType<DateTime>()
-        .Distinct();
+        .Distinct()
+        .Select(moment => (Moment: moment, Answer: (FindingAnswer?)null))
+        .Concat(closed.Where(answer => answer.Kind == FindingKinds.SummaryUndelivered).OrderBy(answer => answer.AboutKey, StringComparer.Ordinal).Select(answer => (Moment: answer.At, Answer: (FindingAnswer?)answer)))
+        .OrderBy(step => step.Moment).ThenBy(step => step.Answer is null);
 
-    /// <summary>The verdict at a moment: the oldest visit whose summary is out.</summary>
-    /// <param name="history">The system.</param>
-    /// <param name="deliveries">What is known of its summaries.</param>
-    /// <param name="moment">UTC.</param>
-    /// <param name="thresholds">Thresholds in force.</param>
-    /// <returns>Found or clear.</returns>
-    public static Verdict At(SystemHistory history, IReadOnlyList<SummaryDelivery> deliveries, DateTime moment, FindingThresholds thresholds)
+    // The oldest visit whose summary is out.
+    private static Verdict At(SystemHistory history, IReadOnlyList<(List<SummaryDelivery> Mails, DateTime Left)> visits, DateTime moment, FindingThresholds thresholds)
     {
-        var worst = deliveries
-            .Where(mail => mail.Handed <= moment && history.Versions.Any(version => version.Visit.Id == mail.VisitId))
-            .GroupBy(mail => mail.VisitId)
-            .Select(visit => Of(history, [.. visit], moment, thresholds))
+        var worst = visits
+            .Select(visit => Of(history, visit.Mails, visit.Left, moment, thresholds))
             .OfType<(Indication Shown, Guid Visit, DateTime Left)>()
             .OrderByDescending(one => one.Shown.Severity).ThenBy(one => one.Left).ThenBy(one => one.Visit)
             .Cast<(Indication Shown, Guid Visit, DateTime Left)?>()
@@ -68,7 +106,7 @@ internal static class SummaryUndelivered
         return worst is { } found ? Verdict.Found(null, found.Shown, shownBy: found.Visit) : Verdict.Clear();
     }
 
-    private static (Indication Shown, Guid Visit, DateTime Left)? Of(SystemHistory history, IReadOnlyList<SummaryDelivery> mails, DateTime moment, FindingThresholds thresholds)
+    private static (Indication Shown, Guid Visit, DateTime Left)? Of(SystemHistory history, IReadOnlyList<SummaryDelivery> mails, DateTime left, DateTime moment, FindingThresholds thresholds)
     {
         var waiting = mails.Where(mail => mail.Accepted is not { } accepted || accepted > moment).ToList();
         if (waiting.Count == 0)
@@ -78,7 +116,6 @@ internal static class SummaryUndelivered
 
         var oldest = waiting.MinBy(mail => mail.Handed)!;
         var hours = (moment - oldest.Handed).TotalHours;
-        var left = LeftOf(history, oldest);
         var promised = history.Site.SummaryWithinHours is { } within && moment >= left.AddHours(within) && waiting.Count == mails.Count ? within : (double?)null;
         var returned = waiting.Exists(mail => mail.Refused is { } refused && refused <= moment);
         if (promised is null && !returned && hours < thresholds.SummaryHours.Value)
@@ -97,11 +134,5 @@ internal static class SummaryUndelivered
             },
             oldest.VisitId,
             left);
-    }
-
-    private static DateTime LeftOf(SystemHistory history, SummaryDelivery mail)
-    {
-        var visit = history.Versions.First(version => version.Visit.Id == mail.VisitId).Visit;
-        return (visit.Left ?? visit.EnteredAt ?? visit.Arrived).Utc;
     }
 }
