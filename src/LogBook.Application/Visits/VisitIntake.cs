@@ -34,7 +34,7 @@ public sealed partial class VisitIntake(
         var read = ExchangeReader.ReadAndCheck(Wrapped(visitJson), firm, viewer.Language);
         if (read.Document is not { } document)
         {
-            return new IntakeOutcome.Refused(read.Issues);
+            return await ReceiptAsync(viewer, visitJson, cancellationToken) ?? new IntakeOutcome.Refused(read.Issues);
         }
 
         if (document.Visits is not [var visit] || SetUpRecord.AllOf(document).Any())
@@ -46,7 +46,7 @@ public sealed partial class VisitIntake(
             .Select(issue => issue with { Path = "visits[0]." + issue.Path }).ToList();
         if (issues.Exists(issue => issue.Blocks))
         {
-            return new IntakeOutcome.Refused([.. issues.Where(issue => issue.Blocks)]);
+            return await ReceiptAsync(viewer, visitJson, cancellationToken) ?? new IntakeOutcome.Refused([.. issues.Where(issue => issue.Blocks)]);
         }
 
         for (var attempt = 1; ; attempt++)
@@ -82,6 +82,29 @@ public sealed partial class VisitIntake(
     /// <summary>Checks and stores a visit.</summary>
     public Task<IntakeOutcome> ReceiveAsync(Viewer viewer, Visit visit, IntakeSource source, CancellationToken cancellationToken = default) =>
         ReceiveAsync(viewer, VisitDocument.Canonical(visit), source, cancellationToken);
+
+    /// <summary>The receipt of a visit that stands here word for word; null when it does not.</summary>
+    /// <remarks>
+    /// Whoever sends again because the answer was lost is told the same as before, though the set-up may have changed since and the
+    /// document would be refused by now. Asked only where a document would be refused: the others find their like when they are written.
+    /// </remarks>
+    private async Task<IntakeOutcome?> ReceiptAsync(Viewer viewer, string visitJson, CancellationToken cancellationToken)
+    {
+        if (ExchangeReader.Read(Wrapped(visitJson), viewer.Language).Document is not { Visits: [var written] } document || SetUpRecord.AllOf(document).Any())
+        {
+            return null;
+        }
+
+        var visit = VisitDocument.WithIds(written);
+        var (version, sha256) = (visit.Version ?? 1, VisitDocument.Sha256(visit));
+        return await store.ReadAsync(
+            viewer,
+            db => db.Visits.Where(row => row.VisitId == visit.Id).AnyAsync(
+                row => db.VisitVersions.Any(known => known.VisitRowId == row.Id && known.Version == version && known.Sha256 == sha256), cancellationToken),
+            cancellationToken)
+            ? new IntakeOutcome.Stored(visit.Id, version, sha256, AlreadyKnown: true, [])
+            : null;
+    }
 
     /// <summary>The site's visits before this one, oldest first: what a doubted value is compared with.</summary>
     private Task<IReadOnlyList<Visit>> BeforeAsync(Viewer viewer, Visit visit, CancellationToken cancellationToken) => store.ReadAsync<IReadOnlyList<Visit>>(

@@ -1,9 +1,11 @@
 using LogBook.Application.Audit;
 using LogBook.Application.Data;
 using LogBook.Application.Reviews;
+using LogBook.Application.Sites;
 using LogBook.Application.Tests.Data;
 using LogBook.Application.Visits;
 using LogBook.Domain.Findings;
+using LogBook.Domain.Sites;
 using LogBook.Domain.Visits;
 using LogBook.Testing;
 using LogBook.Testing.Databases;
@@ -58,6 +60,34 @@ public abstract class VisitIntakeTests<TDatabase>(DatabaseFixture<TDatabase> fix
 
         Assert.Single(outcomes, outcome => !Assert.IsType<IntakeOutcome.Stored>(outcome).AlreadyKnown);
         Assert.Single(await OutboxAsync(visit, 1));
+    }
+
+    [Fact]
+    public async Task Receive_AgainAfterTheSetUpChanged_GivesTheSameReceipt()
+    {
+        // The answer was lost, and before the tablet sent again somebody took an output out of the set-up that the visit names.
+        var visit = SampleFirm.Visit("PLU-1", "2025-03-05T13:05:00+00:00");
+        var first = Assert.IsType<IntakeOutcome.Stored>(await ReceiveAsync(visit));
+        var setUp = _database.Get<SetUpStore>();
+        var before = (await setUp.FirmAsync(_database.Supervisor)).System("PLU-1", "CT-1")!;
+        await SaveAsync(before with { Outputs = [.. before.Outputs.Where(output => output.Code != "bleed")] });
+        try
+        {
+            Assert.IsType<IntakeOutcome.Refused>(await ReceiveAsync(visit with { Id = Guid.CreateVersion7() }));
+            Assert.IsType<IntakeOutcome.Refused>(await ReceiveAsync(visit with { Notes = "something else" }));
+
+            var again = Assert.IsType<IntakeOutcome.Stored>(await ReceiveAsync(visit));
+
+            Assert.Equal((true, first.Sha256, first.Version), (again.AlreadyKnown, again.Sha256, again.Version));
+            Assert.Equal(1, await Store.ReadAsync(_database.Supervisor, db => db.Visits.CountAsync(v => v.VisitId == visit.Id)));
+        }
+        finally
+        {
+            await SaveAsync(before);
+        }
+
+        async Task SaveAsync(WaterSystem system) => Assert.IsType<SaveOutcome.Saved>(await setUp.SaveAsync(
+            _database.Supervisor, system, (await setUp.FindAsync(_database.Supervisor, SetUpKind.System, "CT-1", "PLU-1"))!.Version));
     }
 
     [Fact]
