@@ -35,6 +35,7 @@ public static class LogBookServices
         services.AddSingleton<AtOnceNotices>();
         services.AddSingleton<NoticeKeeper>();
         services.AddSingleton<DigestWriter>();
+        services.AddSingleton<PhraseStore>();
         services.AddSingleton<RoundKeeper>();
         services.AddSingleton<AssessmentKeeper>();
         services.AddSingleton<FindingCare>();

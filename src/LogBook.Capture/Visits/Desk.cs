@@ -1,6 +1,8 @@
 using System.Text.Json;
+using LogBook.Domain.Phrases;
 using LogBook.Domain.Visits;
 using LogBook.Entry.Drafts;
+using LogBook.Entry.Phrases;
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
 
@@ -14,6 +16,20 @@ internal sealed class Desk(IJSObjectReference script) : IAsyncDisposable
 
     /// <summary>Set-up and last visits of a site as one exchange document; null when this device has none.</summary>
     public ValueTask<string?> SheetAsync(string site) => script.InvokeAsync<string?>("sheet", site);
+
+    /// <summary>The firm's own quick phrases, and the built-in ones.</summary>
+    public async Task<PhraseBook> PhrasesAsync()
+    {
+        try
+        {
+            return new PhraseBook(QuickPhrases.Read(await script.InvokeAsync<string>("phrases")));
+        }
+        catch (Exception exception) when (exception is JsonException or JSException)
+        {
+            // A visit is worth more than a phrase: without them the built-in ones are there.
+            return PhraseBook.Default;
+        }
+    }
 
     /// <summary>By how many milliseconds the server's clock is ahead of the device's.</summary>
     public ValueTask<double> ClockShiftAsync() => script.InvokeAsync<double>("shift");

@@ -3,6 +3,7 @@ using LogBook.Domain.Languages;
 using LogBook.Domain.Outcomes;
 using LogBook.Domain.Visits;
 using LogBook.Entry.Drafts;
+using LogBook.Entry.Phrases;
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
 
@@ -17,6 +18,7 @@ public sealed partial class VisitOnDevice
     private IReadOnlyList<Issue> _refusals = [];
     private TimeProvider _clock = TimeProvider.System;
     private DevicePhotos? _photos;
+    private PhraseBook _phrases = PhraseBook.Default;
     private Language _language;
     private Text? _problem;
     private ElementReference _place;
@@ -73,6 +75,7 @@ public sealed partial class VisitOnDevice
 
         _sheet = _sheet with { Previous = [.. _sheet.Previous.Where(visit => visit.Id != draft.Id)] };
         _photos = new DevicePhotos(desk, draft.Id);
+        _phrases = await desk.PhrasesAsync();
 
         // A visit begins with its arrival, which is kept before the first key.
         await desk.KeepAsync(draft, _sheet.Site.Name);

@@ -2,7 +2,7 @@
 import { all, change, get, put, write } from "./store.js";
 import { openForDevice, openText, seal } from "./keys.js";
 import { at, keyOf } from "./people.js";
-import { clockShift, sheet as sheetOf } from "./round.js";
+import { clockShift, phrases as phrasesOf, sheet as sheetOf } from "./round.js";
 import { enqueue, states } from "./queue.js";
 
 export { keep as keepPhoto, thumbnail, drop as dropPhoto } from "./photos.js";
@@ -15,6 +15,7 @@ export const onClosed = (told) => { closed = told; };
 export const onKept = (told) => { kept = told; };
 
 export const sheet = (site) => sheetOf(at(), site);
+export const phrases = () => phrasesOf(at());
 export const shift = () => clockShift();
 export const drafts = async () => (await all("drafts")).sort((a, b) => b.at - a.at);
 

@@ -64,3 +64,6 @@ export async function credential(code) {
   const kept = await person(code);
   return kept?.token ? openForDevice(kept.token) : undefined;
 }
+// The language a person chose on this tablet: it is spoken again when they come back.
+export const prefer = (code, language) => change("people", code, (row) => row && { ...row, language });
+

@@ -81,7 +81,7 @@ async function showHome() {
     pin: () => { location.hash = "#/pin"; },
     persist: async () => { await navigator.storage.persist(); await refresh(); },
     rescue: () => (people.at() ? rescueFile() : askWho(last)),
-    speak: async (code) => { await remember({ language: code }); await refresh(); await tellWho(); },
+    speak: async (code) => { await remember({ language: code }); await people.prefer(last, code); await refresh(); await tellWho(); },
     restore: async (row) => { await desk.restore(row.id); await refresh(); },
     throwAway: async (row) => {
       if (people.at() !== row.person) return askWho(row.person);

@@ -1,4 +1,4 @@
-namespace LogBook.Entry.Phrases;
+namespace LogBook.Domain.Phrases;
 
 /// <summary>Where a quick phrase belongs.</summary>
 public enum PhraseUse

@@ -1,4 +1,5 @@
 using LogBook.Domain.Languages;
+using LogBook.Domain.Phrases;
 
 namespace LogBook.Entry.Phrases;
 
@@ -84,6 +85,13 @@ public sealed class PhraseBook
     /// <summary>Makes a book.</summary>
     /// <param name="own">Phrases of the firm; none for the built-in ones alone.</param>
     public PhraseBook(IReadOnlyDictionary<PhraseUse, IReadOnlyList<Text>>? own = null) => _own = own ?? new Dictionary<PhraseUse, IReadOnlyList<Text>>();
+
+    /// <summary>Makes a book of what a firm has set up.</summary>
+    /// <param name="own">Phrases of the firm.</param>
+    public PhraseBook(QuickPhrases own)
+        : this(own.ByUse)
+    {
+    }
 
     /// <summary>The built-in phrases alone.</summary>
     public static PhraseBook Default { get; } = new();

@@ -1,3 +1,4 @@
+using System.Text.Json;
 using LogBook.Application.Data;
 using LogBook.Application.DueLists;
 using LogBook.Application.Sites;
@@ -26,7 +27,7 @@ public static class TabletEndpoints
             .WithSummary("Registers a tablet for the person who is signed in on it. Its credential ends with the account, or when it is revoked.")
             .Produces<TabletCredential>().ProducesProblem(StatusCodes.Status400BadRequest);
         api.MapGet("/round/stops", StopsAsync).RequireAuthorization(ApiPolicies.Round)
-            .WithSummary("Today's round in words of each language: sites, due first, and what changed there since.")
+            .WithSummary("Today's round in words of each language: sites, due first, and what changed there since; and the firm's own quick phrases.")
             .Produces<TabletRound>();
         api.MapGet("/visits/{id:guid}/standing", StandingAsync).RequireAuthorization(ApiPolicies.Visits)
             .WithSummary("How far a visit has come: its version on the server, and its mails.")
@@ -47,7 +48,8 @@ public static class TabletEndpoints
             : Problems.Of(StatusCodes.Status400BadRequest, "tablet-name", "The tablet's name is missing or too long.", "1 to 100 characters.");
     }
 
-    private static async Task<IResult> StopsAsync(HttpContext http, ViewerReader viewers, TodaysRoundQuery rounds, TimeProvider clock, CancellationToken cancellationToken)
+    private static async Task<IResult> StopsAsync(
+        HttpContext http, ViewerReader viewers, TodaysRoundQuery rounds, PhraseStore phrases, TimeProvider clock, CancellationToken cancellationToken)
     {
         if (await viewers.FindAsync(http.User, cancellationToken) is not { } viewer)
         {
@@ -55,9 +57,11 @@ public static class TabletEndpoints
         }
 
         var round = await rounds.OfAsync(viewer, cancellationToken);
+        using var own = JsonDocument.Parse((await phrases.InUseAsync(viewer, cancellationToken)).Write());
         return Results.Json(new TabletRound(
             Moment.OfUtc(clock.GetUtcNow().UtcDateTime).Text,
-            [.. (round?.Stops ?? []).Select(StopOf)]));
+            [.. (round?.Stops ?? []).Select(StopOf)],
+            own.RootElement.Clone()));
     }
 
     private static TabletStop StopOf(RoundStop stop) => new(

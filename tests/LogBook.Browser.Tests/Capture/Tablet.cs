@@ -109,7 +109,9 @@ public sealed class Tablet : IAsyncDisposable
     }
 
     /// <summary>Opens the form of a site, with the PIN where it is asked for.</summary>
-    public async Task OpenVisitAsync(string site)
+    /// <param name="site">Code of the site.</param>
+    /// <param name="open">What the button under the PIN says in the language of the tablet.</param>
+    public async Task OpenVisitAsync(string site, string open = "Open")
     {
         await Page.GotoAsync("/capture/#/visit/" + site);
         var pin = Page.Locator("#pin");
@@ -117,7 +119,7 @@ public sealed class Tablet : IAsyncDisposable
         if (await pin.IsVisibleAsync())
         {
             await pin.FillAsync(Pin);
-            await Page.GetByRole(AriaRole.Button, new() { Name = "Open", Exact = true }).ClickAsync();
+            await Page.GetByRole(AriaRole.Button, new() { Name = open, Exact = true }).ClickAsync();
         }
 
         await Expect(Page.Locator(".lb-form")).ToBeVisibleAsync();

@@ -3,8 +3,10 @@ using System.Net.Http.Headers;
 using System.Net.Http.Json;
 using System.Text.Json;
 using LogBook.Application.Data;
+using LogBook.Application.Sites;
 using LogBook.Application.Tokens;
 using LogBook.Domain.Languages;
+using LogBook.Domain.Phrases;
 using LogBook.Domain.Sites;
 using LogBook.Web.Tests.Hosting;
 using Microsoft.EntityFrameworkCore;
@@ -91,6 +93,20 @@ public sealed class TabletsApiTests(TabletsApiTests.Started host) : IClassFixtur
 
         Assert.InRange(round.GetProperty("now").GetDateTimeOffset(), DateTimeOffset.UtcNow.AddMinutes(-1), DateTimeOffset.UtcNow.AddMinutes(1));
         Assert.Equal(JsonValueKind.Array, round.GetProperty("stops").ValueKind);
+    }
+
+    [Fact]
+    public async Task Stops_BringTheFirmsPhrases()
+    {
+        var phrases = host.App.Services.GetRequiredService<PhraseStore>();
+        var supervisor = Viewer.System("test");
+        var own = new QuickPhrases(new Dictionary<PhraseUse, IReadOnlyList<Text>> { [PhraseUse.Seen] = [new("moss", "musgo", "limo verde")] });
+        Assert.IsType<SaveOutcome.Saved>(await phrases.SaveAsync(supervisor, own, (await phrases.FindAsync(supervisor))!.Version));
+        using var person = await host.PersonAsync();
+
+        var round = await person.GetFromJsonAsync<JsonElement>("/api/v1/round/stops");
+
+        Assert.Equal(own.Write(), QuickPhrases.Read(round.GetProperty("phrases").GetRawText()).Write());
     }
 
     [Fact]

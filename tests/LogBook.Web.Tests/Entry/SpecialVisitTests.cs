@@ -1,6 +1,7 @@
 using Bunit;
 using LogBook.Domain.History;
 using LogBook.Domain.Languages;
+using LogBook.Domain.Phrases;
 using LogBook.Domain.Visits;
 using LogBook.Entry.Drafts;
 using LogBook.Entry.Phrases;

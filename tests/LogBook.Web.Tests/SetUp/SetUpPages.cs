@@ -108,6 +108,7 @@ public sealed class SetUpPages : IAsyncDisposable
         var services = _pages.Services;
         services.AddSingleton(Store);
         services.AddSingleton(App.Services.GetRequiredService<SettingStore>());
+        services.AddSingleton(App.Services.GetRequiredService<PhraseStore>());
         services.AddSingleton(App.Services.GetRequiredService<SetUpDesk>());
         services.AddSingleton(App.Services.GetRequiredService<AccountKeeper>());
         services.AddSingleton(App.Services.GetRequiredService<ViewerReader>());

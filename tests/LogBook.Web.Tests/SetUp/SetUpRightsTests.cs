@@ -30,11 +30,13 @@ public sealed class SetUpRightsTests : IClassFixture<SetUpRightsTests.Started>
     [InlineData(Started.Customer, "/people")]
     [InlineData(Started.Supervisor, "/people")]
     [InlineData(Started.Supervisor, "/setup/thresholds")]
+    [InlineData(Started.Technician, "/setup/phrases")]
+    [InlineData(Started.Customer, "/setup/phrases")]
     [InlineData(Started.Technician, "/setup/thresholds/record?code=thresholds:pulsesPercent")]
     [InlineData(Started.Supervisor, "/people/account?id=1")]
     public async Task Pages_ForOthers_AreNotThere(string email, string path)
     {
-        using var client = await _host.App.SignedInAsync(email);
+        var client = await _host.ClientAsync(email);
 
         using var answer = await client.GetAsync(path);
 
@@ -45,6 +47,7 @@ public sealed class SetUpRightsTests : IClassFixture<SetUpRightsTests.Started>
 
     [Theory]
     [InlineData(Started.Supervisor, "/setup/customers")]
+    [InlineData(Started.Supervisor, "/setup/phrases")]
     [InlineData(Started.Administrator, "/setup")]
     [InlineData(Started.Administrator, "/setup/customers/record?code=YAF")]
     [InlineData(Started.Administrator, "/people")]
@@ -52,7 +55,7 @@ public sealed class SetUpRightsTests : IClassFixture<SetUpRightsTests.Started>
     [InlineData(Started.Administrator, "/setup/thresholds/record?code=thresholds:pulsesPercent")]
     public async Task Pages_ForThoseWhoKeepThem_AreThere(string email, string path)
     {
-        using var client = await _host.App.SignedInAsync(email);
+        var client = await _host.ClientAsync(email);
 
         using var answer = await client.GetAsync(path);
 
@@ -93,7 +96,13 @@ public sealed class SetUpRightsTests : IClassFixture<SetUpRightsTests.Started>
         public const string Administrator = "j.snell@quernwath.example";
         public const string Customer = "estates@yaffleford.example";
 
+        private readonly Dictionary<string, HttpClient> _clients = [];
+
         public LogBookWebApp App { get; } = new();
+
+        // One sign-in a person: many within a minute are refused.
+        public async Task<HttpClient> ClientAsync(string email) =>
+            _clients.TryGetValue(email, out var known) ? known : _clients[email] = await App.SignedInAsync(email);
 
         public async Task InitializeAsync()
         {
@@ -106,6 +115,14 @@ public sealed class SetUpRightsTests : IClassFixture<SetUpRightsTests.Started>
             await App.AddUserAsync(Customer, PersonRole.Customer, customer: "YAF");
         }
 
-        public async Task DisposeAsync() => await App.DisposeAsync();
+        public async Task DisposeAsync()
+        {
+            foreach (var client in _clients.Values)
+            {
+                client.Dispose();
+            }
+
+            await App.DisposeAsync();
+        }
     }
 }

@@ -15,4 +15,7 @@ public enum SetUpKind
 
     /// <summary>A threshold or default uncertainty that the installation has set; not part of the exchange format.</summary>
     Setting,
+
+    /// <summary>The firm's own quick phrases, one record; not part of the exchange format.</summary>
+    Phrases,
 }

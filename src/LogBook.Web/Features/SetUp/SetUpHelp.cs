@@ -1,5 +1,6 @@
 using LogBook.Domain.Languages;
 using LogBook.Web.Features.Help;
+using LogBook.Web.Features.SetUp.Phrases;
 using LogBook.Web.Features.SetUp.Thresholds;
 
 namespace LogBook.Web.Features.SetUp;
@@ -50,6 +51,14 @@ public sealed class SetUpHelp : IHelpSource
             ],
             "/setup/{List}/new",
             "/setup/{List}/record"),
+        new(
+            "setup-phrases",
+            PhrasePageTexts.Title,
+            [
+                PhrasePageTexts.Intro,
+                PhrasePageTexts.HowTo,
+            ],
+            "/setup/phrases"),
         new(
             "setup-thresholds",
             ThresholdTexts.Title,

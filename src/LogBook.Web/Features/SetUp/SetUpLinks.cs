@@ -7,6 +7,8 @@ public static class SetUpLinks
 {
     public const string Overview = "/setup";
 
+    public const string Phrases = Overview + "/phrases";
+
     /// <summary>A list.</summary>
     public static string List(SetUpKind kind) => $"{Overview}/{SetUpList.Of(kind).Slug}";
 

@@ -5,11 +5,12 @@ using LogBook.Application.Visits;
 using LogBook.Domain.History;
 using LogBook.Domain.Sites;
 using LogBook.Entry.Drafts;
+using LogBook.Entry.Phrases;
 
 namespace LogBook.Web.Features.VisitForms;
 
 /// <summary>Brings together what the visit form needs.</summary>
-public sealed class VisitDesk(SetUpStore setUp, DraftStore drafts, VisitReader visits, RoundQuery round, TimeProvider clock, ILogger<VisitDesk> logger)
+public sealed class VisitDesk(SetUpStore setUp, PhraseStore phrases, DraftStore drafts, VisitReader visits, RoundQuery round, TimeProvider clock, ILogger<VisitDesk> logger)
 {
     /// <summary>The form of a site: its unfinished draft of this viewer, or a new one.</summary>
     /// <returns>Null when the viewer knows no such site or may not enter visits.</returns>
@@ -62,7 +63,7 @@ public sealed class VisitDesk(SetUpStore setUp, DraftStore drafts, VisitReader v
     private async Task<VisitSheet> SheetAsync(Viewer viewer, FirmSetUp firm, Site site, VisitDraft draft, int version, CancellationToken cancellationToken)
     {
         var last = await round.LastVisitsAsync(viewer, site.Code, cancellationToken: cancellationToken);
-        return new(firm, site, [.. last.Where(visit => visit.Id != draft.Id)], draft, version);
+        return new(firm, site, [.. last.Where(visit => visit.Id != draft.Id)], draft, version, new PhraseBook(await phrases.InUseAsync(viewer, cancellationToken)));
     }
 
     private VisitDraft? Read(Draft kept)

@@ -2,6 +2,7 @@ using LogBook.Domain.History;
 using LogBook.Domain.Sites;
 using LogBook.Domain.Visits;
 using LogBook.Entry.Drafts;
+using LogBook.Entry.Phrases;
 
 namespace LogBook.Web.Features.VisitForms;
 
@@ -11,4 +12,5 @@ namespace LogBook.Web.Features.VisitForms;
 /// <param name="Previous">Its last visits, oldest first.</param>
 /// <param name="Draft">The draft.</param>
 /// <param name="DraftVersion">Version of the kept draft; 0 when it is not kept yet.</param>
-public sealed record VisitSheet(FirmSetUp Firm, Site Site, IReadOnlyList<Visit> Previous, VisitDraft Draft, int DraftVersion);
+/// <param name="Phrases">Quick phrases: the firm's own and the built-in ones.</param>
+public sealed record VisitSheet(FirmSetUp Firm, Site Site, IReadOnlyList<Visit> Previous, VisitDraft Draft, int DraftVersion, PhraseBook Phrases);
