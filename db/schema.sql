@@ -290,7 +290,7 @@ CREATE TABLE "Firm" (
     "FirstRunDone" INTEGER NOT NULL,
     "DemoClockFrom" INTEGER NULL,
     "SetUpStamp" INTEGER NOT NULL
-, "RoundAssessedAt" INTEGER NULL);
+, "RoundAssessedAt" INTEGER NULL, "AuditShare" REAL NULL);
 
 CREATE TABLE "Outbox" (
     "Id" INTEGER NOT NULL CONSTRAINT "PK_Outbox" PRIMARY KEY AUTOINCREMENT,
@@ -495,7 +495,7 @@ CREATE TABLE "Visits" (
     "VoidedBy" TEXT NULL,
     "VoidedWhy" TEXT NULL,
     "MovedFromSiteId" INTEGER NULL,
-    "Version" INTEGER NOT NULL,
+    "Version" INTEGER NOT NULL, "ReviewFault" INTEGER NOT NULL DEFAULT 0,
     CONSTRAINT "FK_Visits_Customers_CustomerId" FOREIGN KEY ("CustomerId") REFERENCES "Customers" ("Id") ON DELETE RESTRICT,
     CONSTRAINT "FK_Visits_Sites_MovedFromSiteId" FOREIGN KEY ("MovedFromSiteId") REFERENCES "Sites" ("Id") ON DELETE RESTRICT,
     CONSTRAINT "FK_Visits_Sites_SiteId" FOREIGN KEY ("SiteId") REFERENCES "Sites" ("Id") ON DELETE RESTRICT

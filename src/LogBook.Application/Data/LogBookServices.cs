@@ -9,6 +9,7 @@ using LogBook.Application.Reviews;
 using LogBook.Application.Search;
 using LogBook.Application.Sites;
 using LogBook.Application.Visits;
+using LogBook.Application.Visits.Review;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.DependencyInjection.Extensions;
@@ -43,6 +44,8 @@ public static class LogBookServices
         services.AddSingleton<VisitIntake>();
         services.AddSingleton<VisitReader>();
         services.AddSingleton<VisitCare>();
+        services.AddSingleton<ReviewQuery>();
+        services.AddSingleton<ReviewCare>();
         services.AddSingleton<ConflictCare>();
         services.AddSingleton<DraftStore>();
         services.AddSingleton<ExchangeImport>();

@@ -79,6 +79,11 @@ public sealed class AssessmentKeeper(LogBookStore store, SetUpStore setUp, Round
             cancellationToken);
     }
 
+    /// <summary>Assesses some systems, and all of the firm together once.</summary>
+    /// <returns>How many were assessed.</returns>
+    public Task<int> AssessSystemsAsync(Viewer viewer, IReadOnlySet<int> systems, CancellationToken cancellationToken = default) =>
+        AssessAsync(viewer, (system, _) => systems.Contains(system.Id), null, anew: false, cancellationToken);
+
     /// <summary>Assesses every system anew from its documents, without anything that is remembered.</summary>
     /// <returns>How many were assessed.</returns>
     public Task<int> AssessAllAsync(Viewer viewer, DateTime? asOf = null, CancellationToken cancellationToken = default) =>

@@ -9,4 +9,5 @@ namespace LogBook.Application.Reviews;
 /// <param name="Person">Code of the technician whose round the site is on.</param>
 /// <param name="State">State; null means open or acknowledged: what sleeps is listed when it is asked for.</param>
 /// <param name="Page">Page from 1.</param>
-public sealed record AttentionFilter(string? Kind = null, string? Site = null, Severity? Severity = null, string? Person = null, FindingState? State = null, int Page = 1);
+/// <param name="SecondLook">Only what is about instruments, lots and records; for reviewers.</param>
+public sealed record AttentionFilter(string? Kind = null, string? Site = null, Severity? Severity = null, string? Person = null, FindingState? State = null, int Page = 1, bool SecondLook = false);

@@ -16,6 +16,9 @@ public sealed record AttentionList(
     /// <summary>How many clocks that will run out soon are left out of <see cref="Rows"/>.</summary>
     public int DuesAhead { get; init; }
 
+    /// <summary>How many about instruments, lots and records are left out of <see cref="Rows"/>.</summary>
+    public int SecondLooks { get; init; }
+
     /// <summary>How many that sleep are left out of <see cref="Rows"/>.</summary>
     public int Asleep { get; init; }
 }

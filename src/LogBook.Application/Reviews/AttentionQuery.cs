@@ -19,7 +19,7 @@ public sealed class AttentionQuery(LogBookStore store, TimeProvider clock)
     /// <summary>The list; null where the viewer may not see findings at all.</summary>
     public async Task<AttentionList?> ListAsync(Viewer viewer, AttentionFilter filter, CancellationToken cancellationToken = default)
     {
-        if (!viewer.IsOfFirm)
+        if (!viewer.IsOfFirm || (filter.SecondLook && !viewer.MayReview))
         {
             return null;
         }
@@ -33,12 +33,14 @@ public sealed class AttentionQuery(LogBookStore store, TimeProvider clock)
                     .ToListAsync(cancellationToken);
                 var seen = Seen(db, viewer);
                 var kinds = await seen.Where(finding => NotOver.Contains(finding.State)).Select(finding => finding.Kind).Distinct().OrderBy(kind => kind).ToListAsync(cancellationToken);
-                var asked = Asked(db, seen, filter);
+                var apart = viewer.MayReview && !filter.SecondLook && string.IsNullOrEmpty(filter.Kind);
+                var asked = Asked(db, apart ? seen.Where(finding => !FindingKey.AboutRecords.Contains(finding.Kind)) : seen, filter);
                 var total = await asked.CountAsync(cancellationToken);
                 var ahead = LeavesDuesOut(filter)
                     ? await Asked(db, seen, filter with { Kind = FindingKinds.ClockDue, Severity = Severity.Watch }).CountAsync(cancellationToken)
                     : 0;
                 var asleep = filter.State is null ? await Asked(db, seen, filter with { State = FindingState.Snoozed }).CountAsync(cancellationToken) : 0;
+                var looks = apart ? await Asked(db, seen, filter with { SecondLook = true }).CountAsync(cancellationToken) : 0;
                 var rows = await asked
                     .OrderBy(finding => finding.Severity == Severity.Act ? 0 : finding.Severity == Severity.Plan ? 1 : 2)
                     .ThenBy(finding => finding.FirstSeen)
@@ -76,6 +78,7 @@ public sealed class AttentionQuery(LogBookStore store, TimeProvider clock)
                     [.. sites.Select(site => site.AssignedTo).OfType<string>().Distinct().Order(StringComparer.Ordinal)])
                 {
                     DuesAhead = ahead,
+                    SecondLooks = looks,
                     Asleep = asleep,
                 };
             },
@@ -135,6 +138,11 @@ public sealed class AttentionQuery(LogBookStore store, TimeProvider clock)
     private static IQueryable<FindingRow> Asked(LogBookDb db, IQueryable<FindingRow> seen, AttentionFilter filter)
     {
         var asked = filter.State is { } state ? seen.Where(finding => finding.State == state) : seen.Where(finding => Waiting.Contains(finding.State));
+        if (filter.SecondLook)
+        {
+            asked = asked.Where(finding => FindingKey.AboutRecords.Contains(finding.Kind));
+        }
+
         if (!string.IsNullOrEmpty(filter.Kind))
         {
             asked = asked.Where(finding => finding.Kind == filter.Kind);

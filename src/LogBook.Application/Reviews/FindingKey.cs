@@ -31,6 +31,12 @@ public sealed record FindingKey(string? Site, string? System, string Kind, strin
             : null;
     }
 
+    /// <summary>
+    /// Kinds that are about instruments, reagent lots and the records rather than about a plant. A supervisor weighs them apart from what a
+    /// plant needs.
+    /// </summary>
+    public static IReadOnlyList<string> AboutRecords { get; } = [FindingKinds.SecondLook, FindingKinds.InstrumentShift, FindingKinds.LotShift, FindingKinds.ValueSuspect];
+
     /// <summary>Kinds that only a supervisor or administrator sees.</summary>
     public static IReadOnlyList<string> ForReviewersOnly { get; } = [FindingKinds.SecondLook];
 }

@@ -14,12 +14,18 @@ namespace LogBook.Application.Visits;
 public sealed class VisitCare(LogBookStore store, AssessmentKeeper assessments, TimeProvider clock)
 {
     /// <summary>Marks a visit as looked at.</summary>
-    public Task<SaveOutcome> ReviewAsync(Viewer viewer, Guid visitId, string? note, CancellationToken cancellationToken = default) => ChangeAsync(
+    /// <param name="viewer">Who looked; a supervisor or administrator.</param>
+    /// <param name="visitId">Identity of the visit.</param>
+    /// <param name="note">Note; needed when something did not hold.</param>
+    /// <param name="isFaulty">Whether something in it did not hold.</param>
+    /// <param name="cancellationToken">Stops.</param>
+    public Task<SaveOutcome> ReviewAsync(Viewer viewer, Guid visitId, string? note, bool isFaulty = false, CancellationToken cancellationToken = default) => ChangeAsync(
         viewer,
         visitId,
-        note ?? "-",
+        note ?? (isFaulty ? "" : "-"),
         (db, change) =>
         {
+            change.Row.ReviewFault = isFaulty;
             change.Row.State = VisitState.Reviewed;
             change.Row.ReviewedAt = change.Now;
             change.Row.ReviewedBy = viewer.Who;

@@ -499,6 +499,9 @@ namespace LogBook.Migrations.PostgreSql.Migrations
                     b.Property<int>("Id")
                         .HasColumnType("integer");
 
+                    b.Property<double?>("AuditShare")
+                        .HasColumnType("double precision");
+
                     b.Property<DateTime>("CreatedAt")
                         .HasColumnType("timestamp with time zone");
 
@@ -1079,6 +1082,9 @@ namespace LogBook.Migrations.PostgreSql.Migrations
 
                     b.Property<DateTime>("ReceivedAt")
                         .HasColumnType("timestamp with time zone");
+
+                    b.Property<bool>("ReviewFault")
+                        .HasColumnType("boolean");
 
                     b.Property<DateTime?>("ReviewedAt")
                         .HasColumnType("timestamp with time zone");

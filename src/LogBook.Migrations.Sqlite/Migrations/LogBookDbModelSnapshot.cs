@@ -480,6 +480,9 @@ namespace LogBook.Migrations.Sqlite.Migrations
                     b.Property<int>("Id")
                         .HasColumnType("INTEGER");
 
+                    b.Property<double?>("AuditShare")
+                        .HasColumnType("REAL");
+
                     b.Property<long>("CreatedAt")
                         .HasColumnType("INTEGER");
 
@@ -1041,6 +1044,9 @@ namespace LogBook.Migrations.Sqlite.Migrations
                         .HasColumnType("INTEGER");
 
                     b.Property<long>("ReceivedAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("ReviewFault")
                         .HasColumnType("INTEGER");
 
                     b.Property<long?>("ReviewedAt")

@@ -8,6 +8,9 @@ public static class ReadingLinks
 {
     public const string Attention = "/attention";
 
+    /// <summary>What LogBook suspects of instruments, lots and records.</summary>
+    public const string SecondLook = Attention + "/second-look";
+
     public const string Sites = "/sites";
 
     public const string Visits = "/visits";
@@ -37,6 +40,9 @@ public static class ReadingLinks
 
     /// <summary>A visit.</summary>
     public static string Visit(Guid id) => $"{Visits}/{id}";
+
+    /// <summary>Visits that wait for a supervisor.</summary>
+    public const string Review = Visits + "/review";
 
     /// <summary>Visits that came twice with different content.</summary>
     public const string Conflicts = Visits + "/conflicts";

@@ -35,7 +35,12 @@ public sealed class AttentionQueryTests
 
         Assert.Empty((await Query(firm).ListAsync(ReadingFirm.Technician, new AttentionFilter()))!.Rows);
         Assert.Null(await Query(firm).FindAsync(ReadingFirm.Technician, key));
-        Assert.Single((await Query(firm).ListAsync(ReadingFirm.Supervisor, new AttentionFilter()))!.Rows);
+        Assert.Null(await Query(firm).ListAsync(ReadingFirm.Technician, new AttentionFilter(SecondLook: true)));
+
+        // Apart from what a plant needs, but said.
+        var list = await Query(firm).ListAsync(ReadingFirm.Supervisor, new AttentionFilter());
+        Assert.Equal((0, 1), (list!.Rows.Count, list.SecondLooks));
+        Assert.Single((await Query(firm).ListAsync(ReadingFirm.Supervisor, new AttentionFilter(SecondLook: true)))!.Rows);
         Assert.NotNull(await Query(firm).FindAsync(ReadingFirm.Supervisor, key));
     }
 

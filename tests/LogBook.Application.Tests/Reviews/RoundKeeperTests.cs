@@ -122,10 +122,10 @@ public sealed class RoundKeeperTests
         }
 
         var care = database.Get<FindingCare>();
-        Assert.IsType<SaveOutcome.Invalid>(await care.CloseAsync(database.Supervisor, 1, " "));
-        Assert.IsType<SaveOutcome.NotAllowed>(await care.CloseAsync(database.Technician, 1, "pump line purged"));
+        Assert.IsType<SaveOutcome.Invalid>(await care.CloseAsync(database.Supervisor, [], " "));
+        Assert.IsType<SaveOutcome.NotAllowed>(await care.CloseAsync(database.Technician, [], "pump line purged"));
         var open = (await RowsAsync(database)).Single(row => row.Kind == FindingKinds.ResidualLow);
-        Assert.IsType<SaveOutcome.Saved>(await care.CloseAsync(database.Supervisor, open.Id, "pump line purged"));
+        Assert.IsType<SaveOutcome.Saved>(await care.CloseAsync(database.Supervisor, [new FindingKey("S-1", "CT-1", open.Kind, open.AboutKey, open.FirstSeen)], "pump line purged"));
 
         var closed = (await RowsAsync(database)).Single(row => row.Kind == FindingKinds.ResidualLow);
         Assert.Equal(FindingState.Closed, closed.State);

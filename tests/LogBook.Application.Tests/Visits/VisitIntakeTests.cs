@@ -162,7 +162,7 @@ public abstract class VisitIntakeTests<TDatabase>(DatabaseFixture<TDatabase> fix
         Assert.Equal(FindingState.Open, finding.State);
         var row = await Store.ReadAsync(_database.Supervisor, db => db.Findings.SingleAsync(f => f.Kind == FindingKinds.SwitchNotAutomatic && f.AboutKey == "output:BLEED"));
 
-        Assert.IsType<SaveOutcome.Saved>(await _database.Get<FindingCare>().AcknowledgeAsync(_database.Supervisor, row.Id, "will call"));
+        Assert.IsType<SaveOutcome.Saved>(await _database.Get<FindingCare>().AcknowledgeAsync(_database.Supervisor, [new FindingKey("PLU-1", "CT-1", row.Kind, row.AboutKey, row.FirstSeen)], "will call"));
 
         var answered = await Store.ReadAsync(_database.Supervisor, db => db.Findings.SingleAsync(f => f.Id == row.Id));
         Assert.Equal(FindingState.Acknowledged, answered.State);

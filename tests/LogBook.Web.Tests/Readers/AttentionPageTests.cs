@@ -248,6 +248,51 @@ public sealed class AttentionPageTests
 
     private static Task<List<FindingMarkRow>> MarksAsync(ReadPages pages) => pages.Firm.Store.ReadAsync(ReadingFirm.Supervisor, db => db.FindingMarks.ToListAsync());
 
+    [Fact]
+    public async Task Answer_ChosenTogether_AsksOnceAndKeepsBoth()
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Supervisor, fill: async firm =>
+        {
+            var site = await firm.AddSiteAsync("YAF-1");
+            await firm.AddFindingAsync(site, FindingKinds.ProbeReadsOff, Severity.Plan, Day);
+            await firm.AddFindingAsync(site, FindingKinds.WaterLoss, Severity.Act, Day);
+            await firm.AddFindingAsync(site, FindingKinds.FeedLow, Severity.Watch, Day);
+            return site.Customer;
+        });
+        var page = pages.Render<AttentionPage>("/attention");
+        Assert.Empty(page.FindAll(".choosing .finding-acts"));
+
+        await page.FindAll(".finding-choose input")[0].ChangeAsync(true);
+        await page.FindAll(".finding-choose input")[1].ChangeAsync(true);
+        Assert.Equal("Chosen findings: 2", page.Find(".choosing [role=status]").TextContent);
+        await page.FindAll(".choosing .finding-acts button").Single(button => button.TextContent == "Close").ClickAsync();
+        await page.Find(".choosing textarea").ChangeAsync("site shut for good");
+        await page.Find(".choosing form").SubmitAsync();
+
+        var marks = await MarksAsync(pages);
+        Assert.Equal([FindingKinds.ProbeReadsOff, FindingKinds.WaterLoss], marks.Select(mark => mark.Kind).Order(StringComparer.Ordinal));
+        Assert.All(marks, mark => Assert.Equal((FindingState.Closed, "site shut for good"), (mark.State, mark.Because)));
+    }
+
+    [Fact]
+    public async Task SecondLook_StandsApartForSupervisorsAndIsNotThereForTechnicians()
+    {
+        static async Task<int?> FillAsync(ReadingFirm firm)
+        {
+            var site = await firm.AddSiteAsync("YAF-1");
+            await firm.AddFindingAsync(site, FindingKinds.SecondLook, Severity.Plan, Day);
+            return site.Customer;
+        }
+
+        await using var supervisor = await ReadPages.ForAsync(PersonRole.Supervisor, fill: FillAsync);
+        await using var technician = await ReadPages.ForAsync(PersonRole.Technician, fill: FillAsync);
+
+        Assert.Equal("/attention/second-look", supervisor.Render<AttentionPage>("/attention").Find("#second-look").GetAttribute("href"));
+        Assert.Single(supervisor.Render<SecondLookPage>("/attention/second-look").FindAll(".finding"));
+        Assert.Empty(technician.Render<AttentionPage>("/attention").FindAll("#second-look"));
+        Assert.Empty(technician.Render<SecondLookPage>("/attention/second-look").FindAll(".finding"));
+    }
+
     private static async Task<int?> OneFindingAsync(ReadingFirm firm)
     {
         var site = await firm.AddSiteAsync("YAF-1");

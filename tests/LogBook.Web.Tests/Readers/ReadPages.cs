@@ -73,26 +73,10 @@ public sealed class ReadPages : IAsyncDisposable
         await Firm.AddAsync(new IdentityUserRole<int> { UserId = 1, RoleId = 1 });
 
         var services = _pages.Services;
+        services.AddLogging();
+        services.AddLogBook(Firm.Options);
         services.AddSingleton(Firm.Store);
         services.AddSingleton<TimeProvider>(Firm.Clock);
-        services.AddSingleton<SiteHistoryQuery>();
-        services.AddSingleton<SheetQuery>();
-        services.AddSingleton<AttentionQuery>();
-        services.AddSingleton<SitesQuery>();
-        services.AddSingleton<SiteCardQuery>();
-        services.AddSingleton<TodaysRoundQuery>();
-        services.AddSingleton<VisitsQuery>();
-        services.AddSingleton<VisitQuery>();
-        services.AddSingleton<SearchQuery>();
-        services.AddSingleton(Firm.Options);
-        services.AddLogging();
-        services.AddSingleton<SetUpStore>();
-        services.AddSingleton<AssessmentKeeper>();
-        services.AddSingleton<RoundKeeper>();
-        services.AddSingleton<FindingCare>();
-        services.AddSingleton<VisitIntake>();
-        services.AddSingleton<VisitCare>();
-        services.AddSingleton<ConflictCare>();
         services.AddOptions<IdentityOptions>();
         services.AddSingleton<ViewerReader>();
         services.AddScoped<ViewerProvider>();

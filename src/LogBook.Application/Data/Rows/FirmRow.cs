@@ -17,6 +17,9 @@ public sealed class FirmRow
     /// <summary>Demo only: where its clock starts, so that "now" is just after its last visit.</summary>
     public DateTime? DemoClockFrom { get; set; }
 
+    /// <summary>Share of visits drawn for a closer look; the usual one when null.</summary>
+    public double? AuditShare { get; set; }
+
     /// <summary>Counts changes of the set-up; a cached set-up of another count is read again.</summary>
     public long SetUpStamp { get; set; }
 

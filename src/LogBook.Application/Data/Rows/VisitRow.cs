@@ -34,6 +34,9 @@ public sealed class VisitRow : ICustomerOwned, IVersioned
 
     public string? ReviewedBy { get; set; }
 
+    /// <summary>Whether the review found that something in the visit did not hold.</summary>
+    public bool ReviewFault { get; set; }
+
     /// <summary>Since when the visit does not count: it stays readable, no figure uses it.</summary>
     public DateTime? VoidedAt { get; set; }
 

@@ -1,4 +1,5 @@
 using LogBook.Domain.Sites;
+using LogBook.Web.Features.Review;
 
 namespace LogBook.Web.Components.Layout;
 
@@ -22,6 +23,7 @@ public static class NavigationEntries
     [
         new("/sites", FrameTexts.Sites, false, All),
         new("/visits", FrameTexts.Visits, false, All),
+        new("/visits/review", ReviewPageTexts.Title, false, Keepers),
         new("/setup", FrameTexts.SetUp, false, Keepers),
         new("/mail", FrameTexts.Mail, false, Keepers),
         new("/people", FrameTexts.People, false, [PersonRole.Administrator]),

@@ -31,6 +31,17 @@ public static class AttentionTexts
         "A finding says what the records suggest and how sure they are. A person decides what it means.",
         "Un hallazgo dice lo que sugieren los registros y con qué certeza. Una persona decide qué significa.",
         "Uma constatação diz o que os registros sugerem e com que certeza. Uma pessoa decide o que significa.");
+    public static readonly Text Several = new("Chosen findings: {0}", "Hallazgos elegidos: {0}", "Constatações escolhidas: {0}");
+    public static readonly Text Choose = new("Choose {0}", "Elegir {0}", "Escolher {0}");
+    public static readonly Text ChooseAll = new("Choose all shown ({0})", "Elegir todos los mostrados ({0})", "Escolher todas as mostradas ({0})");
+    public static readonly Text ChooseNone = new("Choose none", "No elegir ninguno", "Não escolher nenhuma");
+    public static readonly Text SecondLook = new("Second look", "Segunda mirada", "Segunda olhada");
+    public static readonly Text SecondLookCount = new("Second look at instruments, lots and records: {0}", "Segunda mirada a instrumentos, lotes y registros: {0}", "Segunda olhada em instrumentos, lotes e registros: {0}");
+    public static readonly Text SecondLookMeans = new(
+        "What the records suggest about instruments, reagent lots and the records themselves. None of it says that anybody did wrong: look before you ask, and ask before you decide.",
+        "Lo que los registros sugieren sobre instrumentos, lotes de reactivos y los propios registros. Nada de esto dice que alguien haya obrado mal: mire antes de preguntar y pregunte antes de decidir.",
+        "O que os registros sugerem sobre instrumentos, lotes de reagentes e os próprios registros. Nada disso diz que alguém agiu mal: olhe antes de perguntar e pergunte antes de decidir.");
+    public static readonly Text SecondLookEmpty = new("Nothing asks for a second look", "Nada pide una segunda mirada", "Nada pede uma segunda olhada");
     public static readonly Text Answer = new("Answer", "Respuesta", "Resposta");
     public static readonly Text TakeOn = new("Take this on", "Encargarse de esto", "Assumir isto");
     public static readonly Text Owner = new("Who looks after it", "Quién se encarga", "Quem cuida disso");

@@ -41,6 +41,10 @@ public static class VisitsTexts
         "Says that a supervisor has looked at the visit.",
         "Indica que un supervisor ha mirado la visita.",
         "Indica que um supervisor olhou a visita.");
+    public static readonly Text DidNotHold = new(
+        "Something in it did not hold (say what in the note)",
+        "Algo en ella no se sostuvo (diga qué en la nota)",
+        "Algo nela não se sustentou (diga o quê na nota)");
     public static readonly Text RestoreMeans = new(
         "The visit counts again, and figures are worked out anew.",
         "La visita vuelve a contar y las cifras se calculan de nuevo.",
