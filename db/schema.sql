@@ -430,7 +430,7 @@ CREATE TABLE "Systems" (
     "RetiredWhy" TEXT NULL,
     "AssessmentDue" INTEGER NULL,
     "AssessedAt" INTEGER NULL,
-    "EngineVersion" TEXT NULL,
+    "EngineVersion" TEXT NULL, "Ahead" TEXT NULL,
     CONSTRAINT "FK_Systems_Customers_CustomerId" FOREIGN KEY ("CustomerId") REFERENCES "Customers" ("Id") ON DELETE RESTRICT,
     CONSTRAINT "FK_Systems_Sites_SiteId" FOREIGN KEY ("SiteId") REFERENCES "Sites" ("Id") ON DELETE RESTRICT
 );

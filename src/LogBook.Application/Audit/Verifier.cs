@@ -214,6 +214,11 @@ public sealed class Verifier(LogBookStore store, SetUpStore setUp)
             {
                 faults.Add($"{records.Site.Code}/{system.Code}: the stored figures are not what the documents say");
             }
+
+            if (system.Ahead is not null && system.Ahead != KeptAhead.Text(rebuilt.Ahead))
+            {
+                faults.Add($"{records.Site.Code}/{system.Code}: what is kept of its clocks and drums is not what the documents say");
+            }
         }
 
         return current.Count;

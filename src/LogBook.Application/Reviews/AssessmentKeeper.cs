@@ -112,7 +112,7 @@ public sealed class AssessmentKeeper(LogBookStore store, SetUpStore setUp, Round
     private static bool IsDue(SystemRow system, SiteRow site, EngineSettings engine, DateTime now)
     {
         var zone = TimeZoneInfo.FindSystemTimeZoneById(site.TimeZone);
-        return system.AssessmentDue is not null || system.EngineVersion != engine.For(site.Code, system.Code).Version || system.AssessedAt is not { } assessed
+        return system.AssessmentDue is not null || system.EngineVersion != engine.For(site.Code, system.Code).Version || system.Ahead is null || system.AssessedAt is not { } assessed
             || TimeZoneInfo.ConvertTimeFromUtc(assessed, zone).Date < TimeZoneInfo.ConvertTimeFromUtc(now, zone).Date;
     }
 
@@ -215,10 +215,12 @@ public sealed class AssessmentKeeper(LogBookStore store, SetUpStore setUp, Round
             row => row.Id);
 
         // Records that came in while this was judged keep the system due.
+        var ahead = KeptAhead.Text(result.Ahead);
         await db.Systems.Where(row => row.Id == system.Id).ExecuteUpdateAsync(
             set => set
                 .SetProperty(row => row.AssessedAt, result.AsOf)
                 .SetProperty(row => row.EngineVersion, result.EngineVersion)
+                .SetProperty(row => row.Ahead, ahead)
                 .SetProperty(row => row.AssessmentDue, row => row.AssessmentDue == system.AssessmentDue ? null : row.AssessmentDue),
             cancellationToken);
     }

@@ -3,6 +3,7 @@ using LogBook.Domain.Findings;
 using LogBook.Domain.History;
 using LogBook.Domain.Programmes;
 using LogBook.Domain.Rounds;
+using LogBook.Domain.Rounds.Planning;
 using LogBook.Domain.Sites;
 
 namespace LogBook.Domain.Assessments;
@@ -104,8 +105,11 @@ internal sealed class Replay
         [.. _facts.SelectMany(visit => visit.Figures)])
     {
         Clues = new SystemClues(SetUp.Site.Code, SetUp.System.Code, [.. _clues]),
+        Ahead = _facts.Count == 0 ? SystemAhead.Nothing : AheadReader.Of(_facts[^1], SetUp.DayOf(asOf), IsDoubted),
         NotJudged = [.. NotJudgedLast().OrderBy(n => n.Kind, StringComparer.Ordinal).ThenBy(n => FindingLedger.KeyOf(n.About), StringComparer.Ordinal)],
     };
+
+    private bool IsDoubted(Guid visit) => _factClues.Find(clues => clues.VisitId == visit) is { } clues && SecondLookSigns.Suffice(clues.Signs);
 
     private void Take(ReplayStep step)
     {

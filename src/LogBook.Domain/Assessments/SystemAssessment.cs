@@ -1,5 +1,6 @@
 using LogBook.Domain.Findings;
 using LogBook.Domain.Rounds;
+using LogBook.Domain.Rounds.Planning;
 
 namespace LogBook.Domain.Assessments;
 
@@ -23,4 +24,7 @@ public sealed record SystemAssessment(
 
     /// <summary>What its records tell about the meters, lots and people it shares with other systems, for the round-wide assessment.</summary>
     public SystemClues Clues { get; init; } = new(Site, System, []);
+
+    /// <summary>What lies ahead: clocks, drums, promises, and what a visit usually takes.</summary>
+    public SystemAhead Ahead { get; init; } = SystemAhead.Nothing;
 }

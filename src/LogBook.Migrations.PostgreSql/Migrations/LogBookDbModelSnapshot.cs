@@ -951,6 +951,9 @@ namespace LogBook.Migrations.PostgreSql.Migrations
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
 
+                    b.Property<string>("Ahead")
+                        .HasColumnType("text");
+
                     b.Property<DateTime?>("AssessedAt")
                         .HasColumnType("timestamp with time zone");
 

@@ -918,6 +918,9 @@ namespace LogBook.Migrations.Sqlite.Migrations
                         .ValueGeneratedOnAdd()
                         .HasColumnType("INTEGER");
 
+                    b.Property<string>("Ahead")
+                        .HasColumnType("TEXT");
+
                     b.Property<long?>("AssessedAt")
                         .HasColumnType("INTEGER");
 

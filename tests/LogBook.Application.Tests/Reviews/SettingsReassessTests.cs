@@ -61,6 +61,31 @@ public sealed class SettingsReassessTests
     }
 
     [Fact]
+    public async Task AssessAll_Always_KeepsWhatLiesAheadAsTheDocumentsSay()
+    {
+        var round = new RoundBuilder { Sites = ["S-1", "S-2"], VisitsEach = 8 };
+        await using var database = await StartAsync(round);
+        Task<List<string?>> AheadAsync() => database.Get<LogBookStore>().ReadAsync(database.Supervisor, db => db.Systems.Select(row => row.Ahead).ToListAsync());
+
+        var kept = await AheadAsync();
+
+        Assert.Equal(2, kept.Count);
+        Assert.All(kept, text => Assert.NotEmpty(KeptAhead.Read(text).Tests));
+        await database.Get<LogBookStore>().WriteAsync(database.Supervisor, db => db.Systems.ExecuteUpdateAsync(set => set.SetProperty(row => row.Ahead, "{}")));
+        Assert.Equal(2, (await database.Get<Verifier>().VerifyAsync(database.Supervisor)).Faults.Count(fault => fault.Contains("clocks and drums", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public async Task AssessDue_NothingKeptOfWhatLiesAhead_IsDue()
+    {
+        var round = new RoundBuilder { Sites = ["S-1", "S-2"], VisitsEach = 8 };
+        await using var database = await StartAsync(round);
+        await database.Get<LogBookStore>().WriteAsync(database.Supervisor, db => db.Systems.ExecuteUpdateAsync(set => set.SetProperty(row => row.Ahead, (string?)null)));
+
+        Assert.Equal(2, await database.Get<AssessmentKeeper>().AssessDueAsync(database.Supervisor));
+    }
+
+    [Fact]
     public async Task AssessDue_MarkOfOtherSettings_IsDueThoughNothingSaysSo()
     {
         var round = new RoundBuilder { Sites = ["S-1", "S-2"], VisitsEach = 8 };

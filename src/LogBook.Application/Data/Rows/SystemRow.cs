@@ -36,4 +36,7 @@ public sealed class SystemRow : ICustomerOwned, IVersioned, IRetirable
 
     /// <summary>Version of the rules that made it.</summary>
     public string? EngineVersion { get; set; }
+
+    /// <summary>What lies ahead of it, as JSON; made with the stored assessment, null before the first.</summary>
+    public string? Ahead { get; set; }
 }

@@ -1,0 +1,69 @@
+namespace LogBook.Domain.Rounds.Planning;
+
+/// <summary>Who goes where on a day, and in which order. A site stands in it once; each act gives a new plan.</summary>
+/// <remarks>The one record of assignments by day: whoever hands a day to somebody else hands over what stands here.</remarks>
+/// <param name="Day">The day, in the zone of each site.</param>
+public sealed record DayPlan(DateOnly Day)
+{
+    private static readonly StringComparer Codes = StringComparer.OrdinalIgnoreCase;
+
+    /// <summary>Stops; those of one person stand in the order in which they are to be made.</summary>
+    public IReadOnlyList<PlannedStop> Stops { get; init => field = value ?? []; } = [];
+
+    /// <summary>Stops of a person, in order.</summary>
+    /// <param name="person">Code.</param>
+    /// <returns>The stops.</returns>
+    public IReadOnlyList<PlannedStop> Of(string person) => [.. Stops.Where(stop => Codes.Equals(stop.Person, person))];
+
+    /// <summary>The stop at a site, or null.</summary>
+    /// <param name="site">Code.</param>
+    /// <returns>The stop.</returns>
+    public PlannedStop? At(string site) => Stops.FirstOrDefault(stop => Codes.Equals(stop.Site, site));
+
+    /// <summary>Puts a site on a person's day, behind what stands there; takes it off whoever had it.</summary>
+    /// <param name="site">Code of the site.</param>
+    /// <param name="person">Code of the person.</param>
+    /// <returns>The plan; the same one where nothing changes.</returns>
+    public DayPlan Assign(string site, string person) => At(site) is { } standing && Codes.Equals(standing.Person, person)
+        ? this
+        : this with { Stops = [.. Without(site), new PlannedStop(site, person)] };
+
+    /// <summary>Takes a site off the day.</summary>
+    /// <param name="site">Code of the site.</param>
+    /// <returns>The plan; the same one where it did not stand in it.</returns>
+    public DayPlan TakeOff(string site) => At(site) is null ? this : this with { Stops = [.. Without(site)] };
+
+    /// <summary>Moves a stop within its person's day.</summary>
+    /// <param name="site">Code of the site.</param>
+    /// <param name="steps">Below 0 for earlier, above 0 for later; it stays within the day.</param>
+    /// <returns>The plan; the same one where it cannot move.</returns>
+    public DayPlan Move(string site, int steps)
+    {
+        if (At(site) is not { } moved)
+        {
+            return this;
+        }
+
+        var own = Of(moved.Person).ToList();
+        var from = own.IndexOf(moved);
+        var to = Math.Clamp(from + steps, 0, own.Count - 1);
+        if (from == to)
+        {
+            return this;
+        }
+
+        own.RemoveAt(from);
+        own.Insert(to, moved);
+        return this with { Stops = [.. Stops.Where(stop => !Codes.Equals(stop.Person, moved.Person)), .. own] };
+    }
+
+    /// <summary>Hands all stops of a person to another, behind what stands there, in their order.</summary>
+    /// <param name="from">Code of who hands over.</param>
+    /// <param name="to">Code of who takes over.</param>
+    /// <returns>The plan; the same one where there is nothing to hand over.</returns>
+    public DayPlan HandOver(string from, string to) => Codes.Equals(from, to) || Of(from).Count == 0
+        ? this
+        : this with { Stops = [.. Stops.Where(stop => !Codes.Equals(stop.Person, from)), .. Of(from).Select(stop => stop with { Person = to })] };
+
+    private IEnumerable<PlannedStop> Without(string site) => Stops.Where(stop => !Codes.Equals(stop.Site, site));
+}

@@ -1,0 +1,6 @@
+namespace LogBook.Domain.Rounds.Planning;
+
+/// <summary>A stop of a day's plan.</summary>
+/// <param name="Site">Code of the site.</param>
+/// <param name="Person">Code of the technician who goes.</param>
+public sealed record PlannedStop(string Site, string Person);
