@@ -5,6 +5,7 @@ using LogBook.Application.History;
 using LogBook.Application.Imports;
 using LogBook.Application.Mail;
 using LogBook.Application.Notices;
+using LogBook.Application.Planning;
 using LogBook.Application.Reviews;
 using LogBook.Application.Search;
 using LogBook.Application.Sites;
@@ -58,6 +59,9 @@ public static class LogBookServices
         services.AddSingleton<SitesQuery>();
         services.AddSingleton<SiteCardQuery>();
         services.AddSingleton<TodaysRoundQuery>();
+        services.AddSingleton<PlanStore>();
+        services.AddSingleton<PlanQuery>();
+        services.AddSingleton<PackQuery>();
         services.AddSingleton<VisitsQuery>();
         services.AddSingleton<VisitQuery>();
         services.AddSingleton<SearchQuery>();

@@ -4,4 +4,8 @@ namespace LogBook.Application.DueLists;
 /// <param name="Site">The site with its clock.</param>
 /// <param name="OwnLast">Day of the person's own last visit; null when never or for the whole firm's round.</param>
 /// <param name="Since">What changed since then, latest first.</param>
-public sealed record RoundStop(SiteDueRow Site, DateOnly? OwnLast, IReadOnlyList<SinceEntry> Since);
+public sealed record RoundStop(SiteDueRow Site, DateOnly? OwnLast, IReadOnlyList<SinceEntry> Since)
+{
+    /// <summary>Code of the person who is planned to go there today; null where nobody is.</summary>
+    public string? PlannedFor { get; init; }
+}

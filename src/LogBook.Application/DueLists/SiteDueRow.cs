@@ -1,3 +1,5 @@
+using LogBook.Domain.Rounds.Planning;
+
 namespace LogBook.Application.DueLists;
 
 /// <summary>A site with its clock.</summary>
@@ -25,4 +27,26 @@ public sealed record SiteDueRow(
     DateOnly? DueOn,
     int? DueInDays,
     bool IsLate,
-    SeverityCounts Open);
+    SeverityCounts Open)
+{
+    /// <summary>All that makes the site due, the most urgent first; empty for a viewer who is not of the firm, and where nothing runs.</summary>
+    public IReadOnlyList<DueReason> Reasons { get; init; } = [];
+
+    /// <summary>Minutes that a visit needs; null where it was not asked for.</summary>
+    public VisitNeed? Need { get; init; }
+
+    /// <summary>Codes of its systems by their keys in the database.</summary>
+    internal IReadOnlyDictionary<int, string> SystemCodes { get; init; } = new Dictionary<int, string>();
+
+    /// <summary>Day at the site.</summary>
+    public DateOnly Today { get; init; }
+
+    /// <summary>Day of the most urgent clock; null where none runs.</summary>
+    public DateOnly? UrgentOn => Reasons.Count > 0 ? Reasons[0].Day : DueOn;
+
+    /// <summary>Days until then; negative when it has passed.</summary>
+    public int? UrgentInDays => UrgentOn?.DayNumber - Today.DayNumber;
+
+    /// <summary>How the site stands: as the worst of its clocks does.</summary>
+    public DueStanding Standing => Reasons.Count == 0 ? DueStanding.Later : Reasons.Min(reason => reason.On(Today));
+}

@@ -1,9 +1,11 @@
 using LogBook.Application.Data;
 using LogBook.Application.History;
+using LogBook.Application.Planning;
 using LogBook.Application.Reviews;
 using LogBook.Domain.Findings;
 using LogBook.Domain.History;
 using LogBook.Domain.Languages;
+using LogBook.Domain.Rounds.Planning;
 using LogBook.Domain.Sites;
 using LogBook.Domain.Visits;
 using Microsoft.EntityFrameworkCore;
@@ -12,8 +14,8 @@ using Microsoft.EntityFrameworkCore;
 
 namespace LogBook.Application.DueLists;
 
-/// <summary>Today's round: a technician's own sites with what changed since the last visit, or all sites for who reviews. Eight statements at most.</summary>
-public sealed class TodaysRoundQuery(LogBookStore store, SitesQuery sites)
+/// <summary>Today's round: what is planned for a technician today, in its order, then the own sites, with what changed since the last visit; all sites for who reviews. Eight statements at most.</summary>
+public sealed class TodaysRoundQuery(LogBookStore store, SitesQuery sites, TimeProvider clock)
 {
     /// <summary>Entries told for a site; the rest is on its page.</summary>
     public const int MostEntries = 12;
@@ -26,31 +28,49 @@ public sealed class TodaysRoundQuery(LogBookStore store, SitesQuery sites)
             return null;
         }
 
-        if (viewer.Role != PersonRole.Technician || viewer.PersonCode is null)
+        // Day by day of the calendar: which of them is today is a matter of each site's zone.
+        var now = DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime);
+        var plans = await store.ReadAsync(viewer, db => PlanStore.DaysAsync(db, now.AddDays(-1), now.AddDays(1), cancellationToken), cancellationToken);
+        PlannedStop? PlannedAt(SiteDueRow site) => plans.GetValueOrDefault(site.Today)?.Plan.At(site.Code);
+        if (viewer.Role != PersonRole.Technician || viewer.PersonCode is not { } person)
         {
             var all = await sites.ListAsync(viewer, null, cancellationToken);
-            return new Round(null, [.. all.Select(site => new RoundStop(site, null, []))]);
+            return new Round(null, [.. MostUrgentFirst(all).Select(site => new RoundStop(site, null, []) { PlannedFor = PlannedAt(site)?.Person })]);
         }
 
-        var own = await sites.ListAsync(viewer, viewer.PersonCode, cancellationToken);
-        var since = await SinceAsync(viewer, viewer.PersonCode, cancellationToken);
+        var planned = plans.Values.SelectMany(kept => kept.Plan.Of(person)).Select(stop => CodeKeys.Of(stop.Site)).Distinct().ToList();
+        var known = await sites.ListAsync(viewer, person, planned, cancellationToken);
+        var own = known.Where(site => CodeKeys.Of(site.AssignedTo ?? "") == CodeKeys.Of(person) || IsFor(PlannedAt(site), person)).ToList();
+        var since = await SinceAsync(viewer, person, own, cancellationToken);
         return new Round(
-            viewer.PersonCode,
+            person,
             [
-                .. own.Select(site => since.TryGetValue(site.Code, out var told)
-                    ? new RoundStop(site, told.OwnLast, told.Entries)
-                    : new RoundStop(site, null, [])),
+                .. MostUrgentFirst(own)
+                    .Select(site => (site, stop: PlannedAt(site)))
+                    .OrderBy(pair => IsFor(pair.stop, person) ? PlaceOf(plans[pair.site.Today].Plan, pair.stop!) : int.MaxValue)
+                    .Select(pair => (since.TryGetValue(pair.site.Code, out var told)
+                        ? new RoundStop(pair.site, told.OwnLast, told.Entries)
+                        : new RoundStop(pair.site, null, [])) with { PlannedFor = pair.stop?.Person }),
             ]);
     }
 
-    private async Task<Dictionary<string, (DateOnly OwnLast, IReadOnlyList<SinceEntry> Entries)>> SinceAsync(Viewer viewer, string person, CancellationToken cancellationToken) => await store.ReadAsync(
+    private static bool IsFor(PlannedStop? stop, string person) => stop is not null && CodeKeys.Of(stop.Person) == CodeKeys.Of(person);
+
+    private static int PlaceOf(DayPlan plan, PlannedStop stop) => plan.Of(stop.Person).ToList().IndexOf(stop);
+
+    private static IEnumerable<SiteDueRow> MostUrgentFirst(IEnumerable<SiteDueRow> sites) => sites
+        .OrderBy(site => site.UrgentInDays ?? int.MaxValue).ThenByDescending(site => site.Open.Act).ThenBy(site => site.Code, StringComparer.OrdinalIgnoreCase);
+
+    private async Task<Dictionary<string, (DateOnly OwnLast, IReadOnlyList<SinceEntry> Entries)>> SinceAsync(
+        Viewer viewer, string person, IReadOnlyList<SiteDueRow> own, CancellationToken cancellationToken) => await store.ReadAsync(
         viewer,
         async db =>
         {
             var key = CodeKeys.Of(person);
+            var codes = own.Select(site => site.Code).ToList();
             var lastOwn = await db.Visits
                 .Where(visit => visit.VoidedAt == null && visit.Technician.ToUpper() == key && visit.Kind != VisitKind.Delivery && visit.Kind != VisitKind.Result)
-                .Join(db.Sites.Where(site => site.AssignedTo == key && site.RetiredAt == null), visit => visit.SiteId, site => site.Id, (visit, site) => new { site.Id, site.Code, site.TimeZone, visit.ArrivedAt, visit.LeftAt })
+                .Join(db.Sites.Where(site => codes.Contains(site.Code)), visit => visit.SiteId, site => site.Id, (visit, site) => new { site.Id, site.Code, site.TimeZone, visit.ArrivedAt, visit.LeftAt })
                 .GroupBy(pair => new { pair.Id, pair.Code, pair.TimeZone })
                 .Select(group => new { group.Key.Id, group.Key.Code, group.Key.TimeZone, Arrived = group.Max(pair => pair.ArrivedAt), Left = group.Max(pair => pair.LeftAt) })
                 .ToListAsync(cancellationToken);
@@ -78,7 +98,7 @@ public sealed class TodaysRoundQuery(LogBookStore store, SitesQuery sites)
                 .Where(finding => finding.SiteId != null && ids.Contains(finding.SiteId.Value) && finding.FirstSeen >= earliestDay && (finding.State == FindingState.Open || finding.State == FindingState.Acknowledged))
                 .Select(finding => new { finding.SiteId, finding.SystemId, finding.Kind, finding.AboutKey, finding.FirstSeen, finding.FirstVisit, finding.Severity })
                 .ToListAsync(cancellationToken);
-            var systemCodes = await db.Systems.Where(system => ids.Contains(system.SiteId)).Select(system => new { system.Id, system.Code }).ToDictionaryAsync(system => system.Id, system => system.Code, cancellationToken);
+            var systemCodes = own.SelectMany(site => site.SystemCodes).ToDictionary();
 
             return lastOwn.ToDictionary(
                 site => site.Code,

@@ -221,7 +221,7 @@ public sealed class SetUpStore(LogBookStore store, TimeProvider clock)
         var customers = await db.Customers.Select(r => new { r.Id, r.CodeKey, r.Document, r.RetiredAt }).ToListAsync(cancellationToken);
         var sites = await db.Sites.Select(r => new { r.Document, r.RetiredAt }).ToListAsync(cancellationToken);
         var systems = await db.Systems.Select(r => new { r.Document, r.RetiredAt }).ToListAsync(cancellationToken);
-        var others = await db.SetUp.Select(r => new { r.Kind, r.Document, r.RetiredAt }).ToListAsync(cancellationToken);
+        var others = await db.SetUp.Where(r => r.Kind != SetUpKind.DayPlan).Select(r => new { r.Kind, r.Document, r.RetiredAt }).ToListAsync(cancellationToken);
         var engine = EngineSettings.Of(SettingStore.ChangesOf(others.Where(r => r.Kind == SetUpKind.Setting && r.RetiredAt is null).Select(r => r.Document)));
         FirmSetUp Make(bool withRetired)
         {

@@ -1,4 +1,5 @@
 using LogBook.Application.Data;
+using LogBook.Application.Planning;
 using LogBook.Application.Sites;
 using LogBook.Domain.Exchange;
 using LogBook.Domain.Sites;
@@ -8,7 +9,7 @@ using Microsoft.EntityFrameworkCore;
 namespace LogBook.Application.Visits;
 
 /// <summary>What the visit form needs beside its draft: the set-up and each site's last visits.</summary>
-public sealed class RoundQuery(LogBookStore store, SetUpStore setUp)
+public sealed class RoundQuery(LogBookStore store, SetUpStore setUp, TimeProvider clock)
 {
     /// <summary>Visits per site that a form compares with.</summary>
     public const int VisitsPerSite = 12;
@@ -29,9 +30,16 @@ public sealed class RoundQuery(LogBookStore store, SetUpStore setUp)
         var sites = firm.Sites;
         if (!whole && viewer is { Role: PersonRole.Technician, PersonCode: { } person })
         {
+            // What is planned for somebody today is on the round too, whoever's site it is.
+            var today = DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime);
             var own = await store.ReadAsync(
                 viewer,
-                db => db.Sites.Where(site => site.RetiredAt == null && site.AssignedTo == CodeKeys.Of(person)).Select(site => site.Code).ToListAsync(cancellationToken),
+                async db =>
+                {
+                    var plans = await PlanStore.DaysAsync(db, today.AddDays(-1), today.AddDays(1), cancellationToken);
+                    var planned = plans.Values.SelectMany(kept => kept.Plan.Of(person)).Select(stop => CodeKeys.Of(stop.Site)).Distinct().ToList();
+                    return await db.Sites.Where(site => site.RetiredAt == null && (site.AssignedTo == CodeKeys.Of(person) || planned.Contains(site.CodeKey))).Select(site => site.Code).ToListAsync(cancellationToken);
+                },
                 cancellationToken);
             sites = own.Count == 0 ? sites : [.. sites.Where(site => own.Contains(site.Code, StringComparer.OrdinalIgnoreCase))];
         }

@@ -67,14 +67,14 @@ public static class TabletEndpoints
     private static TabletStop StopOf(RoundStop stop) => new(
         stop.Site.Code,
         stop.Site.Name,
-        DueWords.Shape(stop.Site) switch
+        DueWords.UrgentShape(stop.Site) switch
         {
             StateKind.Act => "late",
             StateKind.Plan => "due",
             StateKind.Watch => "soon",
             _ => "later",
         },
-        TabletWords.Of(language => DueWords.Due(stop.Site, language)),
+        TabletWords.Of(language => DueWords.UrgentWithReason(stop.Site, language)),
         TabletWords.Of(language => stop.Site.LastVisit is { } day ? $"{Shown.Day(day, language)}, {DueWords.Ago(stop.Site, language)}" : DueWords.Ago(stop.Site, language)),
         [.. stop.Since.Select(entry => TabletWords.Of(language => $"{Shown.Day(entry.Day, language)}: {entry.Words.In(language)}"))]);
 

@@ -11,6 +11,7 @@ public static class FrameTexts
 
     public static readonly Text Sections = new("Sections", "Secciones", "Seções");
 
+    public static readonly Text Plan = new("Plan", "Plan", "Plano");
     public static readonly Text TodaysRound = new("Today's round", "Ronda de hoy", "Ronda de hoje");
 
     public static readonly Text NeedsAttention = new("Needs attention", "Requiere atención", "Requer atenção");

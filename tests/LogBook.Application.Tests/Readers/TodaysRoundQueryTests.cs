@@ -1,3 +1,4 @@
+using LogBook.Domain.Rounds.Planning;
 using LogBook.Application.DueLists;
 using LogBook.Testing.Readers;
 using LogBook.Domain.Exchange;
@@ -70,6 +71,44 @@ public sealed class TodaysRoundQueryTests
     }
 
     [Fact]
+    public async Task OfAsync_DrumRunsOutBeforeTheVisitIsDue_StandsFirstWithItsReason()
+    {
+        await using var firm = await ReadingFirm.CreateAsync();
+        var today = firm.Clock.GetUtcNow().UtcDateTime;
+        var soon = await firm.AddSiteAsync("NUR-1", everyDays: 7);
+        var drum = await firm.AddSiteAsync("YAF-1", everyDays: 28);
+        await firm.AddVisitAsync(soon, ReadingFirm.VisitOf("NUR-1", today.AddDays(-4), 1350));
+        await firm.AddVisitAsync(drum, ReadingFirm.VisitOf("YAF-1", today.AddDays(-4), 1350));
+        var day = DateOnly.FromDateTime(today);
+        await firm.SetAheadAsync(drum, new SystemAhead { Drums = [new DrumAhead("D-INH", "P-40", day.AddDays(-4), 5, 1) { From = day.AddDays(1), To = day.AddDays(4) }] });
+        await firm.AddFindingAsync(soon, FindingKinds.WaterLoss, Severity.Plan, day.AddDays(-9));
+
+        var stops = (await Query(firm).OfAsync(ReadingFirm.Technician))!.Stops;
+
+        Assert.Equal([("YAF-1", 1), ("NUR-1", 3)], stops.Select(stop => (stop.Site.Code, stop.Site.UrgentInDays!.Value)));
+        Assert.StartsWith("drum of P-40 (D-INH) runs out about ", stops[0].Site.Reasons[0].Words.In(Language.English), StringComparison.Ordinal);
+        Assert.Equal(24, stops[0].Site.DueInDays);
+    }
+
+    [Fact]
+    public async Task OfAsync_ActFindingUnanswered_IsDueSinceItWasSeenUntilSomebodyTakesItOn()
+    {
+        await using var firm = await ReadingFirm.CreateAsync();
+        var today = firm.Clock.GetUtcNow().UtcDateTime;
+        var day = DateOnly.FromDateTime(today);
+        var (open, taken) = (await firm.AddSiteAsync("YAF-1"), await firm.AddSiteAsync("NUR-1"));
+        await firm.AddVisitAsync(open, ReadingFirm.VisitOf("YAF-1", today.AddDays(-2), 1350));
+        await firm.AddVisitAsync(taken, ReadingFirm.VisitOf("NUR-1", today.AddDays(-2), 1350));
+        await firm.AddFindingAsync(open, FindingKinds.MicrobiologyHigh, Severity.Act, day.AddDays(-1));
+        await firm.AddFindingAsync(taken, FindingKinds.MicrobiologyHigh, Severity.Act, day.AddDays(-1), state: FindingState.Acknowledged);
+
+        var stops = (await Query(firm).OfAsync(ReadingFirm.Technician))!.Stops;
+
+        Assert.Equal([("YAF-1", -1), ("NUR-1", 5)], stops.Select(stop => (stop.Site.Code, stop.Site.UrgentInDays!.Value)));
+        Assert.Equal(new SeverityCounts(1, 0, 0), stops[1].Site.Open);
+    }
+
+    [Fact]
     [Trait("goal", "P2")]
     public async Task OfAsync_TenTimesTheSites_SendsTheSameFewStatements()
     {
@@ -87,5 +126,5 @@ public sealed class TodaysRoundQueryTests
         Assert.InRange(many, 1, 8);
     }
 
-    private static TodaysRoundQuery Query(ReadingFirm firm) => new(firm.Store, new SitesQuery(firm.Store, firm.Clock));
+    private static TodaysRoundQuery Query(ReadingFirm firm) => new(firm.Store, new SitesQuery(firm.Store, firm.Clock), firm.Clock);
 }

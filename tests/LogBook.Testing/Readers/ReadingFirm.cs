@@ -1,10 +1,12 @@
 using System.Text.Json;
+using System.Text.Json.Serialization;
 using LogBook.Application.Data;
 using LogBook.Application.Visits;
 using LogBook.Domain.Exchange;
 using LogBook.Domain.Findings;
 using LogBook.Domain.Languages;
 using LogBook.Domain.Programmes;
+using LogBook.Domain.Rounds.Planning;
 using LogBook.Domain.Sites;
 using LogBook.Domain.Visits;
 using Microsoft.Data.Sqlite;
@@ -18,6 +20,8 @@ namespace LogBook.Testing.Readers;
 public sealed class ReadingFirm : IAsyncDisposable
 {
     public static readonly DateTime Start = new(2025, 3, 3, 9, 0, 0, DateTimeKind.Utc);
+
+    private static readonly JsonSerializerOptions AheadJson = new(JsonSerializerDefaults.Web) { Converters = { new JsonStringEnumConverter(JsonNamingPolicy.CamelCase) } };
 
     private readonly string _folder = Directory.CreateTempSubdirectory("logbook-reading").FullName;
 
@@ -134,6 +138,42 @@ public sealed class ReadingFirm : IAsyncDisposable
             Portuguese = JsonSerializer.Serialize(finding with { Text = "dito em português" }, ExchangeJson.Default.Finding),
             EngineVersion = "1",
         });
+    }
+
+    /// <summary>What the assessment of a system keeps of its clocks and drums.</summary>
+    public Task SetAheadAsync((int Customer, int Site, int System) at, SystemAhead ahead) => Store.WriteAsync(Viewer.System("test"), async db =>
+        (await db.Systems.AsTracking().SingleAsync(system => system.Id == at.System)).Ahead = JsonSerializer.Serialize(ahead, AheadJson));
+
+    /// <summary>Numbers of a site's only system.</summary>
+    public Task<(int Customer, int Site, int System)> SystemAsync(string site) => Store.ReadAsync(Viewer.System("test"), async db =>
+    {
+        var found = await db.Systems.Join(db.Sites.Where(row => row.Code == site), system => system.SiteId, row => row.Id, (system, _) => system).SingleAsync();
+        return (found.CustomerId, found.SiteId, found.Id);
+    });
+
+    /// <summary>Products of the firm.</summary>
+    public async Task AddProductsAsync(params IReadOnlyList<Product> products)
+    {
+        foreach (var product in products)
+        {
+            await AddAsync(new SetUpRow
+            {
+                Kind = SetUpKind.Product, Code = product.Code, CodeKey = CodeKeys.Of(product.Code), Name = product.Name, Document = JsonSerializer.Serialize(product, ExchangeJson.Default.Product),
+            });
+        }
+    }
+
+    /// <summary>People of the firm, and the firm's own row.</summary>
+    public async Task AddPeopleAsync(params IReadOnlyList<Person> people)
+    {
+        await AddAsync(new FirmRow { Id = 1, Name = "Quernwath Cooling Water Services", CreatedAt = Start, FirstRunDone = true });
+        foreach (var person in people)
+        {
+            await AddAsync(new SetUpRow
+            {
+                Kind = SetUpKind.Person, Code = person.Code, CodeKey = CodeKeys.Of(person.Code), Name = person.Name, Document = JsonSerializer.Serialize(person, ExchangeJson.Default.Person),
+            });
+        }
     }
 
     public Task AddAsync(object row) => Store.WriteAsync(Viewer.System("test"), async db =>

@@ -18,4 +18,7 @@ public enum SetUpKind
 
     /// <summary>The firm's own quick phrases, one record; not part of the exchange format.</summary>
     Phrases,
+
+    /// <summary>Who goes where on a day; not part of the exchange format.</summary>
+    DayPlan,
 }

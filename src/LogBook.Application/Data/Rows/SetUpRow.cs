@@ -1,6 +1,6 @@
 namespace LogBook.Application.Data;
 
-/// <summary>A set-up record of the firm itself: person, product, instrument, lot, rule, test or setting of the engine.</summary>
+/// <summary>A set-up record of the firm itself: person, product, instrument, lot, rule, test, setting of the engine or plan of a day.</summary>
 public sealed class SetUpRow : IVersioned, IRetirable
 {
     public int Id { get; set; }

@@ -21,6 +21,7 @@ public static class NavigationEntries
 
     private static readonly NavigationEntry[] Rest =
     [
+        new("/round/plan", FrameTexts.Plan, false, Keepers),
         new("/sites", FrameTexts.Sites, false, All),
         new("/visits", FrameTexts.Visits, false, All),
         new("/visits/review", ReviewPageTexts.Title, false, Keepers),

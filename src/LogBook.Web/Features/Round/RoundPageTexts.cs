@@ -18,8 +18,11 @@ public static class RoundPageTexts
     public static readonly Text NeverHere = new("You have not been here yet", "Usted aún no ha estado aquí", "Você ainda não esteve aqui");
     public static readonly Text Changes = new("{0} changes", "{0} cambios", "{0} mudanças");
     public static readonly Text OneChange = new("1 change", "1 cambio", "1 mudança");
+    public static readonly Text PlannedToday = new("Planned for you today", "Planificado para usted hoy", "Planejado para você hoje");
     public static readonly Text DueNow = new("Due", "Vencen", "Vencem");
     public static readonly Text DueSoon = new("Next days", "Próximos días", "Próximos dias");
     public static readonly Text Later = new("Later", "Más tarde", "Mais tarde");
+    public static readonly Text Because = new("Why", "Por qué", "Por quê");
+    public static readonly Text FurtherAhead = new("{0} further ahead", "{0} más adelante", "{0} mais adiante");
     public static readonly Text WithoutClock = new("Without a due day", "Sin día previsto", "Sem dia previsto");
 }

@@ -1,0 +1,40 @@
+using LogBook.Web.Features.Help;
+
+namespace LogBook.Web.Features.Round.Plan;
+
+/// <summary>Help of the plan and the pack list.</summary>
+public sealed class PlanHelp : IHelpSource
+{
+    /// <inheritdoc />
+    public IReadOnlyList<HelpPage> Pages { get; } =
+    [
+        new(
+            "plan",
+            PlanPageTexts.Title,
+            [
+                new(
+                    "Who goes where on which day. A supervisor plans sites for a technician, one by one or all that are due on a day; a technician sees the own stops. Both change the order of stops by the buttons beside them. The technician's round, here and on the tablet, follows the plan of the day.",
+                    "Quién va a dónde y qué día. Un supervisor planifica sitios para un técnico, uno a uno o todos los que vencen en un día; un técnico ve sus propias paradas. Ambos cambian el orden con los botones de cada parada. La ronda del técnico, aquí y en la tableta, sigue el plan del día.",
+                    "Quem vai aonde e em que dia. Um supervisor planeja locais para um técnico, um a um ou todos os que vencem em um dia; um técnico vê as próprias paradas. Ambos mudam a ordem pelos botões de cada parada. A ronda do técnico, aqui e no tablet, segue o plano do dia."),
+                new(
+                    "The minutes of a stop are the median of the site's own routine visits that nobody doubts; where there are few, a rule of thumb that says so. They are summed against the length of a day; the way between sites is not in them. The plan is kept with its versions: when somebody else was faster, the page shows what stands now.",
+                    "Los minutos de una parada son la mediana de las visitas de rutina del propio sitio de las que nadie duda; donde hay pocas, una regla aproximada que lo dice. Se suman frente a la duración de un día; el camino entre sitios no está incluido. El plan se guarda con sus versiones: si otra persona fue más rápida, la página muestra lo que vale ahora.",
+                    "Os minutos de uma parada são a mediana das visitas de rotina do próprio local das quais ninguém duvida; onde há poucas, uma regra aproximada que o diz. São somados diante da duração de um dia; o caminho entre locais não está incluído. O plano é guardado com suas versões: se outra pessoa foi mais rápida, a página mostra o que vale agora."),
+            ],
+            PlanLinks.Plan),
+        new(
+            "pack-list",
+            PlanPageTexts.Pack,
+            [
+                new(
+                    "What to pack for the planned stops of a day: reagents with their lots and which of them expire, bottles and dip slides, product with suggested litres, and instruments whose check in a standard is due. It can be printed.",
+                    "Qué preparar para las paradas planificadas de un día: reactivos con sus lotes y cuáles caducan, frascos y láminas de cultivo, producto con litros sugeridos e instrumentos cuya comprobación con patrón vence. Se puede imprimir.",
+                    "O que preparar para as paradas planejadas de um dia: reagentes com seus lotes e quais vencem, frascos e lâminas de cultura, produto com litros sugeridos e instrumentos cuja verificação com padrão vence. Pode ser impressa."),
+                new(
+                    "Suggested litres come from the use and stock that the run-out is worked out with: enough until the visit after the next one, with the uncertainty added. Label, drum and vehicle set the limit; products that must never meet are carried apart.",
+                    "Los litros sugeridos salen del consumo y las existencias con que se calcula el agotamiento: bastan hasta la visita siguiente a la próxima, con la incertidumbre sumada. La etiqueta, el bidón y el vehículo ponen el límite; los productos que nunca deben juntarse van separados.",
+                    "Os litros sugeridos vêm do consumo e do estoque com que se calcula o esgotamento: bastam até a visita depois da próxima, com a incerteza somada. Rótulo, bombona e veículo põem o limite; produtos que nunca devem se encontrar vão separados."),
+            ],
+            PlanLinks.Pack),
+    ];
+}

@@ -1,0 +1,209 @@
+using LogBook.Application.Data;
+using LogBook.Application.DueLists;
+using LogBook.Application.Planning;
+using LogBook.Application.Sites;
+using LogBook.Domain.Rounds.Planning;
+using LogBook.Domain.Sites;
+using LogBook.Testing.Readers;
+using Microsoft.EntityFrameworkCore;
+
+namespace LogBook.Application.Tests.Readers;
+
+public sealed class PlanTests
+{
+    private static readonly Viewer OtherTechnician = ReadingFirm.Technician with { UserId = 3, Who = "P. Umber", PersonCode = "PUM" };
+
+    [Fact]
+    public async Task Assign_Supervisor_IsKeptWithVersionAndAudit()
+    {
+        await using var firm = await FirmAsync("YAF-1", "NUR-1");
+        var plans = Plans(firm);
+
+        Assert.Equal(new SaveOutcome.Saved(1), await plans.AssignAsync(ReadingFirm.Supervisor, Today(firm), "YAF-1", "RYA", 0));
+        Assert.Equal(new SaveOutcome.Saved(2), await plans.AssignAsync(ReadingFirm.Supervisor, Today(firm), "NUR-1", "RYA", 1));
+
+        var kept = (await plans.DaysAsync(ReadingFirm.Technician, Today(firm), Today(firm)))[Today(firm)];
+        Assert.Equal(2, kept.Version);
+        Assert.Equal(["YAF-1", "NUR-1"], kept.Plan.Of("RYA").Select(stop => stop.Site));
+        var audit = await firm.Store.ReadAsync(ReadingFirm.Supervisor, db => db.AuditTrail.Where(row => row.Entity == "DayPlan").OrderBy(row => row.Id).ToListAsync());
+        Assert.Equal([("added", null), ("changed", audit[0].New)], audit.Select(row => (row.What, row.Old)));
+        Assert.Equal(["I. Wendle", "I. Wendle"], (await plans.StepsAsync(ReadingFirm.Supervisor, Today(firm))).Select(step => step.Who));
+    }
+
+    [Fact]
+    public async Task Assign_ReadBeforeSomebodyElseChangedIt_IsNotWritten()
+    {
+        await using var firm = await FirmAsync("YAF-1", "NUR-1");
+        await Plans(firm).AssignAsync(ReadingFirm.Supervisor, Today(firm), "YAF-1", "RYA", 0);
+
+        Assert.IsType<SaveOutcome.ChangedMeanwhile>(await Plans(firm).AssignAsync(ReadingFirm.Supervisor, Today(firm), "NUR-1", "RYA", 0));
+        Assert.Single((await Plans(firm).DaysAsync(ReadingFirm.Supervisor, Today(firm), Today(firm)))[Today(firm)].Plan.Stops);
+    }
+
+    [Fact]
+    public async Task Assign_UnknownSiteOrPersonOrDayOver_IsRefusedWithTheReason()
+    {
+        await using var firm = await FirmAsync("YAF-1");
+
+        var unknown = Assert.IsType<SaveOutcome.Invalid>(await Plans(firm).AssignAsync(ReadingFirm.Supervisor, Today(firm), "XXX-1", "EST", 0));
+        var over = Assert.IsType<SaveOutcome.Invalid>(await Plans(firm).AssignAsync(ReadingFirm.Supervisor, Today(firm).AddDays(-2), "YAF-1", "RYA", 0));
+
+        Assert.Equal(["site-unknown", "person-unknown"], unknown.Issues.Select(issue => issue.Code));
+        Assert.Equal(["day-over"], over.Issues.Select(issue => issue.Code));
+    }
+
+    [Fact]
+    [Trait("goal", "S1")]
+    public async Task Change_WhoMayNot_ChangesNothing()
+    {
+        await using var firm = await FirmAsync("YAF-1", "NUR-1");
+        var day = Today(firm);
+        await Plans(firm).AssignAsync(ReadingFirm.Supervisor, day, "YAF-1", "RYA", 0);
+        await Plans(firm).AssignAsync(ReadingFirm.Supervisor, day, "NUR-1", "RYA", 1);
+        var customer = ReadingFirm.CustomerOf(1);
+
+        SaveOutcome[] outcomes =
+        [
+            await Plans(firm).AssignAsync(ReadingFirm.Technician, day, "YAF-1", "PUM", 2),
+            await Plans(firm).TakeOffAsync(ReadingFirm.Technician, day, "YAF-1", 2),
+            await Plans(firm).MoveAsync(OtherTechnician, day, "YAF-1", 1, 2),
+            await Plans(firm).MoveAsync(customer, day, "YAF-1", 1, 2),
+            await Plans(firm).HandOverAsync(OtherTechnician, day, "RYA", "PUM", null, 2),
+        ];
+
+        Assert.All(outcomes, outcome => Assert.IsType<SaveOutcome.NotAllowed>(outcome));
+        Assert.Equal(2, (await Plans(firm).DaysAsync(ReadingFirm.Supervisor, day, day))[day].Version);
+        Assert.Empty(await Plans(firm).DaysAsync(customer, day, day));
+        Assert.Empty(await Plans(firm).StepsAsync(customer, day));
+        Assert.Null(await Query(firm).OfAsync(customer, null, 7));
+        Assert.Null(await new PackQuery(firm.Store, SetUp(firm)).OfAsync(customer, day, "RYA"));
+        Assert.Null(await new PackQuery(firm.Store, SetUp(firm)).OfAsync(OtherTechnician, day, "RYA"));
+    }
+
+    [Fact]
+    public async Task Move_TechnicianOwnStops_IsTheOrderOfTheRound()
+    {
+        await using var firm = await FirmAsync("YAF-1", "NUR-1", "GRO-1");
+        var (day, version) = (Today(firm), 0);
+        foreach (var site in new[] { "YAF-1", "NUR-1" })
+        {
+            version = Assert.IsType<SaveOutcome.Saved>(await Plans(firm).AssignAsync(ReadingFirm.Supervisor, day, site, "RYA", version)).Version;
+        }
+
+        await Plans(firm).MoveAsync(ReadingFirm.Technician, day, "NUR-1", -1, version);
+
+        var round = (await new TodaysRoundQuery(firm.Store, Sites(firm), firm.Clock).OfAsync(ReadingFirm.Technician))!;
+        Assert.Equal([("NUR-1", "RYA"), ("YAF-1", "RYA"), ("GRO-1", null)], round.Stops.Select(stop => (stop.Site.Code, stop.PlannedFor)));
+    }
+
+    [Fact]
+    public async Task Round_SiteOfAnotherPlannedForMe_IsOnMyRoundAndMarkedOnTheirs()
+    {
+        await using var firm = await FirmAsync("YAF-1");
+        await Plans(firm).AssignAsync(ReadingFirm.Supervisor, Today(firm), "YAF-1", "PUM", 0);
+        var rounds = new TodaysRoundQuery(firm.Store, Sites(firm), firm.Clock);
+
+        Assert.Equal([("YAF-1", "PUM")], (await rounds.OfAsync(OtherTechnician))!.Stops.Select(stop => (stop.Site.Code, stop.PlannedFor)));
+        Assert.Equal([("YAF-1", "PUM")], (await rounds.OfAsync(ReadingFirm.Technician))!.Stops.Select(stop => (stop.Site.Code, stop.PlannedFor)));
+    }
+
+    [Fact]
+    public async Task Plan_VisitMade_CarriesItsStateAndTheRestIsOpen()
+    {
+        await using var firm = await FirmAsync("YAF-1", "NUR-1");
+        var day = Today(firm);
+        await Plans(firm).AssignAsync(ReadingFirm.Supervisor, day, "YAF-1", "RYA", 0);
+        var site = await firm.Store.ReadAsync(ReadingFirm.Supervisor, db => db.Sites.SingleAsync(row => row.Code == "YAF-1"));
+        await firm.AddVisitAsync((site.CustomerId, site.Id, 0), ReadingFirm.VisitOf("YAF-1", firm.Clock.GetUtcNow().UtcDateTime.AddHours(-1), 1350));
+
+        var plan = (await Query(firm).OfAsync(ReadingFirm.Supervisor, null, 1))!;
+
+        var person = Assert.Single(Assert.Single(plan.Days).People);
+        var stop = Assert.Single(person.Stops);
+        Assert.Equal(("R. Yaffle", VisitState.Closed), (person.Name, stop.Visit!.Value));
+
+        // One system, one range: 15 + 15 + 3 minutes.
+        Assert.Equal((33.0, true), (stop.Minutes, stop.Site!.Need!.IsRuleOfThumb));
+        Assert.Equal(["NUR-1"], plan.Open.Select(open => open.Code));
+        Assert.Equal(["PUM", "RYA", "IWE"], plan.People.Select(one => one.Code));
+    }
+
+    [Fact]
+    public async Task Pack_PlannedStops_AreInOrderWithTheirDrums()
+    {
+        await using var firm = await FirmAsync("YAF-1", "NUR-1");
+        var day = Today(firm);
+        await Plans(firm).AssignAsync(ReadingFirm.Supervisor, day, "NUR-1", "RYA", 0);
+        var systems = await firm.Store.ReadAsync(ReadingFirm.Supervisor, db => db.Systems.ToListAsync());
+        foreach (var system in systems)
+        {
+            await firm.SetAheadAsync((system.CustomerId, system.SiteId, system.Id), new SystemAhead { Drums = [new DrumAhead("D-INH", "P-40", day.AddDays(-1), 5, 0.5) { UsePerDayL = 1, UsePerDayUncertaintyL = 0.1 }] });
+        }
+
+        var pack = (await new PackQuery(firm.Store, SetUp(firm)).OfAsync(ReadingFirm.Technician, day, "RYA"))!;
+
+        Assert.Equal(["NUR-1"], pack.Stops.Select(stop => stop.Code));
+        Assert.Equal(("NUR-1", day.AddDays(14)), (Assert.Single(pack.List.Products).Site, pack.List.Products[0].LastsUntil));
+    }
+
+    [Fact]
+    [Trait("goal", "P2")]
+    public async Task Plan_TenTimesTheSites_SendsTheSameFewStatements()
+    {
+        await using var firm = await FirmAsync("AAA-0");
+        await Plans(firm).AssignAsync(ReadingFirm.Supervisor, Today(firm), "AAA-0", "RYA", 0);
+        var (query, packs) = (Query(firm), new PackQuery(firm.Store, SetUp(firm)));
+        Task<int> PageAsync() => firm.CountAsync(() => query.OfAsync(ReadingFirm.Supervisor, null, 7));
+        Task<int> PackAsync() => firm.CountAsync(() => packs.OfAsync(ReadingFirm.Supervisor, Today(firm), "RYA"));
+        await PageAsync();
+        await PackAsync();
+        var few = (await PageAsync(), await PackAsync());
+        for (var i = 1; i < 10; i++)
+        {
+            await firm.AddVisitAsync(await firm.AddSiteAsync($"AAA-{i}"), ReadingFirm.VisitOf($"AAA-{i}", ReadingFirm.Start, 1350));
+        }
+
+        await StampAsync(firm);
+        await PageAsync();
+        await PackAsync();
+        for (var i = 1; i < 10; i++)
+        {
+            Assert.IsType<SaveOutcome.Saved>(await Plans(firm).AssignAsync(ReadingFirm.Supervisor, Today(firm), $"AAA-{i}", "RYA", i));
+        }
+
+        var many = (await PageAsync(), await PackAsync());
+
+        Assert.Equal(few, many);
+        Assert.InRange(many.Item1, 1, 8);
+        Assert.InRange(many.Item2, 1, 4);
+    }
+
+    private static async Task<ReadingFirm> FirmAsync(params string[] sites)
+    {
+        var firm = await ReadingFirm.CreateAsync();
+        await firm.AddPeopleAsync(
+            new Person { Code = "RYA", Name = "R. Yaffle", Role = PersonRole.Technician },
+            new Person { Code = "PUM", Name = "P. Umber", Role = PersonRole.Technician },
+            new Person { Code = "IWE", Name = "I. Wendle", Role = PersonRole.Supervisor },
+            new Person { Code = "EST", Name = "Estates office", Role = PersonRole.SiteStaff });
+        foreach (var site in sites)
+        {
+            await firm.AddSiteAsync(site);
+        }
+
+        return firm;
+    }
+
+    private static Task StampAsync(ReadingFirm firm) =>
+        firm.Store.WriteAsync(Viewer.System("test"), db => db.Firm.ExecuteUpdateAsync(set => set.SetProperty(row => row.SetUpStamp, row => row.SetUpStamp + 1)));
+
+    private static DateOnly Today(ReadingFirm firm) => DateOnly.FromDateTime(firm.Clock.GetUtcNow().UtcDateTime);
+
+    private static SetUpStore SetUp(ReadingFirm firm) => new(firm.Store, firm.Clock);
+
+    private static PlanStore Plans(ReadingFirm firm) => new(firm.Store, SetUp(firm), firm.Clock);
+
+    private static SitesQuery Sites(ReadingFirm firm) => new(firm.Store, firm.Clock);
+
+    private static PlanQuery Query(ReadingFirm firm) => new(firm.Store, Sites(firm), SetUp(firm), firm.Clock);
+}
