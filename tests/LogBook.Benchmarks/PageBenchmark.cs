@@ -3,6 +3,7 @@ using LogBook.Application.Demo;
 using LogBook.Application.DueLists;
 using LogBook.Application.History;
 using LogBook.Application.Imports;
+using LogBook.Application.Planning;
 using LogBook.Application.Reviews;
 using LogBook.Application.Visits;
 using LogBook.Domain.Exchange;
@@ -15,7 +16,7 @@ internal static class PageBenchmark
 {
     private const int Runs = 15;
 
-    private static readonly (string Name, int? Most)[] Pages = [("sites", 8), ("needs attention", 8), ("today's round", 8), ("site", 6), ("site history", 6), ("visit", 6), ("visits", null)];
+    private static readonly (string Name, int? Most)[] Pages = [("sites", 8), ("needs attention", 8), ("today's round", 8), ("plan", 8), ("pack list", 4), ("site", 6), ("site history", 6), ("compare", 3), ("visit", 6), ("visits", null)];
 
     public static async Task RunAsync(Table table)
     {
@@ -59,8 +60,11 @@ internal static class PageBenchmark
         await MeasureAsync("sites", () => database.Get<SitesQuery>().ListAsync(viewer));
         await MeasureAsync("needs attention", () => database.Get<AttentionQuery>().ListAsync(viewer, new AttentionFilter()));
         await MeasureAsync("today's round", () => database.Get<TodaysRoundQuery>().OfAsync(viewer));
+        await MeasureAsync("plan", () => database.Get<PlanQuery>().OfAsync(viewer, null, 7));
+        await MeasureAsync("pack list", () => database.Get<PackQuery>().OfAsync(viewer, DateOnly.FromDateTime(database.Clock.GetUtcNow().UtcDateTime), "RYA"));
         await MeasureAsync("site", () => database.Get<SiteCardQuery>().OfAsync(viewer, site.Site));
         await MeasureAsync("site history", () => database.Get<SiteHistoryQuery>().OfAsync(viewer, site.Site, site.Code, new DateOnly(2025, 7, 1), new DateOnly(2026, 1, 1), null));
+        await MeasureAsync("compare", () => database.Get<CompareQuery>().OfAsync(viewer, [.. document.Systems.Take(2).Select(system => $"{system.Site}/{system.Code}")], null, new DateOnly(2025, 7, 1), new DateOnly(2026, 1, 1)));
         await MeasureAsync("visit", () => database.Get<VisitQuery>().OfAsync(viewer, visit.Id));
         await MeasureAsync("visits", () => database.Get<VisitsQuery>().ListAsync(viewer, new VisitsFilter()));
         return found;

@@ -54,6 +54,7 @@ public static class LogBookServices
         services.AddSingleton<Verifier>();
         services.AddSingleton<BackupMaker>();
         services.AddSingleton<SiteHistoryQuery>();
+        services.AddSingleton<CompareQuery>();
         services.AddSingleton<SheetQuery>();
         services.AddSingleton<AttentionQuery>();
         services.AddSingleton<SitesQuery>();

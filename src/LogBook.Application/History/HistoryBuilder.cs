@@ -41,7 +41,8 @@ public static class HistoryBuilder
     /// <param name="key">Which readings.</param>
     /// <param name="from">First day of the period.</param>
     /// <param name="to">Day after its last.</param>
-    public static HistoryPanel PanelOf(SystemHistory history, string key, DateOnly from, DateOnly to)
+    /// <param name="inUnit">Unit to draw in; the range's, else the usual one, when null.</param>
+    public static HistoryPanel PanelOf(SystemHistory history, string key, DateOnly from, DateOnly to, string? inUnit = null)
     {
         var dot = key.IndexOf('.', StringComparison.Ordinal);
         var (at, test) = dot < 0 ? (key, key) : (key[..dot], key[(dot + 1)..]);
@@ -53,7 +54,7 @@ public static class HistoryBuilder
         var ranges = Spans(history, from, to)
             .Select(span => (span.From, span.To, range: RangeJudgement.RangeOf(span.Programme, at, test)))
             .ToList();
-        var unit = ranges.LastOrDefault(span => span.range is not null).range?.Unit
+        var unit = inUnit ?? ranges.LastOrDefault(span => span.range is not null).range?.Unit
             ?? readings.GroupBy(pair => pair.reading.Unit).OrderByDescending(group => group.Count()).FirstOrDefault()?.Key
             ?? "1";
         var shown = readings.Where(pair => pair.reading.Unit == unit || Units.SameDimension(pair.reading.Unit, unit)).ToList();
@@ -105,6 +106,7 @@ public static class HistoryBuilder
             marks.AddRange(HistoryMarks.Events(history, visit));
             marks.AddRange(HistoryMarks.Probes(history, visit));
             marks.AddRange(HistoryMarks.Results(history, visit));
+            marks.AddRange(HistoryMarks.Photos(history, visit));
         }
 
         marks.AddRange(findings
@@ -121,10 +123,14 @@ public static class HistoryBuilder
     /// <summary>Wall time at the site.</summary>
     internal static DateTime Wall(SystemHistory history, DateTime utc) => TimeZoneInfo.ConvertTimeFromUtc(utc, history.Zone);
 
-    private static HistorySeries SeriesOf(SystemHistory history, ReadingSource source, IEnumerable<HistoryPoint> points, IReadOnlyList<SystemVisit> visits)
+    private static HistorySeries SeriesOf(SystemHistory history, ReadingSource source, IEnumerable<HistoryPoint> points, IReadOnlyList<SystemVisit> visits) =>
+        WithGaps(source, points, [.. visits.Select(visit => Wall(history, visit.At))]);
+
+    /// <summary>A series in order of time, with its gaps by the usual distance of the visits.</summary>
+    internal static HistorySeries WithGaps(ReadingSource? source, IEnumerable<HistoryPoint> points, IReadOnlyList<DateTime> visits)
     {
         var ordered = points.OrderBy(point => point.At).ToList();
-        var usual = SeriesGaps.UsualInterval([.. visits.Select(visit => Wall(history, visit.At))]);
+        var usual = SeriesGaps.UsualInterval(visits);
         var gaps = Enumerable.Range(1, Math.Max(0, ordered.Count - 1)).Where(i => SeriesGaps.IsGap(ordered[i - 1].At, ordered[i].At, usual)).ToHashSet();
         return new HistorySeries(source, ordered, gaps);
     }

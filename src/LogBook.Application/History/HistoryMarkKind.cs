@@ -21,6 +21,9 @@ public enum HistoryMarkKind
     /// <summary>Stop, start and whatever else happened.</summary>
     Event,
 
+    /// <summary>A photo was taken.</summary>
+    Photo,
+
     /// <summary>A finding, on the day it was first seen.</summary>
     Finding,
 }

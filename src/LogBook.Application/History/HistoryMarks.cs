@@ -103,6 +103,21 @@ internal static class HistoryMarks
         }
     }
 
+    /// <summary>Photos of the system, and those of the visit that belong to none.</summary>
+    public static IEnumerable<HistoryMark> Photos(SystemHistory history, SystemVisit visit)
+    {
+        foreach (var photo in visit.Visit.Photos)
+        {
+            var slash = photo.Of.IndexOf('/', StringComparison.Ordinal);
+            var (first, rest) = slash < 0 ? (photo.Of, photo.Of) : (photo.Of[..slash], photo.Of[(slash + 1)..]);
+            var isOwn = first.Equals(history.System.Code, StringComparison.OrdinalIgnoreCase);
+            if (isOwn || !visit.Visit.Systems.Any(system => system.System.Equals(first, StringComparison.OrdinalIgnoreCase)))
+            {
+                yield return new(HistoryMarkKind.Photo, HistoryBuilder.Wall(history, photo.TakenAt?.Utc ?? visit.At), visit.Visit.Id, new Said(HistoryTexts.PhotoOf, isOwn ? rest : photo.Of));
+            }
+        }
+    }
+
     /// <summary>A setting that was changed at a visit, in words.</summary>
     public static Said Changed(SettingReading setting) =>
         new(HistoryTexts.SettingChanged, VisitTexts.NameOfSetting(setting.Name), Value(setting.Found!), Value(setting.Left!));

@@ -1,3 +1,5 @@
+using LogBook.Domain.Languages;
+
 namespace LogBook.Application.History;
 
 /// <summary>One test at one sampling point over time.</summary>
@@ -17,4 +19,8 @@ public sealed record HistoryPanel(
     IReadOnlyList<HistorySeries> Series,
     IReadOnlyList<HistoryBand> Bands,
     IReadOnlyList<HistoryBand> SetPoints,
-    int InOtherUnits);
+    int InOtherUnits)
+{
+    /// <summary>Title where test and sample point do not say it.</summary>
+    public Text? Title { get; init; }
+}

@@ -10,4 +10,11 @@ namespace LogBook.Application.History;
 /// <param name="Qualifier">"&lt;" or "&gt;" for a censored result.</param>
 /// <param name="Source">Who or what read it.</param>
 /// <param name="Standing">Where it stands against the range in force on its day.</param>
-public sealed record HistoryPoint(DateTime At, Guid Visit, double? Value, string? Qualifier, ReadingSource? Source, RangeStanding Standing);
+public sealed record HistoryPoint(DateTime At, Guid Visit, double? Value, string? Qualifier, ReadingSource? Source, RangeStanding Standing)
+{
+    /// <summary>Low end of the value with its expanded uncertainty; null for a reading.</summary>
+    public double? Low { get; init; }
+
+    /// <summary>High end of it.</summary>
+    public double? High { get; init; }
+}

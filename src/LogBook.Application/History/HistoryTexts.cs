@@ -5,6 +5,9 @@ namespace LogBook.Application.History;
 /// <summary>Words of the marks in a history.</summary>
 public static class HistoryTexts
 {
+    /// <summary>Photo: of what.</summary>
+    public static readonly Text PhotoOf = new("Photo: {0}", "Foto: {0}", "Foto: {0}");
+
     /// <summary>Setting changed at a visit: name, found, left.</summary>
     public static readonly Text SettingChanged = new("{0}: {1} → {2}", "{0}: {1} → {2}", "{0}: {1} → {2}");
 

@@ -21,6 +21,9 @@ public sealed class SiteHistoryQuery(LogBookStore store, TimeProvider clock)
     /// <summary>Longest period of one page.</summary>
     public const int MostDays = 366 * 6;
 
+    /// <summary>Most panels of one page.</summary>
+    public const int MostPanels = 24;
+
     private static readonly JsonSerializerOptions Json = new(JsonSerializerDefaults.Web);
 
     /// <summary>The history; null where there is no such system or the viewer may not see it.</summary>
@@ -86,12 +89,21 @@ public sealed class SiteHistoryQuery(LogBookStore store, TimeProvider clock)
                 .Where(pair => pair.record is not null)
                 .Select(pair => new SystemVisit(pair.visit, pair.record!));
             var history = new SystemHistory(FirmSetUp.Empty, site, system, visits);
-            var keys = HistoryBuilder.KeysOf(history.Visits);
-            var shown = show?.Where(key => keys.Contains(key, StringComparer.OrdinalIgnoreCase)).Take(12).ToList() ?? [];
-            if (shown.Count == 0)
+            var worked = WithRates(figures.ConvertAll(pair => (pair.Figure, pair.VisitId)), zone);
+            var readings = HistoryBuilder.KeysOf(history.Visits);
+            var rates = HistoryFigures.KeysOf(worked);
+            IReadOnlyList<string> keys = [.. readings, .. rates];
+            var shown = show?.Where(key => keys.Contains(key, StringComparer.OrdinalIgnoreCase)).Take(MostPanels).ToList() ?? [];
+            if (show is ["all"])
             {
-                shown = [.. HistoryBuilder.UsualKeys(keys, history.ProgrammeOn(end.AddDays(-1)))];
+                shown = [.. keys.Take(MostPanels)];
             }
+            else if (shown.Count == 0)
+            {
+                shown = [.. HistoryBuilder.UsualKeys(readings, history.ProgrammeOn(end.AddDays(-1))), .. HistoryFigures.UsualKeys(rates)];
+            }
+
+            var moments = history.Visits.Select(visit => HistoryBuilder.Wall(history, visit.At)).ToList();
 
             var rows = findings
                 .Select(row => new AttentionRow(
@@ -108,13 +120,44 @@ public sealed class SiteHistoryQuery(LogBookStore store, TimeProvider clock)
                 end,
                 history.Visits,
                 keys,
-                [.. shown.Select(key => HistoryBuilder.PanelOf(history, key, start, end))],
+                [.. shown.Select(key => HistoryFigures.PanelOf(worked, key, moments) ?? HistoryBuilder.PanelOf(history, key, start, end))],
                 HistoryBuilder.MarksOf(history, rows.Select(row => row.Finding), start, end),
-                [.. figures.Select(pair => FigureOf(pair.Figure, pair.VisitId, zone))],
+                worked,
                 rows,
                 [.. systems.Where(pair => pair.System.Id != found.System.Id && pair.System.RetiredAt == null).Select(pair => (pair.System.Code, pair.System.Name))]);
         },
         cancellationToken);
+
+    // What is stored, with what it comes to a day and for each volume of make-up.
+    private static IReadOnlyList<HistoryFigure> WithRates(IReadOnlyList<(FigureRow Row, Guid Visit)> rows, TimeZoneInfo zone)
+    {
+        var rates = IntervalRates.Of(
+        [
+            .. rows.Where(row => row.Row.From is not null && (row.Row.Value is not null || row.Row.Reasons is not null)).Select(row => new Figure(
+                row.Row.Code,
+                row.Row.About,
+                row.Visit,
+                row.Row.From,
+                row.Row.To,
+                row.Row.Value is { } value
+                    ? Computed<Estimate>.Of(new Estimate(value, row.Row.Unit ?? "1", row.Row.StandardUncertainty ?? 0))
+                    : Computed<Estimate>.None([.. JsonSerializer.Deserialize<List<Reason>>(row.Row.Reasons!, Json)!]),
+                [])),
+        ]);
+        return
+        [
+            .. rows.Select(row => FigureOf(row.Row, row.Visit, zone)),
+            .. rates.Select(rate => new HistoryFigure(
+                rate.Code,
+                rate.About ?? "",
+                rate.VisitId,
+                TimeZoneInfo.ConvertTimeFromUtc(rate.From!.Value, zone),
+                TimeZoneInfo.ConvertTimeFromUtc(rate.To, zone),
+                rate.Result.HasValue ? rate.Result.Value : null,
+                rate.Result.HasValue ? [] : [.. rate.Result.Reasons.Select(reason => reason.Text)],
+                rate.Inputs)),
+        ];
+    }
 
     internal static HistoryFigure FigureOf(FigureRow row, Guid visit, TimeZoneInfo zone) => new(
         row.Code,

@@ -57,6 +57,18 @@ public static class FigureCodes
     /// <summary>Days from the visit until a drum is empty, d.</summary>
     public const string DaysToEmpty = "days-to-empty";
 
+    /// <summary>Make-up of the interval a day, m3/d.</summary>
+    public const string MakeUpPerDay = "make-up-per-day";
+
+    /// <summary>Water lost as liquid a day, m3/d.</summary>
+    public const string LiquidLossPerDay = "liquid-loss-per-day";
+
+    /// <summary>Product used for each volume of make-up, mL/m3.</summary>
+    public const string ProductPerVolume = "product-per-volume";
+
+    /// <summary>Hours the bleed was open for each volume of make-up, h/m3.</summary>
+    public const string BleedHoursPerVolume = "bleed-hours-per-volume";
+
     /// <summary>Output of a pump from the drop of its drum per hour run, L/h.</summary>
     public const string PumpOutput = "pump-output";
 }

@@ -94,6 +94,30 @@ public static class FigureTexts
                     "Reposición entre ciclos: W = M / C",
                     "Reposição sobre ciclos: W = M / C"),
                 BalanceWithCycles)),
+        [FigureCodes.BleedHoursPerVolume] = (
+            new("Bleed hours for each m³ of make-up", "Horas de purga por m³ de reposición", "Horas de purga por m³ de reposição"),
+            new(
+                new(
+                    "Hours the bleed was open over the make-up of the same days",
+                    "Horas de purga abierta entre la reposición de los mismos días",
+                    "Horas de purga aberta sobre a reposição dos mesmos dias"),
+                Balance)),
+        [FigureCodes.MakeUpPerDay] = (
+            new("Make-up a day", "Reposición por día", "Reposição por dia"),
+            new(
+                new(
+                    "Make-up over the days of the interval",
+                    "Reposición entre los días del intervalo",
+                    "Reposição sobre os dias do intervalo"),
+                Arithmetic)),
+        [FigureCodes.LiquidLossPerDay] = (
+            new("Water lost as liquid a day", "Agua perdida como líquido por día", "Água perdida como líquido por dia"),
+            new(
+                new(
+                    "Water lost as liquid over the days of the interval",
+                    "Agua perdida como líquido entre los días del intervalo",
+                    "Água perdida como líquido sobre os dias do intervalo"),
+                BalanceWithCycles)),
         [FigureCodes.Evaporation] = (
             new("Evaporation", "Evaporación", "Evaporação"),
             new(
@@ -133,6 +157,14 @@ public static class FigureTexts
                     "Product used over product expected, over the shortest window whose expected use is at least 12 times the uncertainty of one level",
                     "Producto usado entre producto esperado, en el periodo más corto cuyo uso esperado es al menos 12 veces la incertidumbre de un nivel",
                     "Produto usado sobre produto esperado, no período mais curto cujo uso esperado é ao menos 12 vezes a incerteza de um nível"),
+                DoseBalance)),
+        [FigureCodes.ProductPerVolume] = (
+            new("Product for each m³ of make-up", "Producto por m³ de reposición", "Produto por m³ de reposição"),
+            new(
+                new(
+                    "Product used over the make-up of the same days",
+                    "Producto usado entre la reposición de los mismos días",
+                    "Produto usado sobre a reposição dos mesmos dias"),
                 DoseBalance)),
         [FigureCodes.ProbeError] = (
             new("Probe error", "Error de la sonda", "Erro da sonda"),
@@ -197,6 +229,7 @@ public static class FigureTexts
         ["window-days"] = new("days of the window", "días del periodo", "dias do período"),
         ["as-found"] = new("as found", "como se encontró", "como encontrado"),
         ["reference"] = new("reference", "referencia", "referência"),
+        ["interval-days"] = new("days of the interval", "días del intervalo", "dias do intervalo"),
         ["points"] = new("as-found errors in the series", "errores encontrados en la serie", "erros encontrados na série"),
         ["days"] = new("days from first to last", "días del primero al último", "dias do primeiro ao último"),
         ["forecast"] = new("error forecast for the next visit", "error previsto para la próxima visita", "erro previsto para a próxima visita"),
@@ -220,7 +253,7 @@ public static class FigureTexts
     /// <param name="code">A code of <see cref="FigureCodes"/>.</param>
     /// <param name="about">Code of what it concerns; empty when it concerns the system.</param>
     /// <returns><paramref name="about"/>; empty for figures of the bleed, whose name says it already.</returns>
-    public static string SubjectOf(string code, string about) => code is FigureCodes.Bleed or FigureCodes.BleedHours ? string.Empty : about;
+    public static string SubjectOf(string code, string about) => code is FigureCodes.Bleed or FigureCodes.BleedHours or FigureCodes.BleedHoursPerVolume ? string.Empty : about;
 
     /// <summary>How a figure is worked out.</summary>
     /// <param name="code">A code of <see cref="FigureCodes"/>.</param>

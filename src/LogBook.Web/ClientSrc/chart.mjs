@@ -1,19 +1,21 @@
 // The chart of a site's history: panels over one time axis, pan and zoom by touch, wheel, keys and buttons, a click that tells the page which visit.
 // No eval, no inline script; text enters the page as text only.
 import * as echarts from "echarts/core";
-import { LineChart, ScatterChart } from "echarts/charts";
+import { CustomChart, LineChart, ScatterChart } from "echarts/charts";
 import { GridComponent, TitleComponent, TooltipComponent, DataZoomInsideComponent, MarkAreaComponent, AxisPointerComponent } from "echarts/components";
 import { CanvasRenderer } from "echarts/renderers";
 import langES from "echarts/i18n/langES-obj.js";
 import langPT from "echarts/i18n/langPT-br-obj.js";
 import { heightOf, optionOf, themeOf } from "./option.mjs";
 
-echarts.use([LineChart, ScatterChart, GridComponent, TitleComponent, TooltipComponent, DataZoomInsideComponent, MarkAreaComponent, AxisPointerComponent, CanvasRenderer]);
+echarts.use([CustomChart, LineChart, ScatterChart, GridComponent, TitleComponent, TooltipComponent, DataZoomInsideComponent, MarkAreaComponent, AxisPointerComponent, CanvasRenderer]);
 echarts.registerLocale("ES", langES);
 echarts.registerLocale("PT", langPT);
 
 const NARROW = 620;
 const DAY = 86400000;
+const PICTURE_WIDTH = 1200;
+const PICTURE_HEAD = 64;
 
 /** Draws into `root` ([data-plot] and [data-live] inside it) and answers with the handle that the page steers. */
 export function mount(root, model, page) {
@@ -30,12 +32,48 @@ export function mount(root, model, page) {
     return 0.2126 * r + 0.7152 * g + 0.0722 * b > 127;
   };
 
+  function locale() {
+    return { es: "ES", pt: "PT" }[model.language] ?? "EN";
+  }
+
+  // Always light and wide: a picture goes on paper or into a letter, whatever the screen looks like.
+  function picture() {
+    const theme = themeOf(false), family = getComputedStyle(root).fontFamily, ratio = 2;
+    const hidden = echarts.init(document.createElement("div"), null, { renderer: "canvas", locale: locale(), width: PICTURE_WIDTH, height: heightOf(model, false) });
+    const option = optionOf(model, theme, false, family);
+    Object.assign(option.dataZoom[0], view ?? {});
+    hidden.setOption(option);
+    const drawn = hidden.renderToCanvas({ pixelRatio: ratio, backgroundColor: theme.paper });
+    const sheet = document.createElement("canvas");
+    sheet.width = drawn.width;
+    sheet.height = drawn.height + PICTURE_HEAD * ratio;
+    const pen = sheet.getContext("2d");
+    pen.fillStyle = theme.paper;
+    pen.fillRect(0, 0, sheet.width, sheet.height);
+    pen.drawImage(drawn, 0, PICTURE_HEAD * ratio);
+    pen.fillStyle = theme.text;
+    pen.font = `600 ${18 * ratio}px ${family}`;
+    pen.fillText(model.title, 16 * ratio, 28 * ratio);
+    pen.font = `${14 * ratio}px ${family}`;
+    const [from, to] = view ? [view.startValue, view.endValue] : [model.from, model.to];
+    const day = at => new Intl.DateTimeFormat(model.language, { dateStyle: "medium", timeZone: "UTC" }).format(at);
+    pen.fillText(`${day(from)} – ${day(to - 1)}`, 16 * ratio, 52 * ratio);
+    hidden.dispose();
+    sheet.toBlob(blob => {
+      const link = document.createElement("a");
+      link.href = URL.createObjectURL(blob);
+      link.download = model.file || "chart.png";
+      link.click();
+      URL.revokeObjectURL(link.href);
+    }, "image/png");
+  }
+
   function draw() {
     model.texts.number = value => new Intl.NumberFormat(model.language, { maximumSignificantDigits: 6 }).format(value);
     const narrow = plot.clientWidth < NARROW;
     plot.style.height = `${heightOf(model, narrow)}px`;
     chart?.dispose();
-    chart = echarts.init(plot, null, { renderer: "canvas", locale: { es: "ES", pt: "PT" }[model.language] ?? "EN" });
+    chart = echarts.init(plot, null, { renderer: "canvas", locale: locale() });
     const option = optionOf(model, themeOf(isDark()), narrow, getComputedStyle(root).fontFamily);
     option.tooltip.formatter = tooltip;
     if (view) Object.assign(option.dataZoom[0], view);
@@ -124,7 +162,7 @@ export function mount(root, model, page) {
     say(`${dateText(stop.at)}. ${stop.texts.join(". ")}`);
   }
 
-  const acts = { in: () => zoom(0.5), out: () => zoom(2), earlier: () => pan(-0.5), later: () => pan(0.5), whole, previous: () => step(-1), next: () => step(1) };
+  const acts = { in: () => zoom(0.5), out: () => zoom(2), earlier: () => pan(-0.5), later: () => pan(0.5), whole, previous: () => step(-1), next: () => step(1), picture };
 
   root.addEventListener("keydown", event => {
     if (event.target !== plot || event.ctrlKey || event.metaKey || event.altKey) return;

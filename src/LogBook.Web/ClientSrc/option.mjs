@@ -23,6 +23,7 @@ export function heightOf(model, narrow) {
 export function extentOf(panel) {
   const numbers = [];
   for (const series of panel.series) for (const point of series.points) if (point.value !== null && point.value !== undefined) numbers.push(point.value);
+  for (const series of panel.series) for (const point of series.points) for (const edge of [point.low, point.high]) if (edge !== null && edge !== undefined) numbers.push(edge);
   for (const line of panel.lines) numbers.push(line.value);
   for (const band of panel.bands) for (const edge of [band.low, band.high]) if (edge !== null && edge !== undefined) numbers.push(edge);
   if (numbers.length === 0) return { min: 0, max: 1 };
@@ -43,12 +44,19 @@ function niceStep(raw) {
 const DOWN = "path://M0,0 L10,0 L5,9 Z";
 const UP = "path://M0,9 L10,9 L5,0 Z";
 const SQUARE = "rect";
+// The same shapes stand in the legend beside the chart (SeriesShape.razor).
+const SHAPES = {
+  square: SQUARE,
+  plus: "path://M5,1 h4 v4 h4 v4 H9 v4 H5 V9 H1 V5 h4 Z",
+  hexagon: "path://M4,1 h6 l3,6 -3,6 H4 L1,7 Z",
+  hourglass: "path://M1,1 h12 L1,13 h12 Z",
+};
 
 /** Less-than and more-than results are triangles that point where the truth lies; a symbol never stands for a plain number. */
 export function symbolOf(point, series) {
   if (point.qualifier === "<") return DOWN;
   if (point.qualifier === ">") return UP;
-  return series.symbol;
+  return SHAPES[series.symbol] ?? series.symbol;
 }
 
 export function optionOf(model, theme, narrow, fontFamily) {
@@ -66,7 +74,10 @@ export function optionOf(model, theme, narrow, fontFamily) {
       axisLabel: { color: theme.faint, fontSize: 12, formatter: value => model.texts.number(value) },
       splitLine: { lineStyle: { color: theme.rule, opacity: 0.5 } },
     });
-    panel.series.forEach((one, position) => series.push(lineSeries(panel, one, index, position, theme)));
+    panel.series.forEach((one, position) => {
+      series.push(lineSeries(panel, one, index, position, theme));
+      if (one.points.some(point => isNumber(point.low) && isNumber(point.high))) series.push(uncertaintySeries(one, index, position, theme));
+    });
     if (panel.series.length === 0) series.push(lineSeries(panel, { name: panel.title, symbol: "circle", points: [] }, index, 0, theme));
     if (panel.lines.length > 0) series.push(stepSeries(panel, index, theme));
     top += PANEL + PANEL_GAP;
@@ -126,6 +137,26 @@ function lineSeries(panel, one, index, position, theme) {
   };
 }
 
+function isNumber(value) {
+  return value !== null && value !== undefined;
+}
+
+// An upright line from the low to the high end of each value, with its own short ends.
+function uncertaintySeries(one, index, position, theme) {
+  const color = theme.ink[position % theme.ink.length];
+  return {
+    type: "custom", name: one.name, xAxisIndex: index, yAxisIndex: index, silent: true, clip: true, z: 1, tooltip: { show: false },
+    data: one.points.filter(point => isNumber(point.low) && isNumber(point.high)).map(point => [point.at, point.low, point.high]),
+    encode: { x: 0, y: [1, 2] },
+    renderItem(params, api) {
+      const [x, low] = api.coord([api.value(0), api.value(1)]);
+      const high = api.coord([api.value(0), api.value(2)])[1];
+      const line = (x1, y1, x2, y2) => ({ type: "line", shape: { x1, y1, x2, y2 }, style: { stroke: color, lineWidth: 1.5 } });
+      return { type: "group", children: [line(x, low, x, high), line(x - 4, low, x + 4, low), line(x - 4, high, x + 4, high)] };
+    },
+  };
+}
+
 // A corner without y reaches to the edge of the panel: a range may be open above or below.
 function corner(at, value) {
   return value === null || value === undefined ? { xAxis: at } : { xAxis: at, yAxis: value };
@@ -154,5 +185,5 @@ function laneSeries(lane, row, index, theme, narrow) {
 }
 
 function laneSymbol(name) {
-  return name === "down" ? DOWN : name === "up" ? UP : name === "square" ? SQUARE : name === "circle-small" ? "circle" : name;
+  return name === "down" ? DOWN : name === "up" ? UP : SHAPES[name] ? SHAPES[name] : name === "circle-small" ? "circle" : name;
 }

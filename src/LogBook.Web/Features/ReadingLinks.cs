@@ -22,6 +22,10 @@ public static class ReadingLinks
     public static string History(string site, string system, DateOnly? from = null, DateOnly? to = null, IEnumerable<string>? show = null) =>
         $"{Site(site)}/systems/{Escape(system)}" + Query(("from", Day(from)), ("to", Day(to)), ("show", show is null ? null : string.Join(',', show)));
 
+    /// <summary>Systems ("SITE/SYSTEM") on one axis.</summary>
+    public static string Compare(DateOnly? from, DateOnly? to, params IEnumerable<string> systems) =>
+        "/history/compare" + Query(("systems", string.Join(',', systems)), ("from", Day(from)), ("to", Day(to)));
+
     /// <summary>The history of a system as a table for a spreadsheet.</summary>
     public static string HistoryTable(string site, string system, DateOnly from, DateOnly to) =>
         $"{Site(site)}/systems/{Escape(system)}/history.csv" + Query(("from", Day(from)), ("to", Day(to)));

@@ -52,7 +52,7 @@ public sealed class AccessibilityTests
         foreach (var (name, path) in new[]
         {
             ("attention", "/attention"), ("plan", "/round/plan"), ("pack list", "/round/pack?person=RYA"), ("sites", "/sites"), ("site", $"/sites/{JobHost.Site}"), ("site history", $"/sites/{JobHost.Site}/systems/CT-1"),
-            ("visits", "/visits"), ("visit", $"/visits/{visit.Id}"), ("summary", $"/visits/{visit.Id}/summary"), ("mail", "/mail"), ("review", "/visits/review"), ("second look", "/attention/second-look"), ("account", "/account"),
+            ("compare", "/history/compare"), ("visits", "/visits"), ("visit", $"/visits/{visit.Id}"), ("summary", $"/visits/{visit.Id}/summary"), ("mail", "/mail"), ("review", "/visits/review"), ("second look", "/attention/second-look"), ("account", "/account"),
         })
         {
             await supervisor.GoAsync(path);

@@ -1,4 +1,5 @@
 using LogBook.Application.History;
+using LogBook.Domain.Estimates;
 using LogBook.Domain.Findings;
 using LogBook.Domain.Languages;
 using LogBook.Domain.Programmes;
@@ -28,17 +29,32 @@ public static class ChartModels
                         mark.Severity is { } severity ? $"{FindingTexts.NameOf(severity).In(language)}: {mark.Words.In(language)}" : mark.Words.In(language))),
                 ])),
         ],
-        new Dictionary<string, string>(StringComparer.Ordinal));
+        new Dictionary<string, string>(StringComparer.Ordinal))
+    {
+        Title = string.Join(", ", new[] { $"{view.Heading.SiteCode} {view.Heading.SiteName}".Trim(), view.Heading.SystemName }.Where(part => part.Length > 0)),
+        File = string.Join('-', new[] { view.Heading.SiteCode.Replace(", ", "-", StringComparison.Ordinal), view.Heading.SystemCode, ReadingLinks.Day(view.From) }.Where(part => !string.IsNullOrEmpty(part))) + ".png",
+    };
+
+    // In the order in which they are given out; the legend draws the same shapes.
+    private static readonly string[] Symbols = ["circle", "diamond", "square", "plus", "hexagon", "hourglass"];
 
     /// <summary>The chart in a few sentences.</summary>
     public static IReadOnlyList<string> SummaryOf(SiteHistoryView view, Language language)
     {
         var sentences = new List<string>
         {
-            HistoryPageTexts.SummaryVisits.In(language, Shown.Day(view.From, language), Shown.Day(view.To.AddDays(-1), language), view.Visits.Count),
+            view.Visits.Count == 0
+                ? HistoryPageTexts.SummaryPeriod.In(language, Shown.Day(view.From, language), Shown.Day(view.To.AddDays(-1), language))
+                : HistoryPageTexts.SummaryVisits.In(language, Shown.Day(view.From, language), Shown.Day(view.To.AddDays(-1), language), view.Visits.Count),
         };
         foreach (var panel in view.Panels)
         {
+            if (panel.Series.Any(series => series.Name is not null))
+            {
+                sentences.AddRange(panel.Series.Select(series => SummaryOf(panel, series, language)).OfType<string>());
+                continue;
+            }
+
             // What the controller shows is not the water: the sentence counts readings of the water where there are any.
             var points = (panel.Series.FirstOrDefault(series => series.Source != ReadingSource.Controller) ?? (panel.Series.Count > 0 ? panel.Series[0] : null))?.Points.Where(point => point.Value is not null).ToList() ?? [];
             if (points.Count == 0)
@@ -60,12 +76,41 @@ public static class ChartModels
         return sentences;
     }
 
+    /// <summary>Name of a series: its own, or who read it.</summary>
+    public static string NameOf(HistorySeries series, Language language) => (series.Name ?? VisitTexts.NameOf(series.Source)).In(language);
+
+    /// <summary>Shape of a series by its place in its panel.</summary>
+    public static string SymbolOf(HistorySeries series, int place) => series.Name is not null ? Symbols[place % Symbols.Length] : series.Source == ReadingSource.Lab ? "diamond" : "circle";
+
+    // A series with a name of its own has its own sentence: one system among others, or one figure.
+    private static string? SummaryOf(HistoryPanel panel, HistorySeries series, Language language)
+    {
+        var points = series.Points.Where(point => point.Value is not null).ToList();
+        if (points.Count == 0)
+        {
+            return null;
+        }
+
+        var (least, most) = (points.Min(point => point.Value!.Value), points.Max(point => point.Value!.Value));
+        var isFigure = points[^1].Low is not null;
+        var last = isFigure ? Shown.Estimated(EstimateOf(points[^1], panel.Unit), language) : ReadingWords.Value(points[^1].Value!.Value, panel.Unit, points[^1].Qualifier, language);
+        var range = isFigure ? Shown.Range(least, most, panel.Unit, language) : Shown.EnteredRange(least, most, panel.Unit, language);
+        return points.Count == 1 ? HistoryPageTexts.SummarySeriesOne.In(language, NameOf(series, language), last) : HistoryPageTexts.SummarySeries.In(language, NameOf(series, language), points.Count, range, last);
+    }
+
+    private static Estimate EstimateOf(HistoryPoint point, string unit) => new(point.Value!.Value, unit, (point.High!.Value - point.Low!.Value) / 4);
+
     /// <summary>Test and point of a panel.</summary>
-    public static string TitleOf(HistoryPanel panel, Language language) => $"{TestTexts.NameOf(panel.Test).In(language)}, {TestTexts.NameOfPoint(panel.At).In(language)}";
+    public static string TitleOf(HistoryPanel panel, Language language) => panel.Title is { } title ? title.In(language) : $"{TestTexts.NameOf(panel.Test).In(language)}, {TestTexts.NameOfPoint(panel.At).In(language)}";
 
     /// <summary>Test and point of a key.</summary>
     public static string TitleOf(string key, Language language)
     {
+        if (HistoryFigures.TitleOf(key) is { } title)
+        {
+            return title.In(language);
+        }
+
         var dot = key.IndexOf('.', StringComparison.Ordinal);
         return $"{TestTexts.NameOf(key[(dot + 1)..]).In(language)}, {TestTexts.NameOfPoint(key[..dot]).In(language)}";
     }
@@ -76,9 +121,9 @@ public static class ChartModels
         panel.Unit == "[pH]" ? "" : Shown.Unit(panel.Unit, language),
         [.. panel.Bands.Select(band => new ChartBand(Ms(band.From), Ms(band.To), band.Low, band.High))],
         [.. panel.SetPoints.Where(line => line.Low is not null).Select(line => new ChartLine(Ms(line.From), Ms(line.To), line.Low!.Value, HistoryPageTexts.SetPoint.In(language)))],
-        [.. panel.Series.Select(series => SeriesOf(panel, series, language))]);
+        [.. panel.Series.Select((series, place) => SeriesOf(panel, series, place, language))]);
 
-    private static ChartSeries SeriesOf(HistoryPanel panel, HistorySeries series, Language language)
+    private static ChartSeries SeriesOf(HistoryPanel panel, HistorySeries series, int place, Language language)
     {
         var points = new List<ChartPoint>();
         for (var i = 0; i < series.Points.Count; i++)
@@ -95,18 +140,23 @@ public static class ChartModels
                 point.Qualifier,
                 point.Standing is RangeStanding.Above or RangeStanding.Below,
                 point.Visit.ToString(),
-                WordsOf(panel, series, point, language)));
+                WordsOf(panel, series, point, language)) { Low = point.Low, High = point.High });
         }
 
         var isDisplay = series.Source == ReadingSource.Controller;
-        return new ChartSeries(VisitTexts.NameOf(series.Source).In(language), series.Source == ReadingSource.Lab ? "diamond" : "circle", isDisplay, isDisplay, points);
+        return new ChartSeries(NameOf(series, language), SymbolOf(series, place), isDisplay, isDisplay, points);
     }
 
     private static string WordsOf(HistoryPanel panel, HistorySeries series, HistoryPoint point, Language language)
     {
+        if (point is { Value: not null, Low: not null, High: not null })
+        {
+            return $"{NameOf(series, language)} {Shown.Estimated(EstimateOf(point, panel.Unit), language)}";
+        }
+
         var value = point.Value is { } number ? ReadingWords.Value(number, panel.Unit, point.Qualifier, language) : HistoryTexts.NotQuantifiable.In(language);
         var standing = StandingWords(point.Standing) is { } words ? $", {words.In(language)}" : "";
-        return $"{value} ({VisitTexts.NameOf(series.Source).In(language)}){standing}";
+        return $"{value} ({NameOf(series, language)}){standing}";
     }
 
     /// <summary>Where a value stands, when that wants saying.</summary>
@@ -127,6 +177,7 @@ public static class ChartModels
         { Kind: HistoryMarkKind.Cleaning } => "roundRect",
         { Kind: HistoryMarkKind.Calibration } => "pin",
         { Kind: HistoryMarkKind.Result } => "circle",
+        { Kind: HistoryMarkKind.Photo } => "hexagon",
         _ => "arrow",
     };
 

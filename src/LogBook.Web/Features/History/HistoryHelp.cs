@@ -68,9 +68,9 @@ public sealed class HistoryHelp : IHelpSource
             HistoryPageTexts.Title,
             [
                 new(
-                    "Readings of one system over time on one axis, with the ranges that were in force, and below them what happened: settings, deliveries, cleaning, probe work, results, findings. Drag to move, pinch or use the wheel (after a click on the chart) to change the scale; the keys are told under the chart. A click on a mark opens its visit.",
-                    "Lecturas de un sistema en el tiempo sobre un mismo eje, con los rangos que estaban en vigor, y debajo lo que ocurrió: ajustes, entregas, limpieza, sondas, resultados, hallazgos. Arrastre para mover; pellizque o use la rueda (tras pulsar el gráfico) para cambiar la escala; las teclas se indican bajo el gráfico. Pulsar una marca abre su visita.",
-                    "Leituras de um sistema no tempo sobre um mesmo eixo, com as faixas que estavam em vigor e, abaixo, o que aconteceu: ajustes, entregas, limpeza, sondas, resultados, constatações. Arraste para mover; use pinça ou a roda (após clicar no gráfico) para mudar a escala; as teclas estão indicadas sob o gráfico. Um clique em uma marca abre sua visita."),
+                    "Readings of one system over time on one axis, with the ranges that were in force, and below them what happened: settings, deliveries, cleaning, probe work, results, photos, findings. Choose more readings, and figures by interval with their uncertainty, above the chart. Drag to move, pinch or use the wheel (after a click on the chart) to change the scale; the keys are told under the chart. A click on a mark opens its visit.",
+                    "Lecturas de un sistema en el tiempo sobre un mismo eje, con los rangos que estaban en vigor, y debajo lo que ocurrió: ajustes, entregas, limpieza, sondas, resultados, fotos, hallazgos. Encima del gráfico puede elegir más lecturas y cifras por intervalo con su incertidumbre. Arrastre para mover; pellizque o use la rueda (tras pulsar el gráfico) para cambiar la escala; las teclas se indican bajo el gráfico. Pulsar una marca abre su visita.",
+                    "Leituras de um sistema no tempo sobre um mesmo eixo, com as faixas que estavam em vigor e, abaixo, o que aconteceu: ajustes, entregas, limpeza, sondas, resultados, fotos, constatações. Acima do gráfico você pode escolher mais leituras e cifras por intervalo com sua incerteza. Arraste para mover; use pinça ou a roda (após clicar no gráfico) para mudar a escala; as teclas estão indicadas sob o gráfico. Um clique em uma marca abre sua visita."),
                 new(
                     "Under the chart stand the figures worked out between visits, each with its uncertainty. Press a figure to see formula, inputs and source, or why it could not be worked out. The table can be taken along as a CSV file.",
                     "Bajo el gráfico están las cifras calculadas entre visitas, cada una con su incertidumbre. Pulse una cifra para ver fórmula, datos y fuente, o por qué no se pudo calcular. La tabla se puede descargar como archivo CSV.",
@@ -78,6 +78,20 @@ public sealed class HistoryHelp : IHelpSource
             ],
             "/sites/{Code}/systems/{System}",
             "/sites/{Code}/systems/{System}/sheet"),
+        new(
+            "compare-systems",
+            HistoryPageTexts.Compare,
+            [
+                new(
+                    "The same reading of two or three systems on one axis, each with its own shape. You are offered the systems that you may see. Ranges differ from system to system, so they stand in the table below, not in the chart.",
+                    "La misma lectura de dos o tres sistemas sobre un mismo eje, cada uno con su propia forma. Se le ofrecen los sistemas que usted puede ver. Los rangos difieren de un sistema a otro; por eso están en la tabla de abajo y no en el gráfico.",
+                    "A mesma leitura de dois ou três sistemas sobre um mesmo eixo, cada um com a sua forma. São oferecidos os sistemas que você pode ver. As faixas diferem de um sistema para outro; por isso estão na tabela abaixo, e não no gráfico."),
+                new(
+                    "The chart can be printed with its page or saved as a picture. The picture is drawn by your browser; nothing is sent anywhere.",
+                    "El gráfico se puede imprimir con su página o guardar como imagen. La imagen la dibuja su navegador; no se envía nada.",
+                    "O gráfico pode ser impresso com a sua página ou salvo como imagem. A imagem é desenhada pelo seu navegador; nada é enviado."),
+            ],
+            "/history/compare"),
         new(
             "visits",
             VisitsTexts.Title,

@@ -61,6 +61,25 @@ public static class HistoryPageTexts
     public static readonly Text Close = new("Close", "Cerrar", "Fechar");
     public static readonly Text NoFindings = new("No finding in this period", "Ningún hallazgo en este periodo", "Nenhuma constatação neste período");
     public static readonly Text SummaryVisits = new("{0} to {1}, {2} visits.", "{0} a {1}, {2} visitas.", "{0} a {1}, {2} visitas.");
+    public static readonly Text SummaryPeriod = new("{0} to {1}.", "{0} a {1}.", "{0} a {1}.");
+    public static readonly Text SummarySeries = new("{0}: {1} values, {2}, last {3}.", "{0}: {1} valores, {2}, último {3}.", "{0}: {1} valores, {2}, último {3}.");
+    public static readonly Text SummarySeriesOne = new("{0}: one value, {1}.", "{0}: un valor, {1}.", "{0}: um valor, {1}.");
+    public static readonly Text UncertaintyMark = new("upright line: expanded uncertainty (k = 2) of a figure", "línea vertical: incertidumbre expandida (k = 2) de una cifra", "linha vertical: incerteza expandida (k = 2) de uma cifra");
+    public static readonly Text SeriesOf = new("{0}:", "{0}:", "{0}:");
+    public static readonly Text Picture = new("Picture (PNG)", "Imagen (PNG)", "Imagem (PNG)");
+    public static readonly Text ShowAll = new("Show everything", "Mostrar todo", "Mostrar tudo");
+    public static readonly Text ShowUsual = new("Show the usual ones", "Mostrar lo habitual", "Mostrar o habitual");
+    public static readonly Text Compare = new("Compare systems", "Comparar sistemas", "Comparar sistemas");
+    public static readonly Text SystemNumber = new("System {0}", "Sistema {0}", "Sistema {0}");
+    public static readonly Text NoSystem = new("none", "ninguno", "nenhum");
+    public static readonly Text Reading = new("Reading", "Lectura", "Leitura");
+    public static readonly Text ChooseTwo = new("Choose two or three systems", "Elija dos o tres sistemas", "Escolha dois ou três sistemas");
+    public static readonly Text ChooseTwoMore = new("Their readings are then drawn on one axis, each with a shape of its own.", "Sus lecturas se dibujan entonces en un mismo eje, cada una con su propia forma.", "Suas leituras são então desenhadas em um mesmo eixo, cada uma com a sua forma.");
+    public static readonly Text RangesNow = new("Ranges in force on the last day", "Rangos en vigor el último día", "Faixas em vigor no último dia");
+    public static readonly Text CompareSays = new(
+        "Readings of the water; the controller's display only where nobody read anything else. Times are wall times of each site. Different water and load explain many differences.",
+        "Lecturas del agua; la pantalla del controlador solo donde nadie leyó otra cosa. Las horas son las locales de cada sitio. Agua y carga distintas explican muchas diferencias.",
+        "Leituras da água; o visor do controlador só onde ninguém leu outra coisa. Os horários são os locais de cada local. Água e carga diferentes explicam muitas diferenças.");
     public static readonly Text SummaryPanel = new("{0}: {1} readings, {2}, last {3}.", "{0}: {1} lecturas, {2}, última {3}.", "{0}: {1} leituras, {2}, última {3}.");
     public static readonly Text SummaryPanelSame = new("{0}: {1} readings, all {2}.", "{0}: {1} lecturas, todas {2}.", "{0}: {1} leituras, todas {2}.");
     public static readonly Text SummaryPanelOne = new("{0}: one reading, {1}.", "{0}: una lectura, {1}.", "{0}: uma leitura, {1}.");
@@ -82,6 +101,7 @@ public static class HistoryPageTexts
         HistoryMarkKind.Cleaning => new("Cleaning", "Limpieza", "Limpeza"),
         HistoryMarkKind.Calibration => new("Probe work", "Trabajo en sondas", "Trabalho nas sondas"),
         HistoryMarkKind.Result => new("Results", "Resultados", "Resultados"),
+        HistoryMarkKind.Photo => new("Photos", "Fotos", "Fotos"),
         HistoryMarkKind.Finding => new("Findings", "Hallazgos", "Constatações"),
         _ => new("Other events", "Otros sucesos", "Outros eventos"),
     };
