@@ -1,5 +1,6 @@
 using LogBook.Application.Audit;
 using LogBook.Application.Backups;
+using LogBook.Application.Calculators;
 using LogBook.Application.DueLists;
 using LogBook.Application.History;
 using LogBook.Application.Imports;
@@ -8,6 +9,7 @@ using LogBook.Application.Notices;
 using LogBook.Application.Planning;
 using LogBook.Application.Reviews;
 using LogBook.Application.Search;
+using LogBook.Application.Settings;
 using LogBook.Application.Sites;
 using LogBook.Application.Visits;
 using LogBook.Application.Visits.Review;
@@ -56,6 +58,8 @@ public static class LogBookServices
         services.AddSingleton<SiteHistoryQuery>();
         services.AddSingleton<CompareQuery>();
         services.AddSingleton<SheetQuery>();
+        services.AddSingleton<SettingsQuery>();
+        services.AddSingleton<DosePlanQuery>();
         services.AddSingleton<AttentionQuery>();
         services.AddSingleton<SitesQuery>();
         services.AddSingleton<SiteCardQuery>();

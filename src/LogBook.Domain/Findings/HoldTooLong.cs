@@ -13,13 +13,7 @@ namespace LogBook.Domain.Findings;
 /// </remarks>
 public sealed class HoldTooLong : IFindingRule
 {
-    private const double LongestDays = 400;
     private const int MakeUpReadings = 5;
-
-    // Evaporation of a kW by 2,430 kJ/kg latent heat at 85 % of the heat, m³ to L; and the mean load of a tower against its plate.
-    private const double LitresPerKwH = 1.26;
-    private const double MeanLoad = 0.7;
-    private const double PlateUncertainty = 0.25;
 
     private static readonly Text Says = new(
         "{0} holds the bleed shut for {1}; from {2} conductivity rises to {3}, above the high alarm of {4} ({5}). {6}",
@@ -68,7 +62,7 @@ public sealed class HoldTooLong : IFindingRule
         foreach (var feed in programme.Feeds.Where(feed => feed.Mode == FeedMode.DosePlan && feed.HoldBleedShutMin > 0 && feed.Starts.Count > 0))
         {
             var about = new About { Output = ControllerPlan.OutputOf(visit, feed), Drum = ControllerPlan.OutputOf(visit, feed) is null ? feed.Drum : null };
-            if (visit.History.System.VolumeL is not { } volumeL || MakeUpOf(visit) is not { } makeUp || BusyEvaporation(visit) is not { } evaporation)
+            if (visit.History.System.VolumeL is not { } volumeL || MakeUpOf(visit) is not { } makeUp || BusySeason.EvaporationPerHour(visit) is not { } evaporation)
             {
                 yield return Verdict.NotJudged(about, VisitReasons.NotMeasured);
                 continue;
@@ -125,23 +119,6 @@ public sealed class HoldTooLong : IFindingRule
         var last = visit.Back().Select(v => v.MakeUpReading(TestCodes.Conductivity)?.Value.Value).Where(value => value is not null).Take(MakeUpReadings).Select(value => value!.Value).ToList();
         var asked = visit.Programme?.MakeUp?.ConductivityUsPerCm;
         return last.Count < MakeUpReadings && asked is not null ? asked : last.Count > 0 ? Statistics.Median(last) : null;
-    }
-
-    // The largest mean evaporation of an interval in the last year or so; before there is one, by the plate.
-    private static Estimate? BusyEvaporation(VisitFacts visit)
-    {
-        Estimate? busy = null;
-        for (var earlier = visit; earlier is not null && (visit.Visit.At - earlier.Visit.At).TotalDays <= LongestDays; earlier = earlier.Previous)
-        {
-            if (earlier.EvaporationPerHour is { } perHour)
-            {
-                busy = busy is null || perHour.Value > busy.Value ? perHour : busy;
-            }
-        }
-
-        return busy is { Value: > 0 } known ? known
-            : visit.History.System.FullLoadKw is { } load and > 0 ? new Estimate(MeanLoad * LitresPerKwH * load, "L", PlateUncertainty * MeanLoad * LitresPerKwH * load)
-            : null;
     }
 
     // The bleed stands open until the level or the time is reached; then the hold begins there.

@@ -33,6 +33,18 @@ public static class ReadingLinks
     /// <summary>The sheet of the last twelve visits.</summary>
     public static string Sheet(string site, string system) => $"{Site(site)}/systems/{Escape(system)}/sheet";
 
+    /// <summary>Settings of a system then and now.</summary>
+    public static string Settings(string site, string system, DateOnly? on = null) => $"{Site(site)}/systems/{Escape(system)}/settings" + Query(("on", Day(on)));
+
+    /// <summary>The re-entry sheet of a system for a day.</summary>
+    public static string ReEntry(string site, string system, DateOnly? on = null) => $"{Site(site)}/systems/{Escape(system)}/re-entry" + Query(("on", Day(on)));
+
+    /// <summary>The re-entry sheet as PDF.</summary>
+    public static string ReEntryPdf(string site, string system, DateOnly on) => $"{Site(site)}/systems/{Escape(system)}/re-entry.pdf" + Query(("on", Day(on)));
+
+    /// <summary>Calculations and look-ahead of a system.</summary>
+    public static string DosePlan(string site, string system) => $"{Site(site)}/systems/{Escape(system)}/dose-plan";
+
     /// <summary>A finding.</summary>
     public static string Finding(FindingKey key) => $"{Attention}/finding?{key.Query()}";
 

@@ -2,6 +2,7 @@ using LogBook.Web.Account;
 using LogBook.Web.Api;
 using LogBook.Web.Components;
 using LogBook.Web.Features.History;
+using LogBook.Web.Features.Settings;
 using LogBook.Web.Security;
 
 namespace LogBook.Web.Hosting;
@@ -30,6 +31,7 @@ public static class WebPipeline
         app.MapStaticAssets().AllowAnonymous();
         app.MapAccountActs();
         app.MapHistory();
+        app.MapSettings();
         app.MapLogBookApi();
         app.MapTablets();
         app.MapHealth();

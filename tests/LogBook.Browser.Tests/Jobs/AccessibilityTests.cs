@@ -51,8 +51,11 @@ public sealed class AccessibilityTests
         await supervisor.SignInAsync(JobHost.Supervisor);
         foreach (var (name, path) in new[]
         {
-            ("attention", "/attention"), ("plan", "/round/plan"), ("pack list", "/round/pack?person=RYA"), ("sites", "/sites"), ("site", $"/sites/{JobHost.Site}"), ("site history", $"/sites/{JobHost.Site}/systems/CT-1"),
-            ("compare", "/history/compare"), ("visits", "/visits"), ("visit", $"/visits/{visit.Id}"), ("summary", $"/visits/{visit.Id}/summary"), ("mail", "/mail"), ("review", "/visits/review"), ("second look", "/attention/second-look"), ("account", "/account"),
+            ("attention", "/attention"), ("plan", "/round/plan"), ("pack list", "/round/pack?person=RYA"), ("sites", "/sites"), ("site", $"/sites/{JobHost.Site}"),
+            ("site history", $"/sites/{JobHost.Site}/systems/CT-1"), ("compare", "/history/compare"), ("settings", $"/sites/{JobHost.Site}/systems/CT-1/settings"),
+            ("re-entry sheet", $"/sites/{JobHost.Site}/systems/CT-1/re-entry"), ("dose plan", $"/sites/{JobHost.Site}/systems/CT-1/dose-plan"),
+            ("visits", "/visits"), ("visit", $"/visits/{visit.Id}"), ("summary", $"/visits/{visit.Id}/summary"), ("mail", "/mail"),
+            ("review", "/visits/review"), ("second look", "/attention/second-look"), ("account", "/account"),
         })
         {
             await supervisor.GoAsync(path);

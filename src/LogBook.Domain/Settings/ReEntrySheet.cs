@@ -1,0 +1,165 @@
+using LogBook.Domain.Dosing;
+using LogBook.Domain.Estimates;
+using LogBook.Domain.History;
+using LogBook.Domain.Programmes;
+using LogBook.Domain.Quantities;
+using LogBook.Domain.Visits;
+
+namespace LogBook.Domain.Settings;
+
+/// <summary>All settings to enter into a controller that has lost them, as they stood at the end of a day.</summary>
+/// <remarks>
+/// A setting stands as it was last left on or before the day, unless the programme in force began after that; what was never read stands as the
+/// programme asks. Nothing is assumed: every line says where it comes from. LogBook never enters anything; a person does, and reads it back.
+/// </remarks>
+public sealed record ReEntrySheet
+{
+    private const double Hair = 1e-9;
+
+    /// <summary>The day.</summary>
+    public required DateOnly On { get; init; }
+
+    /// <summary>Programme in force on the day, or null.</summary>
+    public required Programme? Programme { get; init; }
+
+    /// <summary>Last visit on or before the day, or null.</summary>
+    public required SystemVisit? LastVisit { get; init; }
+
+    /// <summary>Lines by purpose.</summary>
+    public required IReadOnlyList<ReEntryGroup> Groups { get; init; }
+
+    /// <summary>All lines in the order of the sheet.</summary>
+    public IEnumerable<ReEntryLine> Lines => Groups.SelectMany(group => group.Lines);
+
+    /// <summary>Works out a sheet.</summary>
+    /// <param name="history">Whole history of the system: what came after the day is told beside the lines.</param>
+    /// <param name="on">Day in the site's zone.</param>
+    /// <param name="changes">Changes of the set-up after the day, in order.</param>
+    /// <returns>The sheet; without groups where neither programme nor reading is there.</returns>
+    public static ReEntrySheet Of(SystemHistory history, DateOnly on, IReadOnlyList<SetUpChange>? changes = null)
+    {
+        var then = SettingsThenAndNow.Of(history, on);
+        var planned = then.Programme is null ? [] : ProgrammeSettings.Of(then.Programme, history.System);
+        var later = new LaterChanges(history, on, changes ?? []);
+        var lines = then.Tracks.Select(track => LineOf(track, then.Programme, planned, later)).OfType<ReEntryLine>().ToList();
+        return new ReEntrySheet
+        {
+            On = on,
+            Programme = then.Programme,
+            LastVisit = then.LastVisit,
+            Groups =
+            [
+                .. lines.GroupBy(line => (Purpose: SettingNames.PurposeOf(line.Setting.Name), Output: SettingNames.OutputOf(line.Setting.Name)))
+                    .OrderBy(group => group.Key.Purpose)
+                    .Select(group => GroupOf(history, group.Key.Purpose, group.Key.Output, [.. group], later)),
+            ],
+        };
+    }
+
+    /// <summary>What a controller holds once the sheet has been entered.</summary>
+    /// <param name="controller">What it holds before, such as its defaults.</param>
+    /// <param name="system">The system.</param>
+    /// <returns>Its settings afterwards.</returns>
+    public Programme EnteredInto(Programme controller, Sites.WaterSystem system) => ProgrammeSettings.Enter(controller, [.. Lines.Select(line => line.Setting)], system);
+
+    /// <summary>Compares the sheet with what stands in the controller afterwards.</summary>
+    /// <param name="entered">Values by name of the setting, in the unit of the line; names that are missing were not looked at.</param>
+    /// <returns>Every line, in order.</returns>
+    public IReadOnlyList<ReadBack> Check(IReadOnlyDictionary<string, SettingValue> entered) =>
+    [
+        .. Lines.Select(line => entered.TryGetValue(line.Setting.Name, out var value)
+            ? new ReadBack(line, value, Agrees(line.Setting, value, line.Setting.Unit, null))
+            : new ReadBack(line, null, null)),
+    ];
+
+    /// <summary>Compares the sheet with a later visit: what was left there, in the unit of that reading.</summary>
+    /// <param name="visit">What was done on the system.</param>
+    /// <returns>Every line, in order.</returns>
+    public IReadOnlyList<ReadBack> Check(VisitedSystem visit)
+    {
+        var left = visit.Settings.Where(setting => setting.NotRead != true && (setting.Left ?? setting.Found) is not null)
+            .GroupBy(setting => setting.Name, StringComparer.OrdinalIgnoreCase)
+            .ToDictionary(group => group.Key, group => group.Last(), StringComparer.OrdinalIgnoreCase);
+        return
+        [
+            .. Lines.Select(line => left.TryGetValue(line.Setting.Name, out var reading)
+                ? new ReadBack(line, reading.Left ?? reading.Found, Agrees(line.Setting, (reading.Left ?? reading.Found)!, reading.Unit ?? line.Setting.Unit, reading.Step))
+                : new ReadBack(line, null, null)),
+        ];
+    }
+
+    private static ReEntryLine? LineOf(SettingTrack track, Programme? programme, IReadOnlyList<ControllerSetting> planned, LaterChanges later)
+    {
+        var asked = planned.FirstOrDefault(setting => setting.Name.Equals(track.Name, StringComparison.OrdinalIgnoreCase));
+
+        // Only what was read since the programme began tells of it.
+        var read = track.Steps.LastOrDefault(step => (step.Left ?? step.Found) is not null && (programme is null || step.On >= programme.From));
+        if (read is null)
+        {
+            return asked is null ? null : new ReEntryLine(asked, null, null, null, later.OfSetting(asked));
+        }
+
+        var left = (read.Left ?? read.Found)!;
+        var unit = read.Unit ?? SettingNames.UnitOf(track.Name, programme);
+        if (left.IsNone)
+        {
+            // The controller has no such setting: there is nothing to enter, unless the programme asks for it.
+            return asked is null ? null : new ReEntryLine(asked, null, null, null, later.OfSetting(asked));
+        }
+
+        var setting = new ControllerSetting(asked?.Name ?? track.Name, left, unit);
+        return new ReEntryLine(setting, read.On, read.Visit, asked is not null && !Agrees(setting, asked.Value, asked.Unit, null) ? asked.Value : null, later.OfSetting(setting));
+    }
+
+    private static ReEntryGroup GroupOf(SystemHistory history, SettingPurpose purpose, string? output, IReadOnlyList<ReEntryLine> lines, LaterChanges later)
+    {
+        if (output is null)
+        {
+            return new ReEntryGroup(purpose, null, null, lines, [], later.OfPurpose(purpose));
+        }
+
+        var pump = history.System.Pumps.Where(one => FeedParts.Same(one.Output, output)).MaxBy(one => one.From ?? DateOnly.MinValue);
+        var drum = pump is null ? null : history.System.Drums.Where(one => FeedParts.Same(one.Code, pump.Drum)).MaxBy(one => one.From ?? DateOnly.MinValue);
+        var product = drum is null ? null : history.Firm.Products.GetValueOrDefault(drum.Product);
+        return new ReEntryGroup(purpose, output, product, lines, StopsOf(history, product, pump, lines), later.OfOutput(output));
+    }
+
+    // The label of today, with the pump of today: an old run of a new product may be too much.
+    private static IReadOnlyList<LabelStop> StopsOf(SystemHistory history, Product? product, Sites.Pump? pump, IReadOnlyList<ReEntryLine> lines)
+    {
+        double? Minutes(string field) => lines.FirstOrDefault(line => SettingNames.FieldOf(line.Setting.Name) == field)?.Setting is { Value.Number: { } number } setting
+            ? setting.Unit is null or "min" ? number : Units.Convert(number, setting.Unit, "min") is { HasValue: true, Value: var converted } ? converted : null
+            : null;
+        if (product is null || pump?.RatedLPerH is not > 0 || history.System.VolumeL is not > 0 || Minutes("runMinutes") is not { } run)
+        {
+            return [];
+        }
+
+        var mgPerL = run / 60 * pump.RatedLPerH.Value * (product.DensityKgPerL ?? 1) * 1e6 / history.System.VolumeL.Value;
+        return LabelStops.Of(product, mgPerL, holdHours: Minutes("holdBleedShutMin") is { } hold ? hold / 60 : null);
+    }
+
+    private static bool Agrees(ControllerSetting line, SettingValue value, string? unit, double? step)
+    {
+        if (line.Value.Number is not { } want || value.Number is not { } have)
+        {
+            return string.Equals(Plain(line.Value), Plain(value), StringComparison.OrdinalIgnoreCase);
+        }
+
+        if (unit is not null && line.Unit is not null && unit != line.Unit)
+        {
+            var converted = Units.Convert(have, unit, line.Unit);
+            if (!converted.HasValue)
+            {
+                return false;
+            }
+
+            have = converted.Value;
+        }
+
+        return Math.Abs(want - have) <= Math.Max(step ?? 0, Hair * Math.Abs(want)) * (1 + Hair);
+    }
+
+    // "tue, fri" is "tue,fri".
+    private static string Plain(SettingValue value) => string.Join(',', value.ToString().Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries));
+}

@@ -1,0 +1,162 @@
+using LogBook.Domain.Dosing;
+using LogBook.Domain.Exchange;
+using LogBook.Domain.History;
+using LogBook.Domain.Languages;
+using LogBook.Domain.Programmes;
+using LogBook.Domain.Settings;
+using LogBook.Domain.Sites;
+using LogBook.Domain.Tests.Simulation;
+using LogBook.Domain.Visits;
+
+namespace LogBook.Domain.Tests.Settings;
+
+public sealed class ReEntrySheetTests
+{
+    private static readonly DateOnly On = new(2025, 9, 1);
+
+    private static readonly Product Label = new()
+    {
+        Code = "N-15", Name = "Biocide N-15", Kind = ProductKind.Biocide, Oxidising = false, DensityKgPerL = 1.05, LabelMaxMgPerL = 150, LabelContactHours = 4,
+    };
+
+    [Fact]
+    public void Of_SettingLeftOtherwiseThanTheProgramme_StandsAsLeftAndSaysSo()
+    {
+        var sheet = ReEntrySheet.Of(History([Visit("2025-08-20", Setting("setPointUsPerCm", 1232, 1250))]), On);
+
+        var line = sheet.Lines.Single(one => one.Setting.Name == "setPointUsPerCm");
+        Assert.Equal((1250.0, new DateOnly(2025, 8, 20), 1232.0), (line.Setting.Value.Number!.Value, line.ReadOn!.Value, line.Programme!.Number!.Value));
+        Assert.Equal(SettingPurpose.Bleed, sheet.Groups[0].Purpose);
+    }
+
+    [Fact]
+    public void Of_ReadAfterTheDay_IsNotOnTheSheetButBesideTheLine()
+    {
+        var sheet = ReEntrySheet.Of(History([Visit("2025-08-20", Setting("setPointUsPerCm", 1232, 1232)), Visit("2025-10-01", Setting("setPointUsPerCm", 1232, 1300))]), On);
+
+        var line = sheet.Lines.Single(one => one.Setting.Name == "setPointUsPerCm");
+        Assert.Equal(1232, line.Setting.Value.Number);
+        var later = Assert.Single(line.Later);
+        Assert.Equal((LaterChangeKind.Setting, new DateOnly(2025, 10, 1)), (later.Kind, later.On));
+        Assert.Contains("1300", later.Says.In(Language.English), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Of_ReadBeforeTheProgrammeBegan_TheProgrammeCounts()
+    {
+        var newer = SimulatedCollege.Programme with { From = new DateOnly(2025, 8, 25), SetPointUsPerCm = 1400 };
+        var sheet = ReEntrySheet.Of(History([Visit("2025-08-20", Setting("setPointUsPerCm", 1232, 1232))], SimulatedCollege.System with { Programmes = [SimulatedCollege.Programme, newer] }), On);
+
+        var line = sheet.Lines.Single(one => one.Setting.Name == "setPointUsPerCm");
+        Assert.Equal((1400.0, (DateOnly?)null), (line.Setting.Value.Number!.Value, line.ReadOn));
+    }
+
+    [Fact]
+    public void Of_PumpDrumStrokeAndLabelChangedLater_StandBesideTheirFeed()
+    {
+        var system = College with { Pumps = [.. College.Pumps, new Pump { Code = "P-B1", Drum = "D-B1", Output = "biocide-1", RatedLPerH = 6, From = new DateOnly(2025, 9, 20) }] };
+        var visits = new[]
+        {
+            Visit("2025-08-20") with { },
+            Visit("2025-09-10"),
+        };
+        visits[0] = With(visits[0], record => record with { Pumps = [new PumpReading { Pump = "P-B1", StrokeLeft = 60 }], Drums = [new DrumReading { Drum = "D-B1", ProductFound = "N-15" }] });
+        visits[1] = With(visits[1], record => record with { Pumps = [new PumpReading { Pump = "P-B1", StrokeFound = 60, StrokeLeft = 80 }], Drums = [new DrumReading { Drum = "D-B1", ProductFound = "P-40" }] });
+
+        var sheet = ReEntrySheet.Of(History(visits, system), On, [new SetUpChange(new DateOnly(2025, 9, 5), ProductBefore: Label with { LabelMaxMgPerL = 200 }, ProductAfter: Label)]);
+
+        var group = sheet.Groups.Single(one => one.Output == "biocide-1");
+        Assert.Equal([LaterChangeKind.Label, LaterChangeKind.Stroke, LaterChangeKind.Drum, LaterChangeKind.Pump], group.Later.Select(change => change.Kind));
+        Assert.Empty(sheet.Groups.Single(one => one.Output == "inhibitor").Later);
+
+        // 19 min at 6 L/h instead of 3: twice the dose, above today's label.
+        Assert.Equal(LabelStopKind.Dose, Assert.Single(group.Stops).Kind);
+    }
+
+    [Fact]
+    public void Of_AsItWas_LabelIsKept() => Assert.All(ReEntrySheet.Of(History([]), On).Groups, group => Assert.Empty(group.Stops));
+
+    [Fact]
+    public void Check_ReadBack_TellsWhatDiffersAndWhatNobodyLookedAt()
+    {
+        var sheet = ReEntrySheet.Of(History([]), On);
+
+        var back = sheet.Check(new Dictionary<string, SettingValue> { ["setPointUsPerCm"] = SettingValue.Of(1000), ["biocide-1/days"] = SettingValue.Of("tue, fri") });
+
+        Assert.Equal([("setPointUsPerCm", false)], back.Where(line => line.Agrees == false).Select(line => (line.Line.Setting.Name, line.Agrees!.Value)));
+        Assert.Equal("biocide-1/days", Assert.Single(back, line => line.Agrees == true).Line.Setting.Name);
+        Assert.Equal(sheet.Lines.Count() - 2, back.Count(line => line.Agrees is null));
+    }
+
+    [Fact]
+    public void ThenAndNow_ChangedWhileAway_IsToldApartFromChangedHere()
+    {
+        var view = SettingsThenAndNow.Of(History([Visit("2025-07-10", Setting("setPointUsPerCm", 1232, 1232)), Visit("2025-08-10", Setting("setPointUsPerCm", 1500, 1232))]), On);
+
+        var step = view.Tracks.Single(track => track.Name == "setPointUsPerCm").Steps[^1];
+        Assert.True(step.WhileAway);
+        Assert.True(step.ChangedHere);
+        Assert.Equal((1232.0, 1500.0, 1232.0), (step.Before!.Number!.Value, step.Found!.Number!.Value, step.Left!.Number!.Value));
+    }
+
+    [Fact]
+    public void ThenAndNow_Targets_GoFromTargetOverSettingToMeasured()
+    {
+        var visit = With(Visit("2025-08-10"), record => record with
+        {
+            Readings =
+            [
+                new Reading { At = "tower", Test = "inhibitor", Value = 95, Unit = "mg/L" },
+                new Reading { At = "make-up", Test = "conductivity", Source = ReadingSource.Reference, Value = 300, Unit = "uS/cm" },
+                new Reading { At = "tower", Test = "conductivity", Source = ReadingSource.Reference, Value = 1220, Unit = "uS/cm" },
+            ],
+        });
+
+        var view = SettingsThenAndNow.Of(History([visit]), On);
+
+        var bleed = view.Targets[0];
+        Assert.Equal(4.5, bleed.Target);
+        Assert.InRange(bleed.AtSetting!.Result.Value.Value, 4.3, 4.6);
+        var inhibitor = view.Targets.Single(line => line.Output == "inhibitor");
+        Assert.Equal(100, inhibitor.Target);
+        Assert.InRange(inhibitor.AtSetting!.Result.Value.Value, 90, 110);
+        Assert.Equal((95.0, new DateOnly(2025, 8, 10)), (inhibitor.Measured!.Value, inhibitor.MeasuredOn!.Value));
+    }
+
+    private static WaterSystem College => SimulatedCollege.System with { Programmes = [SimulatedCollege.Programme] };
+
+    private static SystemHistory History(IReadOnlyList<Visit> visits, WaterSystem? system = null) => SystemHistory.From(
+        new FirmSetUp(new ExchangeDocument
+        {
+            Format = "logbook-exchange",
+            Version = 1,
+            Sites = [new Site { Code = "YAF-1", Customer = "YAF", Name = "Yaffleford College", TimeZone = "Europe/London" }],
+            Products =
+            [
+                new Product { Code = "P-40", Name = "Inhibitor P-40", Kind = ProductKind.Inhibitor, DensityKgPerL = 1.12, DoseMgPerL = 100, Residual = new ProductResidual { Test = "inhibitor", MgPerLPerMgProduct = 1 } },
+                Label,
+            ],
+            Systems = [system ?? College],
+        }),
+        "YAF-1",
+        "CT-1",
+        visits);
+
+    private static Visit Visit(string day, params SettingReading[] settings)
+    {
+        var arrived = DateTime.SpecifyKind(DateTime.Parse(day + "T09:00:00", System.Globalization.CultureInfo.InvariantCulture), DateTimeKind.Utc);
+        return new Visit
+        {
+            Id = Guid.CreateVersion7(new DateTimeOffset(arrived)),
+            Site = "YAF-1",
+            Technician = "RYA",
+            Arrived = Moment.OfUtc(arrived),
+            Left = Moment.OfUtc(arrived.AddHours(1)),
+            Systems = [new VisitedSystem { System = "CT-1", Running = true, InUse = true, Settings = settings }],
+        };
+    }
+
+    private static Visit With(Visit visit, Func<VisitedSystem, VisitedSystem> change) => visit with { Systems = [change(visit.Systems[0])] };
+
+    private static SettingReading Setting(string name, double found, double left) => new() { Name = name, Found = SettingValue.Of(found), Left = SettingValue.Of(left), Step = 1 };
+}

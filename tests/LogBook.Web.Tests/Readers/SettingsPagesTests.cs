@@ -1,0 +1,108 @@
+using Bunit;
+using LogBook.Domain.Findings;
+using LogBook.Domain.Languages;
+using LogBook.Domain.Sites;
+using LogBook.Domain.Visits;
+using LogBook.Testing.Readers;
+using LogBook.Web.Features.Settings;
+using LogBook.Web.Features.Sites;
+
+namespace LogBook.Web.Tests.Readers;
+
+public sealed class SettingsPagesTests
+{
+    [Fact]
+    public async Task Settings_ChangedWhileAway_StandsFirst()
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Technician, fill: ResetAsync);
+
+        var page = pages.Render<SettingsPage>("/sites/YAF-1/systems/CT-1/settings?on=2025-04-01", ("Code", "YAF-1"), ("System", "CT-1"));
+
+        var away = page.Find("#changed-away").TextContent;
+        Assert.Contains("Set point: left at 1350\u00a0µS/cm, found at 1000\u00a0µS/cm", away, StringComparison.Ordinal);
+        Assert.Equal("/sites/YAF-1/systems/CT-1/re-entry?on=2025-03-16", page.Find("#changed-away .fine-print a").GetAttribute("href"));
+    }
+
+    [Fact]
+    public async Task ReEntry_DayBefore_HasTheOldValueAndTellsWhatCameLater()
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Supervisor, fill: ResetAsync);
+
+        // No day in the address: the day before the settings were lost.
+        var page = pages.Render<ReEntryPage>("/sites/YAF-1/systems/CT-1/re-entry", ("Code", "YAF-1"), ("System", "CT-1"));
+
+        var row = page.FindAll("tbody tr").Single(tr => tr.QuerySelector("th")!.TextContent == "Set point");
+        Assert.Contains("1350\u00a0µS/cm", row.TextContent, StringComparison.Ordinal);
+        Assert.Contains("as left on", row.TextContent, StringComparison.Ordinal);
+        Assert.Contains("asks 1400", row.TextContent, StringComparison.Ordinal);
+        Assert.Contains("enters nothing", page.Markup, StringComparison.Ordinal);
+        Assert.Equal(3, page.FindAll(".signature-line > div").Count);
+    }
+
+    [Fact]
+    public async Task ReEntry_ReadBackTyped_TellsWhatDiffersAndNamesBadInput()
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Technician, fill: ResetAsync);
+        var page = pages.Render<ReEntryPage>("/sites/YAF-1/systems/CT-1/re-entry?on=2025-03-16", ("Code", "YAF-1"), ("System", "CT-1"));
+
+        page.Find("#back-setPointUsPerCm").Change("1350");
+        page.Find("#back-highAlarmUsPerCm").Change("l620");
+        page.Find("#sheet").Submit();
+
+        Assert.Contains("1 as on the sheet, 0 differ", page.Find("#read-back-says").TextContent, StringComparison.Ordinal);
+        Assert.Contains("High alarm: “l620” is not a number; expected is one like 1620", page.Find("#read-back-problems").TextContent, StringComparison.Ordinal);
+
+        page.Find("#back-setPointUsPerCm").Change("1000");
+        page.Find("#back-highAlarmUsPerCm").Change("1620");
+        page.Find("#sheet").Submit();
+
+        Assert.Empty(page.FindAll("#read-back-problems"));
+        Assert.Contains("1 as on the sheet, 1 differ", page.Find("#read-back-says").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task ReEntry_Spanish_IsInSpanish()
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Technician, Language.Spanish, ResetAsync);
+
+        var page = pages.Render<ReEntryPage>("/sites/YAF-1/systems/CT-1/re-entry?on=2025-03-16", ("Code", "YAF-1"), ("System", "CT-1"));
+
+        Assert.StartsWith("Hoja de reingreso", page.Find("h1").TextContent, StringComparison.Ordinal);
+        Assert.Contains(page.FindAll("th"), th => th.TextContent == "Punto de consigna");
+    }
+
+    [Theory]
+    [InlineData(PersonRole.Customer)]
+    [InlineData(PersonRole.SiteStaff)]
+    [Trait("goal", "S1")]
+    public async Task Pages_CustomersAccount_SeesNothing(PersonRole role)
+    {
+        await using var pages = await ReadPages.ForAsync(role, fill: ResetAsync);
+
+        Assert.Equal("Nothing here", pages.Render<SettingsPage>("/sites/YAF-1/systems/CT-1/settings", ("Code", "YAF-1"), ("System", "CT-1")).Find("h1").TextContent);
+        Assert.Equal("Nothing here", pages.Render<ReEntryPage>("/sites/YAF-1/systems/CT-1/re-entry", ("Code", "YAF-1"), ("System", "CT-1")).Find("h1").TextContent);
+        Assert.DoesNotContain("/settings", pages.Render<SiteCardPage>("/sites/YAF-1", ("Code", "YAF-1")).Markup, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task SiteCard_OfTheFirm_LinksToSettings()
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Technician, fill: ResetAsync);
+
+        Assert.Contains("/sites/YAF-1/systems/CT-1/settings", pages.Render<SiteCardPage>("/sites/YAF-1", ("Code", "YAF-1")).Markup, StringComparison.Ordinal);
+    }
+
+    private static async Task<int?> ResetAsync(ReadingFirm firm)
+    {
+        var site = await firm.AddSiteAsync("YAF-1");
+        await firm.AddVisitAsync(site, With(ReadingFirm.VisitOf("YAF-1", ReadingFirm.Start, 1340), ("setPointUsPerCm", 1350, 1350), ("highAlarmUsPerCm", 1620, 1620)));
+        await firm.AddVisitAsync(site, With(ReadingFirm.VisitOf("YAF-1", ReadingFirm.Start.AddDays(14), 1000), ("setPointUsPerCm", 1000, 1350), ("highAlarmUsPerCm", 3000, 1620)));
+        await firm.AddFindingAsync(site, FindingKinds.SettingsLost, Severity.Act, DateOnly.FromDateTime(ReadingFirm.Start.AddDays(14)));
+        return site.Customer;
+    }
+
+    private static Visit With(Visit visit, params (string Name, double Found, double Left)[] settings) => visit with
+    {
+        Systems = [visit.Systems[0] with { Settings = [.. settings.Select(s => new SettingReading { Name = s.Name, Found = SettingValue.Of(s.Found), Left = SettingValue.Of(s.Left), Unit = "uS/cm", Step = 1 })] }],
+    };
+}
