@@ -121,6 +121,20 @@ BEGIN SELECT RAISE(ABORT, 'The audit trail is never deleted.'); END;
 CREATE TRIGGER "AuditTrail_NoUpdate" BEFORE UPDATE ON "AuditTrail"
 BEGIN SELECT RAISE(ABORT, 'The audit trail is never changed.'); END;
 
+CREATE TABLE "Clocks" (
+    "Id" INTEGER NOT NULL CONSTRAINT "PK_Clocks" PRIMARY KEY AUTOINCREMENT,
+    "CustomerId" INTEGER NOT NULL,
+    "SystemId" INTEGER NOT NULL,
+    "Clocks" TEXT NOT NULL,
+    "EngineVersion" TEXT NOT NULL,
+    CONSTRAINT "FK_Clocks_Customers_CustomerId" FOREIGN KEY ("CustomerId") REFERENCES "Customers" ("Id") ON DELETE RESTRICT,
+    CONSTRAINT "FK_Clocks_Systems_SystemId" FOREIGN KEY ("SystemId") REFERENCES "Systems" ("Id") ON DELETE RESTRICT
+);
+
+CREATE INDEX "IX_Clocks_CustomerId" ON "Clocks" ("CustomerId");
+
+CREATE UNIQUE INDEX "IX_Clocks_SystemId" ON "Clocks" ("SystemId");
+
 CREATE TABLE "Clues" (
     "Id" INTEGER NOT NULL CONSTRAINT "PK_Clues" PRIMARY KEY AUTOINCREMENT,
     "CustomerId" INTEGER NOT NULL,

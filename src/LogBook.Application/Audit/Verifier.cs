@@ -181,6 +181,12 @@ public sealed class Verifier(LogBookStore store, SetUpStore setUp)
                 faults.Add($"{system.Where}: what is kept for the assessment of all systems is not what the documents say");
             }
 
+            var clocks = await db.Clocks.SingleOrDefaultAsync(row => row.SystemId == system.Row.Id, cancellationToken);
+            if (clocks is null || !KeptClocks.Same(clocks, KeptClocks.Row(system.Row, result)))
+            {
+                faults.Add($"{system.Where}: the clocks are not what the documents say");
+            }
+
             var marks = await db.FindingMarks.Where(row => row.SystemId == system.Row.Id).OrderBy(row => row.Id).ToListAsync(cancellationToken);
             var findings = await db.Findings.Where(row => row.SystemId == system.Row.Id).ToListAsync(cancellationToken);
             if (!Same(findings.Select(ResultRows.Content), ResultRows.Findings(system.Row, result, marks, system.History.DayOf(result.AsOf)).Select(ResultRows.Content)))
@@ -205,7 +211,7 @@ public sealed class Verifier(LogBookStore store, SetUpStore setUp)
         var beside = await SystemInputs.ReadAsync(db, siteId, cancellationToken);
         foreach (var system in current)
         {
-            var history = SystemHistory.From(firm, records.Site.Code, system.Code, records.Versions);
+            var history = SystemHistory.From(firm, records.Site.Code, system.Code, records.Versions, records.NotificationsOf(system.Code));
             var inputs = beside.For(system.Id, []);
             var rebuilt = Assessment.Of(history, system.AssessedAt!.Value, inputs);
             all.Add(new Rebuilt(system, history, inputs, rebuilt));

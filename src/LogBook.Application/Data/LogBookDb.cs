@@ -40,6 +40,8 @@ public sealed class LogBookDb(DbContextOptions<LogBookDb> options) : IdentityDbC
 
     public DbSet<ClueRow> Clues => Set<ClueRow>();
 
+    public DbSet<ClockRow> Clocks => Set<ClockRow>();
+
     public DbSet<OutboxRow> Outbox => Set<OutboxRow>();
 
     public DbSet<AuditRow> AuditTrail => Set<AuditRow>();

@@ -1,12 +1,14 @@
 using LogBook.Application.Audit;
 using LogBook.Application.Backups;
 using LogBook.Application.Calculators;
+using LogBook.Application.Clocks;
 using LogBook.Application.DueLists;
 using LogBook.Application.History;
 using LogBook.Application.Imports;
 using LogBook.Application.Mail;
 using LogBook.Application.Notices;
 using LogBook.Application.Planning;
+using LogBook.Application.Records;
 using LogBook.Application.Reviews;
 using LogBook.Application.Search;
 using LogBook.Application.Settings;
@@ -67,6 +69,10 @@ public static class LogBookServices
         services.AddSingleton<PlanStore>();
         services.AddSingleton<PlanQuery>();
         services.AddSingleton<PackQuery>();
+        services.AddSingleton<ClocksQuery>();
+        services.AddSingleton<CountsQuery>();
+        services.AddSingleton<NoticeStore>();
+        services.AddSingleton<RecordsQuery>();
         services.AddSingleton<VisitsQuery>();
         services.AddSingleton<VisitQuery>();
         services.AddSingleton<SearchQuery>();

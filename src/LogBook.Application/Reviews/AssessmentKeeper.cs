@@ -40,7 +40,7 @@ public sealed class AssessmentKeeper(LogBookStore store, SetUpStore setUp, Round
             viewer,
             async db => await SiteRecords.ReadAsync(db, await db.Sites.Where(row => row.CodeKey == key).Select(row => row.Id).SingleOrDefaultAsync(cancellationToken), cancellationToken),
             cancellationToken);
-        return records is null ? null : SystemHistory.From(firm, site, system, records.Versions);
+        return records is null ? null : SystemHistory.From(firm, site, system, records.Versions, records.NotificationsOf(system));
     }
 
     /// <summary>Assesses one system as of a moment (now when null) and stores the result.</summary>
@@ -162,7 +162,7 @@ public sealed class AssessmentKeeper(LogBookStore store, SetUpStore setUp, Round
         var assessed = records.Systems.Where(which)
             .Select(system =>
             {
-                var history = SystemHistory.From(firm, records.Site.Code, system.Code, records.Versions);
+                var history = SystemHistory.From(firm, records.Site.Code, system.Code, records.Versions, records.NotificationsOf(system.Code));
                 var inputs = beside.For(system.Id, shifts);
                 return (System: system, Today: history.DayOf(moment), Result: anew ? Assessment.Of(history, moment, inputs) : _memo.Of(history, moment, inputs), inputs.Shifts);
             })
@@ -211,6 +211,15 @@ public sealed class AssessmentKeeper(LogBookStore store, SetUpStore setUp, Round
             [KeptClues.Row(system, result, seen)],
             row => row.SystemId,
             KeptClues.Same,
+            (row, id) => row.Id = id,
+            row => row.Id);
+
+        Replace(
+            db,
+            await db.Clocks.AsNoTracking().Where(row => row.SystemId == system.Id).ToListAsync(cancellationToken),
+            [KeptClocks.Row(system, result)],
+            row => row.SystemId,
+            KeptClocks.Same,
             (row, id) => row.Id = id,
             row => row.Id);
 

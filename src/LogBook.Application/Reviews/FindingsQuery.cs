@@ -84,7 +84,7 @@ public sealed class FindingsQuery(LogBookStore store, SetUpStore setUp, RoundKee
                 systems.AddRange(records.Systems.Select(system =>
                 {
                     // People's answers are left out: what they said later is none of what the records told then.
-                    var history = SystemHistory.From(firm, records.Site.Code, system.Code, records.Versions);
+                    var history = SystemHistory.From(firm, records.Site.Code, system.Code, records.Versions, records.NotificationsOf(system.Code));
                     var inputs = beside.For(system.Id, []) with { Closed = [] };
                     return (system.Id, history, inputs, Assessment.Of(history, asOf, inputs));
                 }));

@@ -1,5 +1,7 @@
+using LogBook.Application.Clocks;
 using LogBook.Application.Data;
 using LogBook.Application.Visits;
+using LogBook.Domain.Clocks;
 using LogBook.Domain.Exchange;
 using LogBook.Domain.Visits;
 using Microsoft.EntityFrameworkCore;
@@ -7,10 +9,14 @@ using Microsoft.EntityFrameworkCore;
 namespace LogBook.Application.Reviews;
 
 /// <summary>What is recorded of a site: its systems and every version of every visit that counts.</summary>
-internal sealed record SiteRecords(SiteRow Site, IReadOnlyList<SystemRow> Systems, IReadOnlyList<Visit> Versions, IReadOnlyDictionary<Guid, int> VisitRows)
+internal sealed record SiteRecords(SiteRow Site, IReadOnlyList<SystemRow> Systems, IReadOnlyList<Visit> Versions, IReadOnlyDictionary<Guid, int> VisitRows, IReadOnlyList<Notice> Notices)
 {
     // More than this one by one would cost more than reading all of them again.
     private const int MostMissing = 40;
+
+    /// <summary>What authorities were told of results of a system.</summary>
+    /// <param name="system">Code of the system.</param>
+    public IReadOnlyList<Notification> NotificationsOf(string system) => [.. Notices.Where(notice => CodeKeys.Of(notice.System) == CodeKeys.Of(system)).Select(notice => notice.Told)];
 
     /// <summary>Reads it under the viewer; null when the viewer knows no such site.</summary>
     /// <param name="db">Unit of work.</param>
@@ -26,11 +32,16 @@ internal sealed record SiteRecords(SiteRow Site, IReadOnlyList<SystemRow> System
 
         var systems = await db.Systems.AsNoTracking().Where(row => row.SiteId == siteId).OrderBy(row => row.CodeKey).ToListAsync(cancellationToken);
         var visits = kept is null ? await AllAsync(db, site, cancellationToken) : await NewAsync(db, site, kept, cancellationToken);
+
+        // Few in number, and of the firm alone: their key begins with the site.
+        var prefix = Notice.PrefixOf(site.CodeKey);
+        var notices = await db.SetUp.Where(row => row.Kind == SetUpKind.Notice && row.RetiredAt == null && row.CodeKey.StartsWith(prefix)).OrderBy(row => row.Id).Select(row => row.Document).ToListAsync(cancellationToken);
         return new SiteRecords(
             site,
             systems,
             [.. visits.Select(visit => visit.Document)],
-            visits.DistinctBy(visit => visit.Row).ToDictionary(visit => visit.VisitId, visit => visit.Row));
+            visits.DistinctBy(visit => visit.Row).ToDictionary(visit => visit.VisitId, visit => visit.Row),
+            [.. notices.Select(Notice.Read)]);
     }
 
     private static async Task<List<(int Row, Guid VisitId, Visit Document)>> AllAsync(LogBookDb db, SiteRow site, CancellationToken cancellationToken)

@@ -9,7 +9,7 @@ namespace LogBook.Domain.Assessments;
 /// </summary>
 /// <remarks>
 /// Records are told apart as objects, which never change: whoever asks keeps the same object for the same document and another set-up
-/// object for another set-up or other settings. A visit that comes in late, or is amended, breaks the chain at its place: the run goes
+/// object for another set-up or other settings; what an authority was told of is compared by what it says. A visit that comes in late, or is amended, breaks the chain at its place: the run goes
 /// back there, and everything after is worked out anew. For use by several threads: whoever assesses a system takes what is kept of it
 /// and puts it back afterwards; another who asks meanwhile finds nothing and works everything out.
 /// </remarks>
@@ -57,7 +57,8 @@ public sealed class AssessmentMemo(int mostVisits = AssessmentMemo.DefaultVisits
         ReferenceEquals(setUp.Firm.Document, history.Firm.Document)
         && ReferenceEquals(setUp.Firm.Engine, history.Firm.Engine)
         && ReferenceEquals(setUp.Site, history.Site)
-        && ReferenceEquals(setUp.System, history.System);
+        && ReferenceEquals(setUp.System, history.System)
+        && setUp.Notifications.SequenceEqual(history.Notifications);
 
     private static bool IsSameSystem(Replay replay, SystemHistory history) =>
         replay.SetUp.Site.Code.Equals(history.Site.Code, StringComparison.OrdinalIgnoreCase)

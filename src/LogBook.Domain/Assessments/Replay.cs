@@ -1,3 +1,4 @@
+using LogBook.Domain.Clocks;
 using LogBook.Domain.Estimates;
 using LogBook.Domain.Findings;
 using LogBook.Domain.History;
@@ -104,6 +105,7 @@ internal sealed class Replay
         _ledger.Findings(summaries),
         [.. _facts.SelectMany(visit => visit.Figures)])
     {
+        Clocks = _facts.Count == 0 ? [] : [.. _facts[^1].DutiesOn(SetUp.DayOf(asOf)).Select(duty => RunningClock.Of(SetUp, duty, _thresholds.DueSoonPercent.Value / 100))],
         Clues = new SystemClues(SetUp.Site.Code, SetUp.System.Code, [.. _clues]),
         Ahead = _facts.Count == 0 ? SystemAhead.Nothing : AheadReader.Of(_facts[^1], SetUp.DayOf(asOf), IsDoubted),
         NotJudged = [.. NotJudgedLast().OrderBy(n => n.Kind, StringComparer.Ordinal).ThenBy(n => FindingLedger.KeyOf(n.About), StringComparer.Ordinal)],

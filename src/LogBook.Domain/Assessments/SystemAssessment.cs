@@ -1,3 +1,4 @@
+using LogBook.Domain.Clocks;
 using LogBook.Domain.Findings;
 using LogBook.Domain.Rounds;
 using LogBook.Domain.Rounds.Planning;
@@ -19,6 +20,9 @@ public sealed record SystemAssessment(
     IReadOnlyList<AssessedFinding> Findings,
     IReadOnlyList<Figure> Figures)
 {
+    /// <summary>Clocks that run under rules on the day it was made for.</summary>
+    public IReadOnlyList<RunningClock> Clocks { get; init; } = [];
+
     /// <summary>What the last visit did not let the rules judge, with reasons, by kind and subject.</summary>
     public IReadOnlyList<NotJudged> NotJudged { get; init; } = [];
 

@@ -2,7 +2,6 @@ using LogBook.Domain.Estimates;
 using LogBook.Domain.Findings;
 using LogBook.Domain.History;
 using LogBook.Domain.Programmes;
-using LogBook.Domain.Quantities;
 using LogBook.Domain.Sites;
 using LogBook.Domain.Visits;
 
@@ -12,7 +11,8 @@ namespace LogBook.Domain.Clocks;
 /// <remarks>
 /// Intervals of tests and tasks run from the last time they were done, or from the first day on which both the rule and the
 /// records were there. An event's duty runs from its newest event. A retest runs from the disinfection that followed the
-/// result, else from its receipt. A sample whose result is still to come counts as taken.
+/// result, else from its receipt. A sample whose result is still to come counts as taken. An authority must be told within hours of
+/// receipt, by the version of the rule that was in force on the day of the sample.
 /// </remarks>
 public static class Duties
 {
@@ -50,6 +50,7 @@ public static class Duties
 
             Add(duties, Interval(history, latest, rule));
             Add(duties, Retest(history, latest, rule));
+            Add(duties, Notify(history, latest, rule));
         }
 
         return duties;
@@ -70,9 +71,13 @@ public static class Duties
             return null;
         }
 
-        var last = rule.Test is { } test ? SampledAt(latest, test) : DoneAt(latest, rule.Task!);
+        var (last, isPending) = rule.Test is { } test ? Sampled(latest, test) : (DoneAt(latest, rule.Task!), false);
         var since = last is { } moment ? history.DayOf(moment) : First(history, latest, rule);
-        return new Duty(DutyKind.Interval, rule, since, rule.EveryDays.Value + (rule.GraceDays ?? 0), OperationOf(history, rule));
+        return new Duty(DutyKind.Interval, rule, since, rule.EveryDays.Value + (rule.GraceDays ?? 0), OperationOf(history, rule))
+        {
+            LastDone = last,
+            IsPending = isPending,
+        };
     }
 
     private static Duty? AfterEvent(SystemHistory history, VisitFacts latest, Rule rule, EventType type)
@@ -83,10 +88,12 @@ public static class Duties
         }
 
         var since = history.DayOf(happened);
+        var answered = AnswerTo(history, latest, rule);
         return new Duty(DutyKind.AfterEvent, rule, since, within + (rule.GraceDays ?? 0), OperationOf(history, rule))
         {
             Event = type,
-            IsMet = AnswerTo(history, latest, rule) is { } answered && history.DayOf(answered) >= since,
+            IsMet = answered is { } moment && history.DayOf(moment) >= since,
+            LastDone = answered,
         };
     }
 
@@ -139,7 +146,7 @@ public static class Duties
         var (earliest, last) = (rule.RetestDays[0], rule.RetestDays[^1]);
         var notBefore = since.AddDays((int)earliest);
         var sampledOn = history.DayOf(worst.at);
-        var (tooEarlyOn, isMet) = ((DateOnly?)null, false);
+        var (tooEarlyOn, isMet, retested) = ((DateOnly?)null, false, (DateTime?)null);
         at = latest;
         for (var i = 0; i < LongestLookBack && at is not null; i++, at = at.Previous)
         {
@@ -148,6 +155,7 @@ public static class Duties
                 if (IsTaken(reading) && history.DayOf(TakenAt(at.Visit, reading)) is var sampled && sampled >= since && sampled > sampledOn)
                 {
                     isMet |= sampled >= notBefore;
+                    retested = sampled >= notBefore && (retested is null || TakenAt(at.Visit, reading) < retested) ? TakenAt(at.Visit, reading) : retested;
                     tooEarlyOn = sampled < notBefore && (tooEarlyOn is null || sampled > tooEarlyOn) ? sampled : tooEarlyOn;
                 }
             }
@@ -158,38 +166,89 @@ public static class Duties
             NotBefore = notBefore,
             TooEarlyOn = tooEarlyOn,
             IsMet = isMet,
+            LastDone = retested,
+            Visit = worst.visit!.Visit.Visit.Id,
         };
     }
 
-    private static bool IsInBand(Reading reading, Rule rule)
+    // The newest result that must be told, by the rule as it stood on the day of its sample.
+    private static Duty? Notify(SystemHistory history, VisitFacts latest, Rule rule)
     {
-        if (!IsTaken(reading) || reading.Value is not { } value || reading.Qualifier == "<" || reading.NotQuantifiable == true)
+        if (rule.Test is not { } test || !history.Firm.Rules.Any(version => IsVersionOf(version, rule) && version.Bands.Any(band => band.NotifyWithinHours is not null)))
         {
-            return false;
+            return null;
         }
 
-        return rule.Bands.Any(band => Units.Convert(value, reading.Unit, band.Unit) is { HasValue: true } converted && converted.Value >= band.From);
+        (VisitFacts? Visit, Reading? Reading, DateTime Taken, Rule? Rule, double Hours) newest = default;
+        var at = latest;
+        for (var i = 0; i < LongestLookBack && at is not null; i++, at = at.Previous)
+        {
+            foreach (var reading in at.ReadingsOf(test))
+            {
+                var taken = TakenAt(at.Visit, reading);
+                if ((newest.Reading is null || taken > newest.Taken)
+                    && RulesInForce.Of(history, history.DayOf(taken)).FirstOrDefault(version => IsVersionOf(version, rule)) is { } then
+                    && ResultBands.Of(then, reading)?.NotifyWithinHours is { } hours)
+                {
+                    newest = (at, reading, taken, then, hours);
+                }
+            }
+        }
+
+        if (newest is not { Visit: { } visit, Reading: { } result, Rule: { } inForce })
+        {
+            return null;
+        }
+
+        var received = (result.ReceivedAt ?? result.ResultAt)?.Utc ?? visit.Visit.KnownFrom;
+        var told = history.Notifications
+            .Where(note => note.Visit == visit.Visit.Visit.Id && note.Test.Equals(test, StringComparison.OrdinalIgnoreCase) && note.Rule.Equals(rule.Code, StringComparison.OrdinalIgnoreCase))
+            .Select(note => (DateTime?)note.At).Min();
+        var until = received.AddHours(newest.Hours);
+        return new Duty(DutyKind.Notify, inForce, history.DayOf(received), newest.Hours / 24)
+        {
+            Visit = visit.Visit.Visit.Id,
+            ReceivedAt = received,
+            NotifyBy = until,
+            NotifyUntil = history.DayOf(until),
+            LastDone = told,
+            NotifiedOn = told is { } moment ? history.DayOf(moment) : null,
+            IsMet = told is not null,
+        };
     }
 
+    private static bool IsVersionOf(Rule version, Rule rule) => version.Code.Equals(rule.Code, StringComparison.OrdinalIgnoreCase);
+
+    private static bool IsInBand(Reading reading, Rule rule) => IsTaken(reading) && ResultBands.Of(rule, reading) is not null;
+
     // Results come in late: the newest sample need not stand in the newest visit.
-    private static DateTime? SampledAt(VisitFacts latest, string test)
+    private static DateTime? SampledAt(VisitFacts latest, string test) => Sampled(latest, test).At;
+
+    private static (DateTime? At, bool IsPending) Sampled(VisitFacts latest, string test)
     {
         DateTime? newest = null;
+        var isPending = false;
         var seen = 0;
         var at = latest;
         for (var i = 0; i < LongestLookBack && at is not null && seen < 3; i++, at = at.Previous)
         {
-            DateTime? taken = null;
+            var (taken, pending) = ((DateTime?)null, false);
             foreach (var reading in at.ReadingsOf(test))
             {
-                taken = IsTaken(reading) && (taken is null || TakenAt(at.Visit, reading) > taken) ? TakenAt(at.Visit, reading) : taken;
+                if (IsTaken(reading) && (taken is null || TakenAt(at.Visit, reading) > taken))
+                {
+                    (taken, pending) = (TakenAt(at.Visit, reading), reading.NotTaken == SystemVisit.ResultPending);
+                }
             }
 
             seen += taken is null ? 0 : 1;
-            newest = taken > newest || newest is null ? taken ?? newest : newest;
+            if (taken is not null && (newest is null || taken > newest))
+            {
+                (newest, isPending) = (taken, pending);
+            }
         }
 
-        return newest;
+        return (newest, isPending);
     }
 
     private static DateTime? DoneAt(VisitFacts latest, string task)

@@ -45,6 +45,27 @@ public sealed record Duty
     /// <summary>Whether nothing is left to do (an event's or a result's duty that was met).</summary>
     public bool IsMet { get; init; }
 
+    /// <summary>When it was last done, UTC; null where the records tell of none.</summary>
+    public DateTime? LastDone { get; init; }
+
+    /// <summary>Whether the sample of <see cref="LastDone"/> still waits for its result.</summary>
+    public bool IsPending { get; init; }
+
+    /// <summary>Visit that holds the result which set it running; null for the other kinds.</summary>
+    public Guid? Visit { get; init; }
+
+    /// <summary>Receipt of the result, UTC, for <see cref="DutyKind.Notify"/>; null for the other kinds.</summary>
+    public DateTime? ReceivedAt { get; init; }
+
+    /// <summary>Moment up to which the authority must be told, UTC, for <see cref="DutyKind.Notify"/>; null for the other kinds.</summary>
+    public DateTime? NotifyBy { get; init; }
+
+    /// <summary>Day on which the authority was told, in the site's zone; null where no notification is on record.</summary>
+    public DateOnly? NotifiedOn { get; init; }
+
+    /// <summary>Whether only days of operation count.</summary>
+    public bool CountsOperatingDays => _operation is not null;
+
     /// <summary>Days passed since <see cref="Since"/>: days of operation where the rule says so, else calendar days.</summary>
     /// <param name="day">Day in the site's zone.</param>
     /// <returns>Whole days, never below 0.</returns>
@@ -59,7 +80,7 @@ public sealed record Duty
         {
             if (_operation is null)
             {
-                return Since.AddDays((int)Days);
+                return NotifyUntil ?? Since.AddDays((int)Days);
             }
 
             var day = Since;
@@ -73,8 +94,29 @@ public sealed record Duty
         }
     }
 
+    /// <summary>Day of <see cref="NotifyBy"/> in the site's zone.</summary>
+    internal DateOnly? NotifyUntil { get; init; }
+
     /// <summary>Whether the days allowed are over.</summary>
     /// <param name="day">Day in the site's zone.</param>
     /// <returns>True from the day after the last allowed one, unless it was met.</returns>
-    public bool IsOverdueOn(DateOnly day) => !IsMet && PassedOn(day) > Days;
+    public bool IsOverdueOn(DateOnly day) => Kind == DutyKind.Notify
+        ? day > LastDay && !(NotifiedOn <= day)
+        : !IsMet && PassedOn(day) > Days;
+
+    /// <summary>First day on which less than a share of the time allowed is left, in the site's zone.</summary>
+    /// <param name="share">0 to 1.</param>
+    /// <returns>The day; not after the day that follows <see cref="LastDay"/>.</returns>
+    public DateOnly SoonFrom(double share)
+    {
+        var last = LastDay;
+        var day = Since;
+        for (var passed = 0; day <= last && passed <= Days * (1 - share);)
+        {
+            day = day.AddDays(1);
+            passed += OperatingDays.Runs(_operation, day) ? 1 : 0;
+        }
+
+        return day;
+    }
 }

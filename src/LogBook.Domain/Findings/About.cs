@@ -33,6 +33,9 @@ public sealed record About
     /// <summary>Code of a rule.</summary>
     public string? Rule { get; init; }
 
+    /// <summary>What of the rule, where it asks for several things: "notify".</summary>
+    public string? Task { get; init; }
+
     /// <summary>A subject as one text, by which two of them are compared: "drum:D-INH".</summary>
     /// <param name="about">The subject, or null.</param>
     /// <returns>Names and upper-case codes; empty without a subject.</returns>
@@ -43,6 +46,6 @@ public sealed record About
     private static IEnumerable<(string Name, string? Code)> Parts(About about) =>
     [
         ("probe", about.Probe), ("drum", about.Drum), ("output", about.Output), ("meter", about.Meter), ("pump", about.Pump), ("test", about.Test),
-        ("instrument", about.Instrument), ("lot", about.Lot), ("person", about.Person), ("rule", about.Rule),
+        ("instrument", about.Instrument), ("lot", about.Lot), ("person", about.Person), ("rule", about.Rule), ("task", about.Task),
     ];
 }

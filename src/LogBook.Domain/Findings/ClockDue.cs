@@ -1,5 +1,7 @@
+using System.Globalization;
 using LogBook.Domain.Clocks;
 using LogBook.Domain.Estimates;
+using LogBook.Domain.History;
 using LogBook.Domain.Languages;
 using LogBook.Domain.Programmes;
 using LogBook.Domain.Sites;
@@ -11,12 +13,15 @@ namespace LogBook.Domain.Findings;
 /// <remarks>
 /// Visits: late when more than 25 % and at least two days over the interval have passed within the operating season. Tests,
 /// tasks, duties after an event and retests of a rule: the last fifth of the time is "watch", overdue is "plan", overdue under
-/// an authority's rule "act". What runs, and from when, is worked out by <see cref="Clocks.Duties"/>.
+/// an authority's rule "act". An authority that must be told of a result: "plan" from receipt, "act" on the last day and after
+/// it. What runs, and from when, is worked out by <see cref="Clocks.Duties"/>.
 /// </remarks>
 public sealed class ClockDue : IDailyRule, IReadsCounts
 {
     // Laboratories answer within two weeks or so; at daily visits that is fifteen of them.
     private const int VisitsWithLateResults = 15;
+
+    private const string Notify = "notify";
 
     private static readonly Text VisitLate = new(
         "The last visit was {0} days ago; the interval is {1} days (late from {2} days on, {3}).",
@@ -58,10 +63,31 @@ public sealed class ClockDue : IDailyRule, IReadsCounts
         "{0}: {1} debe repetirse del {2} al {3}.",
         "{0}: {1} deve ser repetido de {2} a {3}.");
 
+    private static readonly Text NotifyOverdue = new(
+        "{0}: {1} was received on {2}; the authority was to be told by {3} {4}, and no notification is on record.",
+        "{0}: {1} se recibió el {2}; había que avisar a la autoridad antes del {3} {4} y no consta ningún aviso.",
+        "{0}: {1} foi recebido em {2}; a autoridade devia ser avisada até {3} {4}, e nenhum aviso consta.");
+
+    private static readonly Text NotifyOpen = new(
+        "{0}: {1} was received on {2}; the authority must be told by {3} {4}.",
+        "{0}: {1} se recibió el {2}; hay que avisar a la autoridad antes del {3} {4}.",
+        "{0}: {1} foi recebido em {2}; a autoridade deve ser avisada até {3} {4}.");
+
+    private static readonly Said[] NotifyNext =
+    [
+        Looks.Say("Notify as the authority's table says, and record who told whom, when and how.", "Avise como dice la tabla de la autoridad y registre quién avisó a quién, cuándo y cómo.", "Avise como diz a tabela da autoridade e registre quem avisou a quem, quando e como."),
+        Looks.Say(
+            "A count is not a diagnosis. Follow the plan of the site.",
+            "Un recuento no es un diagnóstico. Siga el plan del sitio.",
+            "Uma contagem não é um diagnóstico. Siga o plano do local."),
+    ];
+
     private static readonly Said[] TaskNext =
     [
         Looks.Say("Do the task, or record that it was done.", "Haga la tarea o registre que se hizo.", "Faça a tarefa ou registre que foi feita."),
     ];
+
+    private static readonly Text SinceReceipt = new("days since receipt", "días desde la recepción", "dias desde o recebimento");
 
     private static readonly Text Passed = new("days since the last one", "días desde el último", "dias desde o último");
 
@@ -150,9 +176,37 @@ public sealed class ClockDue : IDailyRule, IReadsCounts
     {
         foreach (var duty in latest.DutiesOn(day))
         {
-            var about = new About { Rule = duty.Rule.Code, Test = duty.Kind == DutyKind.Retest ? duty.Rule.Test : null };
-            yield return Shown(duty, day, thresholds) is { } shown ? Verdict.Found(about, shown) : Verdict.Clear(about);
+            var about = new About
+            {
+                Rule = duty.Rule.Code,
+                Test = duty.Kind == DutyKind.Retest ? duty.Rule.Test : null,
+                Task = duty.Kind == DutyKind.Notify ? Notify : null,
+            };
+            yield return (duty.Kind == DutyKind.Notify ? Countdown(latest.History, duty, day) : Shown(duty, day, thresholds)) is { } shown ? Verdict.Found(about, shown) : Verdict.Clear(about);
         }
+    }
+
+    // Days are too coarse for a countdown of hours: on its last day it is urgent. The page of the clocks counts the hours.
+    private static Indication? Countdown(SystemHistory history, Duty duty, DateOnly day)
+    {
+        if (duty.NotifiedOn <= day)
+        {
+            return null;
+        }
+
+        var until = TimeZoneInfo.ConvertTimeFromUtc(duty.NotifyBy!.Value, history.Zone);
+        var says = new Said(
+            duty.IsOverdueOn(day) ? NotifyOverdue : NotifyOpen,
+            duty.Rule.Name,
+            What(duty.Rule),
+            duty.Since,
+            DateOnly.FromDateTime(until),
+            until.ToString("HH:mm", CultureInfo.InvariantCulture));
+        return new Indication(day >= duty.LastDay ? Severity.Act : Severity.Plan, says)
+        {
+            Evidence = [new EvidenceFigure(SinceReceipt, duty.PassedOn(day), "d", LimitHigh: duty.Days)],
+            LookAtNext = NotifyNext,
+        };
     }
 
     private static Indication? Shown(Duty duty, DateOnly day, FindingThresholds thresholds)

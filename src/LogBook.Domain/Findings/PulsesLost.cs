@@ -71,7 +71,7 @@ public sealed class PulsesLost : IFindingRule
 
     private static double PercentApart(double dial, double total) => 100 * Math.Abs(total - dial) / Math.Max(dial, total);
 
-    private static double PulseLitres(MeterFacts meter) => meter.Meter.LitresPerPulse is { } litres and > 0 ? litres : meter.Meter.PulsesPerLitre is { } pulses and > 0 ? 1 / pulses : 1;
+    internal static double PulseLitres(MeterFacts meter) => meter.Meter.LitresPerPulse is { } litres and > 0 ? litres : meter.Meter.PulsesPerLitre is { } pulses and > 0 ? 1 / pulses : 1;
 
     private static Indication Shown(VisitFacts visit, MeterFacts meter, FindingThresholds thresholds)
     {

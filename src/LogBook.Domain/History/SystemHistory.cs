@@ -1,3 +1,4 @@
+using LogBook.Domain.Clocks;
 using LogBook.Domain.Estimates;
 using LogBook.Domain.Findings;
 using LogBook.Domain.Programmes;
@@ -45,6 +46,9 @@ public sealed class SystemHistory
     /// <summary>Every version of every visit, by moment of knowledge, id and version; what a replay reads.</summary>
     public IReadOnlyList<SystemVisit> Versions { get; private init; }
 
+    /// <summary>What authorities were told of its results.</summary>
+    public IReadOnlyList<Notification> Notifications { get; init; } = [];
+
     /// <summary>Programmes by first day.</summary>
     public IReadOnlyList<Programme> Programmes { get; }
 
@@ -59,9 +63,10 @@ public sealed class SystemHistory
     /// <param name="siteCode">Code of the site.</param>
     /// <param name="systemCode">Code of the system.</param>
     /// <param name="visits">Visits of any site in any order, in every version that is kept; those without the system are left out.</param>
+    /// <param name="notifications">What authorities were told of results of the system; none when null.</param>
     /// <returns>The history: latest versions as <see cref="Visits"/>, all of them as <see cref="Versions"/>.</returns>
     /// <exception cref="ArgumentException">The firm has no such site or system.</exception>
-    public static SystemHistory From(FirmSetUp firm, string siteCode, string systemCode, IEnumerable<Visit> visits)
+    public static SystemHistory From(FirmSetUp firm, string siteCode, string systemCode, IEnumerable<Visit> visits, IReadOnlyList<Notification>? notifications = null)
     {
         var site = firm.Sites.GetValueOrDefault(siteCode) ?? throw new ArgumentException($"No site {siteCode}.", nameof(siteCode));
         var system = firm.System(siteCode, systemCode) ?? throw new ArgumentException($"No system {systemCode} at {siteCode}.", nameof(systemCode));
@@ -74,7 +79,7 @@ public sealed class SystemHistory
             .DistinctBy(version => (version.Visit.Id, version.Visit.Version ?? 1))
             .ToList();
         var latest = versions.GroupBy(version => version.Visit.Id).Select(all => all.MaxBy(version => version.Visit.Version ?? 1)!);
-        return new SystemHistory(firm.For(siteCode, systemCode), site, system, latest) { Versions = versions };
+        return new SystemHistory(firm.For(siteCode, systemCode), site, system, latest) { Versions = versions, Notifications = notifications ?? [] };
     }
 
     /// <summary>The history as it was known at a moment: later amendments and later results are not in it.</summary>
@@ -86,7 +91,7 @@ public sealed class SystemHistory
             .Where(version => version.KnownFrom <= moment)
             .GroupBy(version => version.Visit.Id)
             .Select(all => all.MaxBy(version => version.Visit.Version ?? 1)!.AsKnownAt(moment));
-        return new SystemHistory(Firm, Site, System, known) { Versions = [.. Versions.Where(version => version.KnownFrom <= moment)] };
+        return new SystemHistory(Firm, Site, System, known) { Versions = [.. Versions.Where(version => version.KnownFrom <= moment)], Notifications = [.. Notifications.Where(note => note.At <= moment)] };
     }
 
     /// <summary>Day in the site's zone.</summary>

@@ -27,6 +27,8 @@ public static class Shown
         ["[gal_br]"] = new("imp gal", "gal imp.", "gal imp."),
         ["[cft_i]"] = Same("ft³"),
         ["L/h"] = Same("L/h"),
+        ["L/d"] = new("L/day", "L/día", "L/dia"),
+        ["mL/h"] = Same("mL/h"),
         ["[gal_us]/min"] = new("US gal/min", "gal EE. UU./min", "gal EUA/min"),
         ["cm"] = Same("cm"),
         ["[in_i]"] = Same("in"),

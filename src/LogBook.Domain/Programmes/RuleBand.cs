@@ -14,6 +14,9 @@ public sealed record RuleBand
     /// <summary>How soon.</summary>
     public required Severity Severity { get; init; }
 
+    /// <summary>Hours from receipt of such a result within which the rule wants the authority told; null where it asks for none.</summary>
+    public double? NotifyWithinHours { get; init; }
+
     /// <summary>What the rule says to do.</summary>
     public string? Says { get; init; }
 }

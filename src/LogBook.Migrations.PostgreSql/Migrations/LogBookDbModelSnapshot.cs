@@ -98,6 +98,38 @@ namespace LogBook.Migrations.PostgreSql.Migrations
                     b.ToTable("AuditTrail", (string)null);
                 });
 
+            modelBuilder.Entity("LogBook.Application.Data.ClockRow", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<string>("Clocks")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<int>("CustomerId")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("EngineVersion")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<int>("SystemId")
+                        .HasColumnType("integer");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CustomerId");
+
+                    b.HasIndex("SystemId")
+                        .IsUnique();
+
+                    b.ToTable("Clocks", (string)null);
+                });
+
             modelBuilder.Entity("LogBook.Application.Data.ClueRow", b =>
                 {
                     b.Property<int>("Id")
@@ -1319,6 +1351,21 @@ namespace LogBook.Migrations.PostgreSql.Migrations
                     b.HasKey("UserId", "LoginProvider", "Name");
 
                     b.ToTable("AspNetUserTokens", (string)null);
+                });
+
+            modelBuilder.Entity("LogBook.Application.Data.ClockRow", b =>
+                {
+                    b.HasOne("LogBook.Application.Data.CustomerRow", null)
+                        .WithMany()
+                        .HasForeignKey("CustomerId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("LogBook.Application.Data.SystemRow", null)
+                        .WithMany()
+                        .HasForeignKey("SystemId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
                 });
 
             modelBuilder.Entity("LogBook.Application.Data.ClueRow", b =>

@@ -93,6 +93,36 @@ namespace LogBook.Migrations.Sqlite.Migrations
                     b.ToTable("AuditTrail", (string)null);
                 });
 
+            modelBuilder.Entity("LogBook.Application.Data.ClockRow", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Clocks")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("CustomerId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("EngineVersion")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("SystemId")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CustomerId");
+
+                    b.HasIndex("SystemId")
+                        .IsUnique();
+
+                    b.ToTable("Clocks", (string)null);
+                });
+
             modelBuilder.Entity("LogBook.Application.Data.ClueRow", b =>
                 {
                     b.Property<int>("Id")
@@ -1274,6 +1304,21 @@ namespace LogBook.Migrations.Sqlite.Migrations
                     b.HasKey("UserId", "LoginProvider", "Name");
 
                     b.ToTable("AspNetUserTokens", (string)null);
+                });
+
+            modelBuilder.Entity("LogBook.Application.Data.ClockRow", b =>
+                {
+                    b.HasOne("LogBook.Application.Data.CustomerRow", null)
+                        .WithMany()
+                        .HasForeignKey("CustomerId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("LogBook.Application.Data.SystemRow", null)
+                        .WithMany()
+                        .HasForeignKey("SystemId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
                 });
 
             modelBuilder.Entity("LogBook.Application.Data.ClueRow", b =>

@@ -15,6 +15,20 @@ public static class ReadingLinks
 
     public const string Visits = "/visits";
 
+    public const string Clocks = "/clocks";
+
+    /// <summary>Record of a system's probes and of the hand meters they are compared with.</summary>
+    public static string Probes(string site, string system) => $"{Site(site)}/systems/{Escape(system)}/probe";
+
+    /// <summary>Record of a system's water meters.</summary>
+    public static string Meters(string site, string system) => $"{Site(site)}/systems/{Escape(system)}/meters";
+
+    /// <summary>Record of a system's feed pumps.</summary>
+    public static string Pumps(string site, string system) => $"{Site(site)}/systems/{Escape(system)}/pumps";
+
+    /// <summary>Clocks of a site with its newest counts.</summary>
+    public static string ClocksOf(string site) => $"{Site(site)}/clocks";
+
     /// <summary>A site.</summary>
     public static string Site(string code) => $"{Sites}/{Escape(code)}";
 

@@ -56,6 +56,8 @@ public sealed class AccessibilityTests
             ("re-entry sheet", $"/sites/{JobHost.Site}/systems/CT-1/re-entry"), ("dose plan", $"/sites/{JobHost.Site}/systems/CT-1/dose-plan"),
             ("visits", "/visits"), ("visit", $"/visits/{visit.Id}"), ("summary", $"/visits/{visit.Id}/summary"), ("mail", "/mail"),
             ("review", "/visits/review"), ("second look", "/attention/second-look"), ("account", "/account"),
+            ("clocks", "/clocks"), ("site clocks", $"/sites/{JobHost.Site}/clocks"), ("probe record", $"/sites/{JobHost.Site}/systems/CT-1/probe"),
+            ("meter record", $"/sites/{JobHost.Site}/systems/CT-1/meters"), ("pump output", $"/sites/{JobHost.Site}/systems/CT-1/pumps"),
         })
         {
             await supervisor.GoAsync(path);

@@ -1,4 +1,5 @@
 using LogBook.Domain.Assessments;
+using LogBook.Domain.Clocks;
 using LogBook.Domain.Exchange;
 using LogBook.Domain.Findings;
 using LogBook.Domain.History;
@@ -55,6 +56,8 @@ internal sealed class HistoryBuilder
     public Func<WaterSystem, WaterSystem> System { get; set; } = system => system;
 
     public IReadOnlyList<Programme> LaterProgrammes { get; set; } = [];
+
+    public IReadOnlyList<Notification> Notifications { get; set; } = [];
 
     public IReadOnlyList<Visit> Visits => _visits;
 
@@ -120,7 +123,7 @@ internal sealed class HistoryBuilder
         return this;
     }
 
-    public SystemHistory Build(IEnumerable<Visit>? visits = null) => SystemHistory.From(new FirmSetUp(Document()), "YAF-1", "CT-1", visits ?? _visits);
+    public SystemHistory Build(IEnumerable<Visit>? visits = null) => SystemHistory.From(new FirmSetUp(Document()), "YAF-1", "CT-1", visits ?? _visits, Notifications);
 
     public SystemAssessment Assess(DateTime? asOf = null, IEnumerable<Visit>? visits = null) =>
         Assessment.Of(Build(visits), asOf ?? (_visits.Count == 0 ? Start : Start.AddDays(_day).AddHours(2)));

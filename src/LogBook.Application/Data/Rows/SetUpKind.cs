@@ -21,4 +21,7 @@ public enum SetUpKind
 
     /// <summary>Who goes where on a day; not part of the exchange format.</summary>
     DayPlan,
+
+    /// <summary>A notification of an authority; kept here for its version and audit, not part of the exchange format.</summary>
+    Notice,
 }

@@ -1,6 +1,6 @@
 namespace LogBook.Application.Data;
 
-/// <summary>A set-up record of the firm itself: person, product, instrument, lot, rule, test, setting of the engine or plan of a day.</summary>
+/// <summary>A set-up record of the firm itself: person, product, instrument, lot, rule, test, setting of the engine, plan of a day or notice to an authority.</summary>
 public sealed class SetUpRow : IVersioned, IRetirable
 {
     public int Id { get; set; }

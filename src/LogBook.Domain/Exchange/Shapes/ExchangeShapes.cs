@@ -29,7 +29,7 @@ internal static class ExchangeShapes
     private static readonly Shape InstrumentCheckShape =
         new("instrumentCheck", Required("at", Moment), Required("standard", Number), Required("read", Number), Must(Unit("unit")), Field("standardLot"));
 
-    private static readonly Shape RuleBand = new("ruleBand", Must(Amount("from")), Must(Unit("unit")), Must(Choice("severity", Severities)), Field("says"));
+    private static readonly Shape RuleBand = new("ruleBand", Must(Amount("from")), Must(Unit("unit")), Must(Choice("severity", Severities)), Positive("notifyWithinHours"), Field("says"));
 
     private static readonly Shape Hours = new("operatingHours", List("days", Choice("", Weekdays)), Required("from", ClockTime), Required("to", ClockTime));
 
@@ -475,7 +475,8 @@ internal static class ExchangeShapes
             Field("instrument"),
             Field("lot"),
             Field("person"),
-            Field("rule"))),
+            Field("rule"),
+            Field("task"))),
         Required("kind"),
         Must(Choice("severity", Severities)),
         Required("firstSeen", Date),

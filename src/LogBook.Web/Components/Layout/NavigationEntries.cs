@@ -25,6 +25,7 @@ public static class NavigationEntries
         new("/sites", FrameTexts.Sites, false, All),
         new("/visits", FrameTexts.Visits, false, All),
         new("/visits/review", ReviewPageTexts.Title, false, Keepers),
+        new("/clocks", FrameTexts.Clocks, false, Firm),
         new("/setup", FrameTexts.SetUp, false, Keepers),
         new("/mail", FrameTexts.Mail, false, Keepers),
         new("/people", FrameTexts.People, false, [PersonRole.Administrator]),

@@ -141,6 +141,7 @@ internal static class FirmForms
             Ask.Number("from", new("From the result", "Desde el resultado", "A partir do resultado")).Needed(),
             Ask.Choice("unit", ReadingTexts.Unit, (scope, band) => Ask.Units(TestCatalogue.Find(band.Root.Text("test"), scope.Firm)?.Units ?? UnitCodes.All, scope.Language)).Needed(),
             Ask.Choice("severity", ReadingTexts.Severity, ChoiceTexts.Severities).Needed(),
+            Ask.Number("notifyWithinHours", new("Tell the authority within, from receipt", "Avisar a la autoridad en, desde la recepción", "Avisar a autoridade em, desde o recebimento"), "h"),
             Ask.LongText("says", new("What the rule says to do", "Qué manda hacer la norma", "O que a regra manda fazer"))),
     ];
 

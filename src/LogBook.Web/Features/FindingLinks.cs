@@ -1,0 +1,44 @@
+using LogBook.Application.Reviews;
+using LogBook.Domain.Findings;
+using LogBook.Domain.Languages;
+using LogBook.Web.Components;
+using LogBook.Web.Features.Records;
+
+namespace LogBook.Web.Features;
+
+/// <summary>Where the cause of a finding can be looked at: the one place that knows which record belongs to which kind.</summary>
+public static class FindingLinks
+{
+    /// <summary>Records to open next; empty where Site history is the place to look.</summary>
+    public static IReadOnlyList<(string Address, Text Name)> Of(FindingKey key)
+    {
+        if (key.Site is not { } site)
+        {
+            return [];
+        }
+
+        var places = new List<(string, Text)>();
+        if (key.System is { } system)
+        {
+            switch (key.Kind)
+            {
+                case FindingKinds.ProbeReadsOff or FindingKinds.ProbeDrifting or FindingKinds.ProbeFouled or FindingKinds.ConductivityOut:
+                    places.Add((ReadingLinks.Probes(site, system), RecordTexts.Probe));
+                    break;
+                case FindingKinds.MeterStopped or FindingKinds.MeterBackwards or FindingKinds.PulsesLost or FindingKinds.WaterLoss:
+                    places.Add((ReadingLinks.Meters(site, system), RecordTexts.Meter));
+                    break;
+                case FindingKinds.PumpOutput or FindingKinds.FeedLow or FindingKinds.FeedHigh or FindingKinds.OverfedThenEmpty or FindingKinds.WrongProduct:
+                    places.Add((ReadingLinks.Pumps(site, system), RecordTexts.Pump));
+                    break;
+            }
+        }
+
+        if (key.Kind is FindingKinds.ClockDue or FindingKinds.MicrobiologyHigh or FindingKinds.RestartUnproved or FindingKinds.SummaryUndelivered)
+        {
+            places.Add((ReadingLinks.ClocksOf(site), FrameTexts.Clocks));
+        }
+
+        return places;
+    }
+}
