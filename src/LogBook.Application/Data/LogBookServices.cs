@@ -12,6 +12,7 @@ using LogBook.Application.Records;
 using LogBook.Application.Reviews;
 using LogBook.Application.Search;
 using LogBook.Application.Settings;
+using LogBook.Application.Shelf;
 using LogBook.Application.Sites;
 using LogBook.Application.Visits;
 using LogBook.Application.Visits.Review;
@@ -73,6 +74,9 @@ public static class LogBookServices
         services.AddSingleton<CountsQuery>();
         services.AddSingleton<NoticeStore>();
         services.AddSingleton<RecordsQuery>();
+        services.AddSingleton<RuleAdopter>();
+        services.AddSingleton<ShelfQuery>();
+        services.AddSingleton<MakeUpQuery>();
         services.AddSingleton<VisitsQuery>();
         services.AddSingleton<VisitQuery>();
         services.AddSingleton<SearchQuery>();

@@ -48,6 +48,9 @@ public static class FigureCodes
     /// <summary>Product used over expected, 1.</summary>
     public const string UsedOverExpected = "used-over-expected";
 
+    /// <summary>A test of the make-up against the system's own normal, %.</summary>
+    public const string MakeUpShift = "make-up-shift";
+
     /// <summary>Probe error as found, %.</summary>
     public const string ProbeError = "probe-error";
 

@@ -10,6 +10,7 @@ public static class FigureTexts
     private static readonly Text ProbeSource = new("USGS TM1-D3 as summarised at nemi.gov; straight line as in the NIST/SEMATECH e-Handbook", "USGS TM1-D3 según el resumen de nemi.gov; recta como en el e-Handbook de NIST/SEMATECH", "USGS TM1-D3 segundo o resumo de nemi.gov; reta como no e-Handbook NIST/SEMATECH");
     private static readonly Text Geometry = new("Geometry of the drum", "Geometría del bidón", "Geometria da bombona");
     private static readonly Text Arithmetic = new("Arithmetic of the register", "Aritmética del contador", "Aritmética do registrador");
+    private static readonly Text OwnBaseline = new("Own baseline first; common practice, no source", "Primero la referencia propia; práctica común, sin fuente", "Primeiro a referência própria; prática comum, sem fonte");
     private static readonly Text Balance = new("Follows from the mass balance", "Se deduce del balance de masa", "Decorre do balanço de massa");
 
     private static readonly Dictionary<string, (Text Name, FigureExplanation How)> All = new(StringComparer.Ordinal)
@@ -166,6 +167,14 @@ public static class FigureTexts
                     "Producto usado entre la reposición de los mismos días",
                     "Produto usado sobre a reposição dos mesmos dias"),
                 DoseBalance)),
+        [FigureCodes.MakeUpShift] = (
+            new("Make-up against its own past", "Reposición frente a su pasado", "Reposição contra o próprio passado"),
+            new(
+                new(
+                    "100 (reading − median of the last twelve readings of the make-up that were not themselves shifted) / that median",
+                    "100 (lectura − mediana de las últimas doce lecturas de la reposición no desplazadas) / esa mediana",
+                    "100 (leitura − mediana das doze últimas leituras da reposição não deslocadas) / essa mediana"),
+                OwnBaseline)),
         [FigureCodes.ProbeError] = (
             new("Probe error", "Error de la sonda", "Erro da sonda"),
             new(
@@ -230,6 +239,9 @@ public static class FigureTexts
         ["as-found"] = new("as found", "como se encontró", "como encontrado"),
         ["reference"] = new("reference", "referencia", "referência"),
         ["interval-days"] = new("days of the interval", "días del intervalo", "dias do intervalo"),
+        ["now"] = new("reading", "lectura", "leitura"),
+        ["usual"] = new("own normal", "valor habitual propio", "valor habitual próprio"),
+        ["spread"] = new("own spread", "dispersión propia", "dispersão própria"),
         ["points"] = new("as-found errors in the series", "errores encontrados en la serie", "erros encontrados na série"),
         ["days"] = new("days from first to last", "días del primero al último", "dias do primeiro ao último"),
         ["forecast"] = new("error forecast for the next visit", "error previsto para la próxima visita", "erro previsto para a próxima visita"),

@@ -12,6 +12,7 @@ internal static class VisitFigures
         var figures = new List<Figure>();
         Cycles(visit, figures);
         Water(visit, figures);
+        MakeUp(visit, figures);
         Products(visit, figures);
         Probes(visit, figures);
         return figures;
@@ -67,6 +68,23 @@ internal static class VisitFigures
             figures.Add(Interval(visit, FigureCodes.LiquidLoss, null, balance.LiquidLoss, inputs));
             figures.Add(Interval(visit, FigureCodes.Evaporation, null, balance.Evaporation, inputs));
             figures.Add(Interval(visit, FigureCodes.UnexplainedLoss, null, balance.Unexplained, [.. inputs, .. Input("bleed", water.Bleed)]));
+        }
+    }
+
+    // Conductivity, hardness and chloride tell of another water; the rest moves along with them.
+    private static void MakeUp(VisitFacts visit, List<Figure> figures)
+    {
+        foreach (var test in new[] { TestCodes.Conductivity, TestCodes.TotalHardness, TestCodes.Calcium, TestCodes.Chloride })
+        {
+            if (visit.MakeUpNormal.ShiftOf(visit, test) is { Normal: > 0 } shift)
+            {
+                figures.Add(Instant(
+                    visit,
+                    FigureCodes.MakeUpShift,
+                    test,
+                    Computed<Estimate>.Of(shift.Now.Over(Estimate.Exact(shift.Normal, shift.Now.Unit)).Minus(Estimate.Exact(1)).Scaled(100, "%")),
+                    [.. Input("now", shift.Now), new("usual", shift.Normal, shift.Now.Unit), new("spread", shift.Spread, shift.Now.Unit)]));
+            }
         }
     }
 

@@ -20,6 +20,8 @@ public static class FrameTexts
 
     public static readonly Text Visits = new("Visits", "Visitas", "Visitas");
 
+    public static readonly Text Shelf = new("Shelf", "Existencias", "Estoque");
+
     public static readonly Text Clocks = new("Clocks", "Plazos", "Prazos");
 
     public static readonly Text SetUp = new("Set-up", "Configuración", "Configuração");

@@ -3,6 +3,7 @@ using LogBook.Domain.Findings;
 using LogBook.Domain.Languages;
 using LogBook.Web.Components;
 using LogBook.Web.Features.Records;
+using LogBook.Web.Features.Shelf;
 
 namespace LogBook.Web.Features;
 
@@ -37,6 +38,16 @@ public static class FindingLinks
         if (key.Kind is FindingKinds.ClockDue or FindingKinds.MicrobiologyHigh or FindingKinds.RestartUnproved or FindingKinds.SummaryUndelivered)
         {
             places.Add((ReadingLinks.ClocksOf(site), FrameTexts.Clocks));
+        }
+
+        if (key.Kind is FindingKinds.RunsOut or FindingKinds.StockUnexplained)
+        {
+            places.Add((ReadingLinks.ShelfOf(site), FrameTexts.Shelf));
+        }
+
+        if (key.Kind is FindingKinds.MakeUpChanged or FindingKinds.Depositing)
+        {
+            places.Add((ReadingLinks.MakeUpOf(site), ShelfTexts.MakeUp));
         }
 
         return places;

@@ -26,6 +26,22 @@ public static class ReadingLinks
     /// <summary>Record of a system's feed pumps.</summary>
     public static string Pumps(string site, string system) => $"{Site(site)}/systems/{Escape(system)}/pumps";
 
+    public const string Shelf = "/shelf";
+
+    public const string MakeUpWatch = Shelf + "/make-up";
+
+    /// <summary>Drums of a site.</summary>
+    public static string ShelfOf(string site) => Shelf + Query(("site", site));
+
+    /// <summary>Make-up of a site against its own past.</summary>
+    public static string MakeUpOf(string site) => MakeUpWatch + Query(("site", site));
+
+    /// <summary>The reorder list.</summary>
+    public static string ShelfOrder(string? site, string? person, string? product) => $"{Shelf}/order" + Query(("site", site), ("person", person), ("product", product));
+
+    /// <summary>The reorder list as a table for a spreadsheet.</summary>
+    public static string ShelfTable(string? site, string? person, string? product) => $"{Shelf}/order.csv" + Query(("site", site), ("person", person), ("product", product));
+
     /// <summary>Clocks of a site with its newest counts.</summary>
     public static string ClocksOf(string site) => $"{Site(site)}/clocks";
 

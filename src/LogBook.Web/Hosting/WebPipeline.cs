@@ -3,6 +3,7 @@ using LogBook.Web.Api;
 using LogBook.Web.Components;
 using LogBook.Web.Features.History;
 using LogBook.Web.Features.Settings;
+using LogBook.Web.Features.Shelf;
 using LogBook.Web.Security;
 
 namespace LogBook.Web.Hosting;
@@ -32,6 +33,7 @@ public static class WebPipeline
         app.MapAccountActs();
         app.MapHistory();
         app.MapSettings();
+        app.MapShelf();
         app.MapLogBookApi();
         app.MapTablets();
         app.MapHealth();

@@ -58,6 +58,7 @@ public sealed class AccessibilityTests
             ("review", "/visits/review"), ("second look", "/attention/second-look"), ("account", "/account"),
             ("clocks", "/clocks"), ("site clocks", $"/sites/{JobHost.Site}/clocks"), ("probe record", $"/sites/{JobHost.Site}/systems/CT-1/probe"),
             ("meter record", $"/sites/{JobHost.Site}/systems/CT-1/meters"), ("pump output", $"/sites/{JobHost.Site}/systems/CT-1/pumps"),
+            ("shelf", "/shelf"), ("reorder list", "/shelf/order"), ("make-up watch", "/shelf/make-up"), ("rule templates", "/setup/rules/templates"),
         })
         {
             await supervisor.GoAsync(path);

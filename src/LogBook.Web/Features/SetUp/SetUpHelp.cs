@@ -1,6 +1,7 @@
 using LogBook.Domain.Languages;
 using LogBook.Web.Features.Help;
 using LogBook.Web.Features.SetUp.Phrases;
+using LogBook.Web.Features.SetUp.Templates;
 using LogBook.Web.Features.SetUp.Thresholds;
 
 namespace LogBook.Web.Features.SetUp;
@@ -88,6 +89,17 @@ public sealed class SetUpHelp : IHelpSource
                     "Uma incerteza é um desvio padrão. Se se repete de visita em visita, como o erro próprio de um medidor portátil, não diminui com mais leituras."),
             ],
             "/setup/thresholds/record"),
+        new(
+            "rule-templates",
+            TemplateTexts.Title,
+            [
+                TemplateTexts.Intro,
+                new(
+                    "Taking one over makes a rule of the firm from the day given, and puts the chosen systems under it. Where the firm has the rule already, a new version begins on that day and the one before ends the day before; records keep the version of their date. What was written about the check with the authority stands with the source.",
+                    "Asumir una crea una norma de la empresa desde el día indicado y pone bajo ella los sistemas elegidos. Si la empresa ya la tiene, ese día empieza una versión nueva y la anterior acaba la víspera; los registros conservan la versión de su fecha. Lo escrito sobre la comprobación con la autoridad queda con la fuente.",
+                    "Assumir um cria uma regra da empresa a partir do dia informado e põe sob ela os sistemas escolhidos. Se a empresa já tem a regra, uma nova versão começa nesse dia e a anterior termina na véspera; os registros mantêm a versão da sua data. O que se escreveu sobre a conferência com a autoridade fica com a fonte."),
+            ],
+            "/setup/rules/templates"),
         new(
             "setup-programmes",
             SetUpTexts.Programmes,

@@ -9,6 +9,8 @@ public static class SetUpLinks
 
     public const string Phrases = Overview + "/phrases";
 
+    public const string RuleTemplates = Overview + "/rules/templates";
+
     /// <summary>A list.</summary>
     public static string List(SetUpKind kind) => $"{Overview}/{SetUpList.Of(kind).Slug}";
 

@@ -1,0 +1,24 @@
+using LogBook.Domain.Languages;
+
+namespace LogBook.Domain.Clocks;
+
+/// <summary>A promise that contracts make, to start from.</summary>
+/// <param name="Name">What is promised.</param>
+/// <param name="SummaryWithinHours">Hours from the end of the visit within which its summary is promised.</param>
+/// <param name="Source">Where such a promise was read.</param>
+public sealed record PromiseTemplate(Text Name, double SummaryWithinHours, string Source)
+{
+    private const string Tenders = "public tender abstracts, bidnetdirect.com 443265070624, 443121612177, 22305487363, 43034592188";
+
+    /// <summary>
+    /// All of them, shortest first. "At the visit" is taken as one hour from its end, and a day as 24 hours: our choice. A promise by a day of
+    /// the calendar month, which is known too, is not among them: the clock of a summary counts from its visit.
+    /// </summary>
+    public static IReadOnlyList<PromiseTemplate> All { get; } =
+    [
+        new(new("Summary at the visit", "Resumen en la visita", "Resumo na visita"), 1, Tenders),
+        new(new("Summary within a day", "Resumen en un día", "Resumo em um dia"), 24, "common practice, no source"),
+        new(new("Summary within 5 days", "Resumen en 5 días", "Resumo em 5 dias"), 120, Tenders),
+        new(new("Summary within a week", "Resumen en una semana", "Resumo em uma semana"), 168, Tenders),
+    ];
+}

@@ -1,0 +1,46 @@
+using LogBook.Domain.Clocks;
+
+namespace LogBook.Domain.Tests.Clocks;
+
+public sealed class RuleAdoptionTests
+{
+    private static readonly RuleTemplate Template = RuleTemplates.All.Single(template => template.Rule.Code == "NYS-LEG");
+
+    private static readonly DateOnly Day = new(2026, 3, 1);
+
+    [Fact]
+    public void Adopt_New_BeginsOnTheDayAndKeepsSourceAndCheck()
+    {
+        var adoption = RuleAdoption.Of(Template, Day, "I. Wendle asked on 20 February 2026", [])!;
+
+        Assert.Equal((Day, (DateOnly?)null), (adoption.Rule.From, adoption.Rule.To));
+        Assert.Contains("10 NYCRR", adoption.Rule.Source, StringComparison.Ordinal);
+        Assert.Contains("I. Wendle asked", adoption.Rule.Source, StringComparison.Ordinal);
+        Assert.Equal(Template.Rule.Bands, adoption.Rule.Bands);
+        Assert.Null(adoption.Ended);
+    }
+
+    [Fact]
+    public void Adopt_Again_EndsTheVersionBeforeTheDayBefore()
+    {
+        var first = RuleAdoption.Of(Template, Day, "x", [])!.Rule;
+
+        var second = RuleAdoption.Of(Template, Day.AddDays(100), "y", [first])!;
+
+        Assert.Equal(Day.AddDays(99), second.Ended!.To);
+        Assert.Equal(Day, second.Ended.From);
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(-1)]
+    public void Adopt_Backwards_IsRefused(int days) =>
+        Assert.Null(RuleAdoption.Of(Template, Day.AddDays(days), "y", [RuleAdoption.Of(Template, Day, "x", [])!.Rule]));
+
+    [Fact]
+    public void Promises_AreInOrderAndHaveASource()
+    {
+        Assert.Equal(PromiseTemplate.All.OrderBy(promise => promise.SummaryWithinHours), PromiseTemplate.All);
+        Assert.All(PromiseTemplate.All, promise => Assert.NotEmpty(promise.Source));
+    }
+}

@@ -1,0 +1,53 @@
+using LogBook.Domain.Estimates;
+
+namespace LogBook.Domain.Tests.Estimates;
+
+/// <summary>Worked out by hand: 40 L left, 2 L a day, 20 days; uncertainties as given.</summary>
+public sealed class StockOutlookTests
+{
+    private static readonly DateTime Read = new(2025, 3, 3, 9, 0, 0, DateTimeKind.Utc);
+
+    private static readonly StockOutlook Forty = new(Read, new Estimate(40, "L", 1), new Estimate(2, "L/d", 0.1), new Estimate(20, "d", 1.5));
+
+    [Fact]
+    public void UsableAt_FiveDaysLater_IsTenLitresLess()
+    {
+        var left = Forty.UsableAt(Read.AddDays(5))!;
+
+        Assert.Equal(30, left.Value, 9);
+
+        // u² = 1² + (5 × 0.1)².
+        Assert.Equal(Math.Sqrt(1.25), left.StandardUncertainty, 9);
+        Assert.Equal(0, Forty.UsableAt(Read.AddDays(40))!.Value);
+    }
+
+    [Fact]
+    public void RunsOut_IsTheRangeOfTheDays() =>
+        Assert.Equal((new DateOnly(2025, 3, 20), new DateOnly(2025, 3, 26)), Forty.RunsOut(TimeZoneInfo.Utc));
+
+    [Fact]
+    public void NeededUntil_ThirtyDays_IsTheShortfallWithTheUpperEnd()
+    {
+        // 60 L − 40 L = 20 L; u² = (30 × 0.1)² + 1² = 10, so 20 + 2 × 3.162 = 26.3: 27 whole litres.
+        Assert.Equal(27, Forty.NeededUntil(Read.AddDays(30)));
+        Assert.Equal(0, Forty.NeededUntil(Read.AddDays(10)));
+    }
+
+    [Theory]
+    [InlineData(25, 40, StockStanding.BeforeNext)]
+    [InlineData(18, 40, StockStanding.PerhapsBeforeNext)]
+    [InlineData(10, 18, StockStanding.BeforeSecond)]
+    [InlineData(5, 10, StockStanding.Lasts)]
+    public void Standing_FollowsTheVisits(int next, int second, StockStanding expected) =>
+        Assert.Equal(expected, Forty.StandingBefore(Read.AddDays(next), Read.AddDays(second)));
+
+    [Fact]
+    public void Standing_NothingLeft_IsEmpty_UseUnknown_IsUnknown()
+    {
+        Assert.Equal(StockStanding.Empty, (Forty with { Usable = new Estimate(-0.5, "L", 1) }).StandingBefore(Read.AddDays(7), Read.AddDays(14)));
+        var unknown = Forty with { UsePerDay = null, DaysToEmpty = null };
+        Assert.Equal(StockStanding.Unknown, unknown.StandingBefore(Read.AddDays(7), Read.AddDays(14)));
+        Assert.Null(unknown.NeededUntil(Read.AddDays(7)));
+        Assert.Null(unknown.RunsOut(TimeZoneInfo.Utc));
+    }
+}

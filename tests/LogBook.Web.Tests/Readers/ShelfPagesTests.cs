@@ -1,0 +1,119 @@
+using Bunit;
+using LogBook.Application.Data;
+using LogBook.Domain.Clocks;
+using LogBook.Domain.Exchange;
+using LogBook.Domain.Findings;
+using LogBook.Domain.Languages;
+using LogBook.Domain.Programmes;
+using LogBook.Domain.Sites;
+using LogBook.Testing.Readers;
+using LogBook.Web.Features;
+using LogBook.Web.Features.Records;
+using LogBook.Web.Features.SetUp.Templates;
+using LogBook.Web.Features.Shelf;
+
+namespace LogBook.Web.Tests.Readers;
+
+public sealed class ShelfPagesTests
+{
+    [Fact]
+    public async Task Shelf_DrumShort_SaysRangeAndWhatToOrder()
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Technician, fill: FillAsync);
+
+        var row = pages.Render<ShelfPage>("/shelf").Find("tbody tr").TextContent.Replace('\u00a0', ' ');
+
+        Assert.Contains("Likely empty before the next visit", row, StringComparison.Ordinal);
+        Assert.Contains("19 L", row, StringComparison.Ordinal);
+        Assert.Contains("Inhibitor P-40", row, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Order_ByProductAndByRoute_AreTheSameDrums()
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Supervisor, Language.Spanish, FillAsync);
+
+        Assert.Contains("Inhibitor P-40", pages.Render<ShelfOrderPage>("/shelf/order").Find("h2").TextContent, StringComparison.Ordinal);
+        Assert.Equal("RYA", pages.Render<ShelfOrderPage>("/shelf/order?by=route").Find("h2").TextContent);
+        Assert.Contains("lea la etiqueta", pages.Render<ShelfOrderPage>("/shelf/order").Find(".caution").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Empty_SaysWhatWouldStandHere()
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Supervisor);
+
+        Assert.Equal("No drum on file", pages.Render<ShelfPage>("/shelf").Find(".empty-title").TextContent);
+        Assert.Equal("No make-up can be compared yet", pages.Render<MakeUpPage>("/shelf/make-up").Find(".empty-title").TextContent);
+    }
+
+    [Fact]
+    [Trait("goal", "S1")]
+    public async Task Customer_SeesNeitherShelfNorRecords()
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Customer, fill: FillAsync);
+
+        Assert.DoesNotContain("D-INH", pages.Render<ShelfPage>("/shelf").Markup, StringComparison.Ordinal);
+        Assert.DoesNotContain("YAF-1 ", pages.Render<ProbePage>("/sites/YAF-1/systems/CT-1/probe", ("Code", "YAF-1"), ("System", "CT-1")).Markup, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Records_WithoutReadings_SayWhatIsMissing()
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Technician, fill: FillAsync);
+
+        Assert.Equal("No probe was compared yet", pages.Render<ProbePage>("/sites/YAF-1/systems/CT-1/probe", ("Code", "YAF-1"), ("System", "CT-1")).Find(".empty-title").TextContent);
+        Assert.Equal("No water meter was read yet", pages.Render<MetersPage>("/sites/YAF-1/systems/CT-1/meters", ("Code", "YAF-1"), ("System", "CT-1")).Find(".empty-title").TextContent);
+        Assert.Equal("No pump output is known yet", pages.Render<PumpsPage>("/sites/YAF-1/systems/CT-1/pumps", ("Code", "YAF-1"), ("System", "CT-1")).Find(".empty-title").TextContent);
+    }
+
+    [Theory]
+    [InlineData(FindingKinds.RunsOut, "/shelf?site=YAF-1")]
+    [InlineData(FindingKinds.MakeUpChanged, "/shelf/make-up?site=YAF-1")]
+    public void Finding_LeadsToTheShelf(string kind, string address) =>
+        Assert.Equal(address, Assert.Single(FindingLinks.Of(new LogBook.Application.Reviews.FindingKey("YAF-1", "CT-1", kind, "", new DateOnly(2026, 1, 1)))).Address);
+
+    [Fact]
+    public async Task Templates_AllAreOffMarkedAndSourced_UntilOneIsTakenOver()
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Supervisor, fill: FillAsync);
+        var page = pages.Render<TemplatesPage>("/setup/rules/templates");
+
+        var items = page.FindAll("section:not([aria-labelledby=promises]) .templates > li");
+        Assert.Equal(RuleTemplates.All.Count, items.Count);
+        Assert.All(items, item =>
+        {
+            Assert.Contains("Check with the authority", item.TextContent, StringComparison.Ordinal);
+            Assert.Contains("Source: ", item.TextContent, StringComparison.Ordinal);
+            Assert.Contains("Off", item.TextContent, StringComparison.Ordinal);
+        });
+        Assert.Contains("Unconfirmed", items.Single(item => item.TextContent.Contains("UK-LEG", StringComparison.Ordinal)).TextContent, StringComparison.Ordinal);
+
+        page.FindAll(".templates button").First(button => button.TextContent.Contains("Victoria, Legionella", StringComparison.Ordinal)).Click();
+        page.Find("#adopt-checked").Change("I. Wendle asked on 20 March");
+        page.Find("fieldset input").Change(true);
+        await page.Find("form.confirm").SubmitAsync();
+
+        page.WaitForAssertion(() => Assert.Contains("Taken over: version from", page.Markup, StringComparison.Ordinal), TimeSpan.FromSeconds(20));
+        Assert.Contains("1 systems", page.Markup, StringComparison.Ordinal);
+    }
+
+    private static async Task<int?> FillAsync(ReadingFirm firm)
+    {
+        var at = await firm.AddSiteAsync("YAF-1");
+        await firm.AddAsync(new SetUpRow { Kind = SetUpKind.Product, Code = "P-40", CodeKey = "P-40", Name = "Inhibitor P-40", Document = ExchangeWriter.CanonicalOf(new Product { Code = "P-40", Name = "Inhibitor P-40", Kind = ProductKind.Inhibitor }) });
+        await firm.Store.WriteAsync(Viewer.System("test"), async db =>
+        {
+            var system = await db.Systems.FindAsync(at.System);
+            system!.Document = ExchangeWriter.CanonicalOf(ExchangeReader.Parse<WaterSystem>(system.Document) with { VolumeL = 10_000, Drums = [new Drum { Code = "D-INH", Product = "P-40", Shape = DrumShape.VerticalCylinder, HeightCm = 62, CapacityL = 60 }] });
+        });
+        var visit = ReadingFirm.VisitOf("YAF-1", firm.Clock.GetUtcNow().UtcDateTime.AddDays(-2), 1350);
+        var row = await firm.AddVisitAsync(at, visit);
+        await firm.AddAsync(new FigureRow
+        {
+            CustomerId = at.Customer, SiteId = at.Site, SystemId = at.System, VisitRowId = row, Code = "days-to-empty", About = "D-INH", To = visit.Arrived.Utc, Value = 6, StandardUncertainty = 0.3, Unit = "d",
+            Inputs = """[{"name":"usable","value":12,"unit":"L","standardUncertainty":0.5},{"name":"use-per-day","value":2,"unit":"L/d","standardUncertainty":0.1}]""",
+        });
+        return at.Customer;
+    }
+}
