@@ -54,7 +54,7 @@ public sealed partial class VisitOnDevice
         _language = DeviceTexts.LanguageOf(LanguageCode);
         var desk = await Desk.OpenAsync(Script);
         _desk = desk;
-        _clock = new DeviceClock(TimeSpan.FromMilliseconds(await desk.ClockShiftAsync()));
+        _clock = new DeviceClock(TimeSpan.FromMilliseconds(await desk.ClockShiftAsync()), TimeProvider.System);
         _sheet = DeviceSheet.Read(await desk.SheetAsync(SiteCode), SiteCode);
         if (_sheet is null)
         {

@@ -101,7 +101,9 @@ public static class CloseGate
             draft.SetText(Enter, now.Text);
         }
 
-        if (draft.Text(Left).Length == 0 && draft.Amended is null)
+        // A clock that was set back under the visit does not know when it ended: better no time than one before the arrival.
+        var knowsTheEnd = now.Utc >= state.Build.Visit.Arrived.Utc;
+        if (draft.Text(Left).Length == 0 && draft.Amended is null && knowsTheEnd)
         {
             draft.SetText(Left, now.Text);
         }
@@ -127,7 +129,7 @@ public static class CloseGate
             Version = version + 1,
             Amends = version,
             AmendedBy = state.Me.Length > 0 ? state.Me : draft.Technician,
-            AmendedAt = entered,
+            AmendedAt = entered.Utc < visit.Arrived.Utc ? visit.Arrived : entered,
             Reason = draft.Text("visit/amendReason").Trim(),
         };
     }

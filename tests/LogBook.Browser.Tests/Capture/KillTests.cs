@@ -14,7 +14,7 @@ public sealed class KillTests
 
     private static readonly TimeSpan KeptWithin = TimeSpan.FromSeconds(1);
 
-    private static int Kills => int.TryParse(Environment.GetEnvironmentVariable("LOGBOOK_KILLS"), CultureInfo.InvariantCulture, out var given) ? given : 5;
+    private static int Kills => int.TryParse(Environment.GetEnvironmentVariable("LOGBOOK_KILLS"), CultureInfo.InvariantCulture, out var given) ? given : 10;
 
     [Fact]
     [Trait("goal", "R4")]

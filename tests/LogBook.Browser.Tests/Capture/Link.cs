@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Net;
 using System.Net.Sockets;
 using System.Text;
@@ -30,6 +31,9 @@ public sealed class Link : IAsyncDisposable
 
     /// <summary>Share of the answers to handed-in visits and photos that are lost, 0 to 1.</summary>
     public double LosesAnswers { get; set; }
+
+    /// <summary>Scripts that are answered here instead of by the server, by path.</summary>
+    public ConcurrentDictionary<string, string> Scripts { get; } = new(StringComparer.Ordinal);
 
     /// <summary>Answers lost so far.</summary>
     public int Lost => Volatile.Read(ref _lost);
@@ -116,6 +120,12 @@ public sealed class Link : IAsyncDisposable
         while ((read = await tablet.ReceiveAsync(buffer)) > 0)
         {
             var text = Encoding.Latin1.GetString(buffer, 0, read);
+            if (text.StartsWith("GET ", StringComparison.Ordinal) && Scripts.TryGetValue(text.Split(' ', 3)[1], out var script))
+            {
+                await SendAsync(tablet, Encoding.UTF8.GetBytes($"HTTP/1.1 200 OK\r\nContent-Type: text/javascript\r\nCache-Control: no-cache\r\nContent-Length: {Encoding.UTF8.GetByteCount(script)}\r\n\r\n{script}"));
+                continue;
+            }
+
             if (text.StartsWith("POST /api/v1/visits", StringComparison.Ordinal) || text.StartsWith("POST /api/v1/photos", StringComparison.Ordinal))
             {
                 lock (_random)

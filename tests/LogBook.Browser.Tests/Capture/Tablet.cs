@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Globalization;
 using LogBook.Browser.Tests.Browsers;
 using LogBook.Browser.Tests.Jobs;
 using LogBook.Web.Tests.Hosting;
@@ -15,16 +16,33 @@ public sealed class Tablet : IAsyncDisposable
 
     private const int Longest = 120_000;
 
+    // The device's clock as all scripts and .NET see it: Date alone, so that what waits, waits by the real clock.
+    private const string OwnClock = """
+        (() => {
+          const Real = Date;
+          const now = () => Real.now() + Number((location.protocol.startsWith("http") && localStorage.getItem("test-clock-ahead")) || AHEAD);
+          globalThis.Date = new Proxy(Real, {
+            construct: (target, given, as) => Reflect.construct(target, given.length > 0 ? given : [now()], as === globalThis.Date ? target : as),
+            apply: () => new Real(now()).toString(),
+            get: (target, name) => (name === "now" ? now : target[name]),
+          });
+        })();
+        """;
+
     private readonly string _profile = Directory.CreateTempSubdirectory("logbook-tablet-").FullName;
     private readonly Uri _address;
     private readonly List<string> _console = [];
     private readonly string _pictures;
     private IPlaywright? _playwright;
     private IBrowserContext? _context;
+    private readonly DateTimeOffset? _clock;
+    private readonly string? _zone;
     private int _pictureNumber;
 
-    private Tablet(Uri address, string name)
+    private Tablet(Uri address, string name, DateTimeOffset? clock, string? zone)
     {
+        _clock = clock;
+        _zone = zone;
         _address = address;
         _pictures = Directory.CreateDirectory(Path.Combine(AppContext.BaseDirectory, "TestResults", name)).FullName;
     }
@@ -38,16 +56,33 @@ public sealed class Tablet : IAsyncDisposable
     /// <summary>Switches a new tablet on.</summary>
     /// <param name="address">Where the server is reached.</param>
     /// <param name="name">Folder of its pictures.</param>
-    public static async Task<Tablet> StartAsync(Uri address, string name)
+    /// <param name="clock">What its clock shows now; the real one when null.</param>
+    /// <param name="zone">Its zone; null for one that can be changed while it runs.</param>
+    public static async Task<Tablet> StartAsync(Uri address, string name, DateTimeOffset? clock = null, string? zone = "Europe/London")
     {
         SetDefaultExpectTimeout(Longest);
-        var tablet = new Tablet(address, name) { _playwright = await Playwright.CreateAsync() };
+        var tablet = new Tablet(address, name, clock, zone) { _playwright = await Playwright.CreateAsync() };
         await tablet.SwitchOnAsync();
         return tablet;
     }
 
     /// <summary>Starts the browser on the tablet's profile and opens the shell.</summary>
     public async Task SwitchOnAsync()
+    {
+        await StartBrowserAsync();
+        await Page.GotoAsync("/capture/");
+        await Expect(Page.Locator("html[data-ready=shell]")).ToHaveCountAsync(1);
+    }
+
+    /// <summary>Ends the browser in good order.</summary>
+    public async Task SwitchOffAsync()
+    {
+        await _context!.DisposeAsync();
+        _context = null;
+    }
+
+    /// <summary>Starts the browser on the tablet's profile; no page is open yet.</summary>
+    public async Task StartBrowserAsync()
     {
         _context = await _playwright!.Chromium.LaunchPersistentContextAsync(_profile, new()
         {
@@ -56,15 +91,35 @@ public sealed class Tablet : IAsyncDisposable
             ViewportSize = new() { Width = 820, Height = 1180 },
             HasTouch = true,
             Locale = "en-GB",
-            TimezoneId = "Europe/London",
+            TimezoneId = _zone,
             BaseURL = _address.ToString(),
         });
         _context.SetDefaultTimeout(Longest);
         _context.Console += (_, message) => _console.Add($"{message.Type}: {message.Text}");
         _context.WebError += (_, error) => _console.Add($"uncaught: {error.Error}");
+        if (_clock is { } clock)
+        {
+            await _context.AddInitScriptAsync(OwnClock.Replace("AHEAD", Milliseconds(clock), StringComparison.Ordinal));
+        }
+
         Page = _context.Pages.Count > 0 ? _context.Pages[0] : await _context.NewPageAsync();
-        await Page.GotoAsync("/capture/");
-        await Expect(Page.Locator("html[data-ready=shell]")).ToHaveCountAsync(1);
+    }
+
+    /// <summary>Sets the clock of a tablet that was started with one of its own.</summary>
+    public Task SetClockAsync(DateTimeOffset clock) => Page.EvaluateAsync("(ahead) => localStorage.setItem('test-clock-ahead', ahead)", Milliseconds(clock));
+
+    /// <summary>Takes the tablet to another zone.</summary>
+    public async Task SetZoneAsync(string zone)
+    {
+        var session = await _context!.NewCDPSessionAsync(Page);
+        await session.SendAsync("Emulation.setTimezoneOverride", new() { ["timezoneId"] = zone });
+    }
+
+    /// <summary>Makes the tablet as slow as an old one.</summary>
+    public async Task SlowDownAsync(double times)
+    {
+        var session = await _context!.NewCDPSessionAsync(Page);
+        await session.SendAsync("Emulation.setCPUThrottlingRate", new() { ["rate"] = times });
     }
 
     /// <summary>The battery is dead: every process of the browser ends at once.</summary>
@@ -154,6 +209,8 @@ public sealed class Tablet : IAsyncDisposable
         _playwright?.Dispose();
         Directory.Delete(_profile, recursive: true);
     }
+
+    private static string Milliseconds(DateTimeOffset clock) => (clock - TimeProvider.System.GetUtcNow()).TotalMilliseconds.ToString("0", CultureInfo.InvariantCulture);
 
     private static string CommandLine(int process)
     {

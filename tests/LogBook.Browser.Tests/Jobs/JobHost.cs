@@ -52,11 +52,12 @@ public sealed class JobHost : IAsyncDisposable
     public Viewer TechnicianViewer { get; private set; } = null!;
 
     /// <summary>Starts both.</summary>
-    public static async Task<JobHost> StartAsync()
+    /// <param name="now">What its clock shows then; that morning when null.</param>
+    public static async Task<JobHost> StartAsync(DateTime? now = null)
     {
         // The clock runs on from that morning: saving a draft waits by it.
         var clock = new DemoClock(TimeProvider.System);
-        clock.Start(new DateTime(2025, 3, 31, 8, 5, 0, DateTimeKind.Utc));
+        clock.Start(now ?? new DateTime(2025, 3, 31, 8, 5, 0, DateTimeKind.Utc));
         var inbox = new SmtpInbox();
         var app = new LogBookWebApp(clock: clock, settings: new Dictionary<string, string>(inbox.Settings) { ["urls"] = "http://127.0.0.1:0" });
         app.UseKestrel(0);

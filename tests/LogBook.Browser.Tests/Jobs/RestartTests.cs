@@ -1,0 +1,118 @@
+using System.Diagnostics;
+using System.Globalization;
+using System.Text;
+using System.Text.Json.Nodes;
+using LogBook.Application.Data;
+using LogBook.Application.Imports;
+using LogBook.Browser.Tests.Browsers;
+using LogBook.Domain.Sites;
+using LogBook.Entry.Texts;
+using LogBook.Testing;
+using LogBook.Web.Features.VisitForms;
+using LogBook.Web.Tests.Hosting;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Playwright;
+using Xunit.Abstractions;
+using static Microsoft.Playwright.Assertions;
+
+namespace LogBook.Browser.Tests.Jobs;
+
+/// <summary>The server is restarted while forms are open on its pages, as an update does it.</summary>
+public sealed class RestartTests(ITestOutputHelper output)
+{
+    private const string Notes = "visit/notes";
+
+    private static readonly TimeSpan StopsWithin = TimeSpan.FromSeconds(30);
+
+    private static readonly TimeSpan BackWithin = TimeSpan.FromSeconds(10);
+
+    // Each form is a tab of a real browser: the long form asks for LOGBOOK_FORMS=50.
+    private static int Forms => int.TryParse(Environment.GetEnvironmentVariable("LOGBOOK_FORMS"), CultureInfo.InvariantCulture, out var given) ? given : 6;
+
+    [Fact]
+    [Trait("goal", "R8")]
+    public async Task Restart_WithOpenForms_EveryTabIsBackAtItsDraft()
+    {
+        var folder = await FolderAsync();
+        try
+        {
+            await using var server = new ServerProcess(folder);
+            await server.StartAsync();
+            await using var browser = await TestBrowser.StartAsync("restart");
+            var first = await browser.OpenAsync(server.Address);
+            await first.SignInAsync(JobHost.Technician);
+            List<IPage> tabs = [];
+            for (var i = 0; i < Forms; i++)
+            {
+                var tab = await first.Context.NewPageAsync();
+                await tab.GoAsync("/visit/" + Site(i));
+                await tab.StepAsync(EntryTexts.Arrive.En);
+                await tab.EnterAsync(Notes, Typed(i));
+                tabs.Add(tab);
+            }
+
+            // What the page says is kept must be there afterwards.
+            var kept = VisitTexts.SavedAt.En.Replace("{0}", string.Empty, StringComparison.Ordinal).Trim();
+            foreach (var tab in tabs)
+            {
+                await Expect(tab.Locator("p.loading[role=status]")).ToContainTextAsync(kept);
+            }
+
+            // A value that a page made before the restart is gone only where the page was loaded anew.
+            foreach (var tab in tabs)
+            {
+                await tab.EvaluateAsync("() => { globalThis.before = true; }");
+            }
+
+            var stopped = await server.TerminateAsync();
+            await server.StartAsync();
+            var started = Stopwatch.GetTimestamp();
+            var back = await Task.WhenAll(tabs.Select((tab, i) => BackAsync(tab, Typed(i), started)));
+
+            output.WriteLine(string.Create(
+                CultureInfo.InvariantCulture, $"{Forms} open forms: stopped after {stopped.TotalSeconds:0.0} s; back at the draft {back.Min().TotalSeconds:0.0} to {back.Max().TotalSeconds:0.0} s after the start."));
+            await browser.PictureAsync(tabs[^1], "back");
+            Assert.True(stopped <= StopsWithin, $"The server took {stopped} to stop.");
+            Assert.True(back.Max() <= BackWithin, $"The last tab was back {back.Max()} after the start.");
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    private static async Task<TimeSpan> BackAsync(IPage tab, string text, long started)
+    {
+        await tab.WaitForFunctionAsync(
+            "([id, text]) => !globalThis.before && document.querySelector('main[data-live]') && document.getElementById(id)?.value === text && !document.querySelector('dialog[open]')",
+            new[] { LogBook.Entry.Drafts.DraftKey.ElementId(Notes), text });
+        return Stopwatch.GetElapsedTime(started);
+    }
+
+    private static string Typed(int i) => string.Create(CultureInfo.InvariantCulture, $"tab {i}: fan noise");
+
+    private static string Site(int i) => string.Create(CultureInfo.InvariantCulture, $"YAF-{i + 100}");
+
+    // A firm with as many sites as there will be forms, each with a system of its own.
+    private static async Task<string> FolderAsync()
+    {
+        await using var app = new LogBookWebApp { KeepsFolder = true };
+        await app.AddFirmAsync();
+        await using var sample = SampleFirm.SetUp();
+        var setUp = (await JsonNode.ParseAsync(sample))!.AsObject();
+        var (sites, systems) = (setUp["sites"]!.AsArray(), setUp["systems"]!.AsArray());
+        var (site, system) = (sites[0]!, systems[0]!);
+        for (var i = 0; i < Forms; i++)
+        {
+            var (copy, itsSystem) = (site.DeepClone(), system.DeepClone());
+            copy["code"] = itsSystem["site"] = Site(i);
+            sites.Add(copy);
+            systems.Add(itsSystem);
+        }
+
+        await using var json = new MemoryStream(Encoding.UTF8.GetBytes(setUp.ToJsonString()));
+        Assert.DoesNotContain((await app.Services.GetRequiredService<ExchangeImport>().ImportAsync(Viewer.System("test"), json)).Issues, issue => issue.Blocks);
+        await app.AddUserAsync(JobHost.Technician, PersonRole.Technician, person: "RYA");
+        return app.Folder;
+    }
+}
