@@ -123,6 +123,9 @@ public sealed class ConflictCare(LogBookStore store, VisitIntake intake, TimePro
                 orderby conflict.ReceivedAt, conflict.Id
                 select new { Conflict = conflict, Visit = visit, Standing = version.Document, site.Code, site.Name, site.TimeZone }).Take(Most).ToListAsync(cancellationToken),
             cancellationToken);
+        var ids = rows.Select(row => row.Visit.Id).ToList();
+        var here = (await store.ReadAsync(
+            viewer, db => db.Photos.Where(photo => ids.Contains(photo.VisitRowId) && photo.StoredAt != null).Select(photo => photo.PhotoId).ToListAsync(cancellationToken), cancellationToken)).ToHashSet();
         return
         [
             .. rows.Select(row =>
@@ -139,7 +142,8 @@ public sealed class ConflictCare(LogBookStore store, VisitIntake intake, TimePro
                     other,
 
                     // Of two versions the reason says why there is a later one, not what was found.
-                    VisitDifferences.Between(standing, (standing.Version ?? 1) == (other.Version ?? 1) ? other : other with { Reason = standing.Reason }, zone));
+                    VisitDifferences.Between(standing, (standing.Version ?? 1) == (other.Version ?? 1) ? other : other with { Reason = standing.Reason }, zone),
+                    here);
             }),
         ];
     }

@@ -11,6 +11,7 @@ namespace LogBook.Application.Visits;
 /// <param name="Standing">What stands.</param>
 /// <param name="Other">What came.</param>
 /// <param name="Differences">What stands against what came; empty only where the two tell the same.</param>
+/// <param name="Pictures">Photos of both whose pictures are here.</param>
 public sealed record ConflictView(
     int Id,
     VisitRowView Visit,
@@ -19,4 +20,5 @@ public sealed record ConflictView(
     string Who,
     Visit Standing,
     Visit Other,
-    IReadOnlyList<VisitDifference> Differences);
+    IReadOnlyList<VisitDifference> Differences,
+    IReadOnlySet<Guid> Pictures);

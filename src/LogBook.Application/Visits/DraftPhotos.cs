@@ -72,5 +72,39 @@ public sealed class DraftPhotos(PhotoFolder folder, PhotoStore photos, TimeProvi
         return left;
     }
 
+    /// <summary>
+    /// Hands over what an earlier hand-over left: pictures in the drafts of any account whose visit has been received since. What belongs
+    /// to no visit yet is left alone.
+    /// </summary>
+    /// <param name="viewer">The program itself.</param>
+    /// <param name="cancellationToken">Stops.</param>
+    /// <returns>How many came to their visits.</returns>
+    public async Task<int> HandOverLeftAsync(Viewer viewer, CancellationToken cancellationToken = default)
+    {
+        var drafts = Path.Combine(folder.Path, "drafts");
+        var done = 0;
+        foreach (var path in Directory.Exists(drafts) ? Directory.EnumerateFiles(drafts, "*.jpg", SearchOption.AllDirectories).ToList() : [])
+        {
+            if (!Guid.TryParseExact(Path.GetFileNameWithoutExtension(path), "N", out var id))
+            {
+                continue;
+            }
+
+            PhotoOutcome outcome;
+            await using (var content = File.OpenRead(path))
+            {
+                outcome = await photos.KeepAsync(viewer, id, content, cancellationToken);
+            }
+
+            if (outcome is PhotoOutcome.Stored or PhotoOutcome.AlreadyKnown)
+            {
+                File.Delete(path);
+                done++;
+            }
+        }
+
+        return done;
+    }
+
     private string PathOf(Viewer viewer, Guid id) => Path.Combine(folder.Path, "drafts", FormattableString.Invariant($"{viewer.UserId}"), $"{id:N}.jpg");
 }

@@ -95,6 +95,37 @@ public sealed class PhotoStore(LogBookStore store, PhotoFolder folder, TimeProvi
             cancellationToken);
     }
 
+    /// <summary>A picture as a JPEG.</summary>
+    /// <param name="viewer">Who looks. People who are not of the firm see what the visit names as it stands, and none of a void visit.</param>
+    /// <param name="photoId">Identity of the photo in its visit.</param>
+    /// <param name="small">A small one, for lists.</param>
+    /// <param name="cancellationToken">Stops.</param>
+    /// <returns>Null where there is none, it has not come in yet, or the viewer may not see it.</returns>
+    public async Task<byte[]?> FindAsync(Viewer viewer, Guid photoId, bool small, CancellationToken cancellationToken = default)
+    {
+        var found = await store.ReadAsync(
+            viewer,
+            db => (from photo in db.Photos
+                   join visit in db.Visits on photo.VisitRowId equals visit.Id
+                   join version in db.VisitVersions on new { VisitRowId = visit.Id, Version = visit.CurrentVersion } equals new { version.VisitRowId, version.Version }
+                   where photo.PhotoId == photoId && photo.StoredAt != null && (viewer.IsOfFirm || visit.VoidedAt == null)
+                   select new { photo.FileName, version.Document }).FirstOrDefaultAsync(cancellationToken),
+            cancellationToken);
+        if (found?.FileName is not { } name || (!viewer.IsOfFirm && Documents.Visit(found.Document).Photos.All(photo => photo.Id != photoId)))
+        {
+            return null;
+        }
+
+        var path = Path.Combine(folder.Path, name);
+        if (!File.Exists(path))
+        {
+            return null;
+        }
+
+        var picture = await File.ReadAllBytesAsync(path, cancellationToken);
+        return small ? Pictures.Small(picture) : picture;
+    }
+
     // Some senders put a note where the hash belongs; only a hash is compared.
     private static bool IsHash(string? text) => text is { Length: 64 } && text.All(char.IsAsciiHexDigit);
 }

@@ -47,6 +47,8 @@ public sealed class VisitQuery(LogBookStore store)
 
             var zone = TimeZoneInfo.FindSystemTimeZoneById(found.TimeZone);
             var systemOf = systems.ToDictionary(system => system.Id);
+            // Those of a text that did not come to stand, or that an amendment took out, belong to its record, not to this page.
+            var named = Documents.Visit(versions[^1].Document).Photos.Select(photo => photo.Id).ToHashSet();
             return new VisitView(
                 VisitRowView.Of(found.Row, found.Code, found.Name, zone),
                 found.TimeZone,
@@ -66,7 +68,7 @@ public sealed class VisitQuery(LogBookStore store)
                     }),
                 ],
                 [.. figures.Select(figure => (systemOf[figure.SystemId].Code, SiteHistoryQuery.FigureOf(figure, visitId, zone)))],
-                [.. photos.Select(photo => (photo.PhotoId, photo.Of, photo.IsHere))],
+                [.. photos.Where(photo => named.Contains(photo.PhotoId)).Select(photo => (photo.PhotoId, photo.Of, photo.IsHere))],
                 found.Row.ReviewedBy,
                 found.Row.ReviewedAt,
                 found.Row.VoidedBy,

@@ -23,7 +23,11 @@ public sealed class VisitStandingQuery(LogBookStore store)
 
             var mails = await db.Outbox.Where(row => row.VisitRowId == found.Id && row.VisitVersion == found.Version)
                 .Select(row => row.AcceptedAt != null).ToListAsync(cancellationToken);
-            return new VisitStanding(found.Version, found.Sha256, mails.Count(accepted => !accepted), mails.Count(accepted => accepted));
+            var settled = await db.Conflicts.Where(row => row.VisitRowId == found.Id && row.SettledAt != null)
+                .Select(row => new { row.Sha256, row.SettledHow }).ToListAsync(cancellationToken);
+            return new VisitStanding(
+                found.Version, found.Sha256, mails.Count(accepted => !accepted), mails.Count(accepted => accepted),
+                settled.ToDictionary(row => row.Sha256, row => row.SettledHow!));
         },
         cancellationToken);
 }

@@ -22,7 +22,7 @@ internal sealed class VisitWriter
     private readonly Dictionary<Guid, Standing> _standing;
     private readonly Dictionary<Guid, Guid> _photos;
     private readonly List<(Standing Standing, Visit Visit, string Canonical, string Sha256, string? Before)> _taken = [];
-    private readonly List<ConflictRow> _conflicts = [];
+    private readonly List<(Standing Standing, Visit Visit, ConflictRow Row)> _conflicts = [];
 
     private VisitWriter(
         LogBookDb db, Viewer viewer, FirmSetUp firm, DateTime now, IntakeSource source, string? mailDomain,
@@ -163,7 +163,7 @@ internal sealed class VisitWriter
     /// <summary>Writes all that was taken: versions, readings, photos, audit, outbox, and what is to be assessed.</summary>
     public async Task FlushAsync(CancellationToken cancellationToken)
     {
-        foreach (var conflict in _conflicts)
+        foreach (var (_, _, conflict) in _conflicts)
         {
             if (!await _db.Conflicts.AnyAsync(row => row.VisitId == conflict.VisitId && row.Sha256 == conflict.Sha256, cancellationToken))
             {
@@ -174,6 +174,7 @@ internal sealed class VisitWriter
 
         if (_taken.Count == 0)
         {
+            await AddPhotosAsync(cancellationToken);
             return;
         }
 
@@ -227,7 +228,7 @@ internal sealed class VisitWriter
 
     private IntakeOutcome.Conflict Conflict(Standing standing, Visit visit, string canonical, string sha256)
     {
-        _conflicts.Add(new ConflictRow
+        _conflicts.Add((standing, visit, new ConflictRow
         {
             CustomerId = standing.Row.CustomerId,
             VisitRowId = standing.Row.Id,
@@ -238,7 +239,7 @@ internal sealed class VisitWriter
             ReceivedAt = _now,
             Source = _source,
             Who = _viewer.Who,
-        });
+        }));
         return new IntakeOutcome.Conflict(visit.Id, standing.Row.CurrentVersion, standing.Versions[standing.Row.CurrentVersion], sha256);
     }
 
@@ -266,7 +267,10 @@ internal sealed class VisitWriter
 
     private async Task AddPhotosAsync(CancellationToken cancellationToken)
     {
-        var wanted = _taken.SelectMany(taken => taken.Visit.Photos.Select(photo => (taken.Standing.Row, photo))).DistinctBy(pair => pair.photo.Id).ToList();
+        // The pictures of a text that is refused are taken in too: it may be the one that stands in the end.
+        var wanted = _taken.SelectMany(taken => taken.Visit.Photos.Select(photo => (taken.Standing.Row, photo)))
+            .Concat(_conflicts.SelectMany(conflict => conflict.Visit.Photos.Select(photo => (conflict.Standing.Row, photo))))
+            .DistinctBy(pair => pair.photo.Id).ToList();
         if (wanted.Count == 0)
         {
             return;

@@ -4,9 +4,9 @@ import { codes, duration, names, say, speak, spoken, time } from "./texts.js";
 import { states } from "./queue.js";
 
 const shapes = { late: "▲", due: "◆", soon: "●", later: "○" };
-const stateShapes = { device: "●", server: "✓", mailed: "✓✓", refused: "▲", conflict: "▲" };
-const stateWords = { device: "onDevice", server: "onServer", mailed: "mailed", refused: "refused", conflict: "conflict" };
-const sentStates = new Set([states.server, states.mailed]);
+const stateShapes = { device: "●", server: "✓", mailed: "✓✓", refused: "▲", conflict: "▲", settled: "○" };
+const stateWords = { device: "onDevice", server: "onServer", mailed: "mailed", refused: "refused", conflict: "conflict", settled: "settled" };
+const sentStates = new Set([states.server, states.mailed, states.settled]);
 const problemWords = { unreadable: "unreadable", "no-signal": "noSignal", "signed-out": "signedOut", receipt: "receipt", photo: "photo", "photo-missing": "photoMissing", server: "server" };
 
 const mark = (kind, shape, text) => el("span", { className: "mark " + kind }, el("span", { className: "shape", "data-shape": shape }), text);

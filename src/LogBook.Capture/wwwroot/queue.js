@@ -3,15 +3,16 @@ import { all, change, get, read, write } from "./store.js";
 import { openBytesForDevice, openForDevice, sealForDevice, sha256 } from "./keys.js";
 import { ask } from "./round.js";
 
-export const states = Object.freeze({ device: "device", server: "server", mailed: "mailed", refused: "refused", conflict: "conflict" });
+export const states = Object.freeze({ device: "device", server: "server", mailed: "mailed", refused: "refused", conflict: "conflict", settled: "settled" });
 const keptDays = 7;
 const watchers = new Set();
 
 export const watch = (told) => { watchers.add(told); return () => watchers.delete(told); };
 const tell = () => { for (const told of watchers) told(); };
-export const visits = async () => (await all("queue")).sort((a, b) => b.closedAt - a.closedAt);
+export const inOrder = (rows) => rows.sort((a, b) => b.closedAt - a.closedAt);
+export const visits = async () => inOrder(await all("queue"));
 
-const isDone = (row) => row.state === states.server || row.state === states.mailed;
+const isDone = (row) => row.state === states.server || row.state === states.mailed || row.state === states.settled;
 
 // Whether a visit waits for the server, or for its person.
 export const isOpen = (row) => !isDone(row);
@@ -84,6 +85,12 @@ async function finish(row) {
   await note(row, problem ? { problem, status } : { state: states.server, problem: undefined, status: undefined, receivedAt: Date.now() });
 }
 
+// Another text stands under this identity. The server keeps this one beside it, and takes its photos: they may be wanted.
+async function contest(row) {
+  await note(row, { state: states.conflict, problem: undefined });
+  await sendPhotos(row);
+}
+
 // One visit as far as it goes now. Returns whether the server could be reached; what is wrong with one visit holds up no other.
 async function sendOne(row) {
   try {
@@ -91,7 +98,7 @@ async function sendOne(row) {
     if (answer === noSignal) { await note(row, { problem: "no-signal" }); return false; }
     const said = await answer.json().catch(() => null);
     if (answer.status === 422) await giveBack(row, said?.issues ?? []);
-    else if (answer.status === 409) await note(row, { state: states.conflict, problem: undefined });
+    else if (answer.status === 409) await contest(row);
     else if (answer.status === 401 || answer.status === 403) await note(row, { problem: "signed-out" });
     else if (!answer.ok) await note(row, { problem: "server", status: answer.status });
     // The hash is the proof that the server holds these very words; without it the visit stays here.
@@ -110,6 +117,12 @@ async function follow(row) {
     const answer = await ask(row.person, "/visits/" + row.id + "/standing");
     if (!answer.ok) return;
     const standing = await answer.json();
+    if (row.state === states.conflict) {
+      const { problem } = await sendPhotos(row);
+      const decided = standing.settled?.[row.sha256];
+      // Its words became the next version, or stay on the server beside those that stand: either way nothing waits here any more.
+      if (decided && !problem) return await note(row, { state: decided === "TakeOther" ? states.server : states.settled, problem: undefined, receivedAt: Date.now() });
+    }
     if (standing.sha256 !== row.sha256) return;
     if (row.state === states.conflict) await finish(row);
     else if (standing.mailsAccepted > 0 && standing.mailsWaiting === 0) await note(row, { state: states.mailed });

@@ -6,6 +6,7 @@ const words = {
   mailed: ["On the server, e-mailed", "En el servidor, enviada por correo", "No servidor, enviada por e-mail"],
   refused: ["Came back: to be corrected", "Devuelta: hay que corregir", "Voltou: a corrigir"],
   conflict: ["Stands twice on the server: a supervisor settles it", "Está dos veces en el servidor: decide un supervisor", "Está duas vezes no servidor: um supervisor decide"],
+  settled: ["Settled by a supervisor: the other text stands, this one is kept beside it", "Decidido por un supervisor: vale el otro texto, este se guarda al lado", "Decidido por um supervisor: vale o outro texto, este fica guardado ao lado"],
   noSignal: ["No signal; it is tried again by itself", "Sin señal; se intenta de nuevo por sí solo", "Sem sinal; tenta de novo sozinho"],
   server: ["The server does not answer well ({0}); it is tried again", "El servidor no responde bien ({0}); se intenta de nuevo", "O servidor não responde bem ({0}); tenta de novo"],
   signedOut: ["The server does not know this tablet any more: register again", "El servidor ya no reconoce esta tableta: regístrela de nuevo", "O servidor não reconhece mais este tablet: registre-o de novo"],

@@ -45,6 +45,9 @@ public static class ApiEndpoints
         api.MapGet("/export", GetExportAsync).RequireAuthorization(ApiPolicies.FirmRead)
             .WithSummary("Set-up, visits and, if asked for, findings as one exchange document.")
             .Produces<string>(StatusCodes.Status200OK, "application/json").ProducesProblem(StatusCodes.Status404NotFound);
+        api.MapGet("/photos/{id:guid}", GetPhotoAsync).RequireAuthorization(ApiPolicies.Read)
+            .WithSummary("The picture of a photo that a visit names, as it is kept; with small=true a small one.")
+            .Produces<byte[]>(StatusCodes.Status200OK, "image/jpeg").ProducesProblem(StatusCodes.Status404NotFound);
         api.MapPost("/photos/{id:guid}", PostPhotoAsync).RequireAuthorization(ApiPolicies.Visits)
             .WithSummary("Hands in the picture of a photo that a visit names: JPEG or PNG, at most 10 MiB and 24 million pixels. What is kept is made anew, without location.")
             .Accepts<byte[]>("image/jpeg", "image/png")
@@ -137,6 +140,24 @@ public static class ApiEndpoints
 
         var list = await findings.ListAsync(viewer, site, moment, cancellationToken: cancellationToken);
         return Document(ExchangeWriter.Write(new ExchangeDocument { Format = "logbook-exchange", Version = 1, Findings = list }));
+    }
+
+    private static async Task<IResult> GetPhotoAsync(
+        Guid id, bool? small, HttpContext http, ViewerReader viewers, PhotoStore photos, CancellationToken cancellationToken)
+    {
+        if (await viewers.FindAsync(http.User, cancellationToken) is not { } viewer)
+        {
+            return SignedOut();
+        }
+
+        if (await photos.FindAsync(viewer, id, small == true, cancellationToken) is not { } picture)
+        {
+            return Problems.NotFound();
+        }
+
+        // A picture must not outlive the sign-in in the browser of a machine that is shared.
+        http.Response.Headers.CacheControl = "private, no-store";
+        return Results.Bytes(picture, "image/jpeg");
     }
 
     private static async Task<IResult> PostPhotoAsync(Guid id, HttpRequest request, ViewerReader viewers, PhotoStore photos, CancellationToken cancellationToken)

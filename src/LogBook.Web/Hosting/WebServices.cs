@@ -56,6 +56,7 @@ public static class WebServices
         AddClock(services, settings);
         services.AddLogBook(new LogBookOptions { Database = settings.Database });
         services.AddHostedService<AssessmentService>();
+        services.AddHostedService<PhotoHandOver>();
         AddMail(services, builder.Configuration, settings);
         AddPages(services);
         AddSignIn(services, settings);

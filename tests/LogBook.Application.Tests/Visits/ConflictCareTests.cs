@@ -75,6 +75,34 @@ public sealed class ConflictCareTests : IAsyncLifetime
         Assert.Empty((await Database.Get<Verifier>().VerifyAsync(Database.Supervisor)).Faults);
     }
 
+    [Theory]
+    [InlineData(ConflictChoice.TakeOther, true)]
+    [InlineData(ConflictChoice.KeepStanding, false)]
+    public async Task Photos_OfTheOtherContent_AreKeptAndComeWithIt(ConflictChoice choice, bool isShown)
+    {
+        var photo = new Photo { Id = Guid.CreateVersion7(), Of = "CT-1/observations/tower" };
+        var other = Other with { Photos = [photo], Notes = "with a picture" };
+        Assert.IsType<IntakeOutcome.Conflict>(await ReceiveAsync(other));
+        var folder = new PhotoFolder(Path.Combine(Database.Folder, "photos"));
+        var photos = new PhotoStore(Database.Get<LogBookStore>(), folder, Database.Clock);
+        using var picture = new MemoryStream(Picture());
+
+        Assert.Equal(PhotoOutcome.Stored, await photos.KeepAsync(Database.Technician, photo.Id, picture));
+
+        // It is there to decide by, and not on the page of the visit, whose text does not name it.
+        var conflict = (await Care.ListAsync(Database.Supervisor)).Single(c => c.Other.Notes == "with a picture");
+        Assert.Contains(photo.Id, conflict.Pictures);
+        Assert.Empty((await Database.Get<VisitQuery>().OfAsync(Database.Supervisor, _visit.Id))!.Photos);
+        Assert.Null(await photos.FindAsync(await Database.OfCustomerAsync("YAF"), photo.Id, small: false));
+
+        Assert.IsType<SaveOutcome.Saved>(await Care.SettleAsync(Database.Supervisor, conflict.Id, choice, VisitDocument.Sha256(_visit), "looked at the picture"));
+
+        Assert.Equal(isShown ? [(photo.Id, photo.Of, true)] : [], (await Database.Get<VisitQuery>().OfAsync(Database.Supervisor, _visit.Id))!.Photos);
+        Assert.Equal(isShown, await photos.FindAsync(await Database.OfCustomerAsync("YAF"), photo.Id, small: true) is not null);
+        var standing = await new VisitStandingQuery(Database.Get<LogBookStore>()).FindAsync(Database.Technician, _visit.Id);
+        Assert.Equal(choice.ToString(), standing!.Settled[VisitDocument.Sha256(other)]);
+    }
+
     [Fact]
     public async Task Settle_VisitChangedMeanwhile_IsDecidedAnew()
     {
@@ -100,6 +128,14 @@ public sealed class ConflictCareTests : IAsyncLifetime
     }
 
     public Task DisposeAsync() => _own.DisposeAsync();
+
+    private static byte[] Picture()
+    {
+        using var bitmap = new SkiaSharp.SKBitmap(64, 48);
+        bitmap.Erase(SkiaSharp.SKColors.SeaGreen);
+        using var data = bitmap.Encode(SkiaSharp.SKEncodedImageFormat.Jpeg, 90);
+        return data.ToArray();
+    }
 
     private Task<IntakeOutcome> ReceiveAsync(Visit visit) => Database.Get<VisitIntake>().ReceiveAsync(Database.Technician, visit, IntakeSource.Tablet);
 

@@ -55,6 +55,25 @@ public sealed class DraftPhotosTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task HandOverLeft_AfterAFailedHandOver_BringsThePictureToItsVisit()
+    {
+        var kept = await KeepAsync(Picture());
+        var begun = await KeepAsync(Picture());
+        var visit = SampleFirm.Visit() with { Photos = [new Photo { Id = kept.Id, Of = "CT-1/observations/tower", Sha256 = kept.Sha256 }] };
+        Assert.Equal(0, await _photos.HandOverLeftAsync(Viewer.System("photos")));
+        Assert.IsType<IntakeOutcome.Stored>(await Database.Get<VisitIntake>().ReceiveAsync(_writer, visit, IntakeSource.Page));
+
+        Assert.Equal(1, await _photos.HandOverLeftAsync(Viewer.System("photos")));
+
+        Assert.NotNull((await Database.Get<LogBookStore>().ReadAsync(Database.Supervisor, db => db.Photos.SingleAsync())).StoredAt);
+        Assert.Null(await _photos.ThumbnailAsync(_writer, kept.Id));
+
+        // What belongs to a visit that is still being written stays with its draft.
+        Assert.NotNull(await _photos.ThumbnailAsync(_writer, begun.Id));
+        Assert.Equal(0, await _photos.HandOverLeftAsync(Viewer.System("photos")));
+    }
+
+    [Fact]
     [Trait("goal", "S1")]
     public async Task Picture_OfAnotherAccount_IsNotSeen()
     {

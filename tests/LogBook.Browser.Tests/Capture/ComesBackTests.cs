@@ -1,6 +1,8 @@
+using LogBook.Application.Data;
 using LogBook.Application.Visits;
 using LogBook.Browser.Tests.Browsers;
 using LogBook.Browser.Tests.Jobs;
+using LogBook.Domain.Sites;
 using LogBook.Domain.Visits;
 using LogBook.Entry.Drafts;
 using LogBook.Entry.Texts;
@@ -56,6 +58,49 @@ public sealed class ComesBackTests
         Assert.Equal("conflict", await tablet.AskAsync<string>("queue.js", "async (queue) => (await queue.visits())[0].state"));
     }
 
+    [Theory]
+    [InlineData(ConflictChoice.TakeOther, "server")]
+    [InlineData(ConflictChoice.KeepStanding, "settled")]
+    public async Task Conflict_WithAPhoto_IsSettledWithItsPicture_AndTheTabletHearsOfIt(ConflictChoice choice, string state)
+    {
+        await using var host = await JobHost.StartAsync();
+        await using var tablet = await Tablet.StartAsync(host.Address, "conflict-photo");
+        await tablet.RegisterAsync();
+        var standing = SampleFirm.Visit(JobHost.Site) with { EnteredAt = null };
+        var photo = Guid.CreateVersion7();
+        var hash = await tablet.AskAsync<string>(
+            "photos.js",
+            """
+            async (photos, [id, visit]) => {
+              const canvas = new OffscreenCanvas(64, 48);
+              canvas.getContext("2d").fillRect(0, 0, 64, 48);
+              return photos.keep(id, visit, new Uint8Array(await (await canvas.convertToBlob({ type: "image/png" })).arrayBuffer()));
+            }
+            """,
+            new object[] { photo.ToString("D"), standing.Id.ToString("D") });
+        var services = host.App.Services;
+        Assert.IsType<IntakeOutcome.Stored>(await services.GetRequiredService<VisitIntake>().ReceiveAsync(host.TechnicianViewer, standing, IntakeSource.Page));
+        await EnqueueAsync(tablet, standing with { Notes = "with a picture", Photos = [new Photo { Id = photo, Of = "display", Sha256 = hash }] }, photo);
+
+        await tablet.AskAsync<object?>("queue.js", "(queue) => queue.send()");
+
+        Assert.Equal("conflict", await StateAsync(tablet));
+        Assert.NotNull(await services.GetRequiredService<PhotoStore>().FindAsync(host.TechnicianViewer, photo, small: false));
+        var supervisor = host.TechnicianViewer with { Role = PersonRole.Supervisor };
+        var conflict = Assert.Single(await services.GetRequiredService<ConflictCare>().ListAsync(supervisor));
+        Assert.IsType<SaveOutcome.Saved>(await services.GetRequiredService<ConflictCare>().SettleAsync(supervisor, conflict.Id, choice, VisitDocument.Sha256(conflict.Standing), "looked at both"));
+
+        await tablet.AskAsync<object?>("queue.js", "(queue) => queue.send()");
+
+        Assert.Equal(state, await StateAsync(tablet));
+        await tablet.GoHomeAsync();
+        await tablet.PictureAsync(state);
+        var view = await services.GetRequiredService<VisitQuery>().OfAsync(host.TechnicianViewer, standing.Id);
+        Assert.Equal(choice == ConflictChoice.TakeOther ? [(photo, "display", true)] : [], view!.Photos);
+    }
+
+    private static Task<string> StateAsync(Tablet tablet) => tablet.AskAsync<string>("queue.js", "async (queue) => (await queue.visits())[0].state");
+
     private static async Task<VisitDraft> BeginAsync(Tablet tablet)
     {
         await tablet.OpenVisitAsync(JobHost.Site);
@@ -75,8 +120,8 @@ public sealed class ComesBackTests
             """));
     }
 
-    private static Task EnqueueAsync(Tablet tablet, Visit visit) => tablet.AskAsync<object?>(
+    private static Task EnqueueAsync(Tablet tablet, Visit visit, params Guid[] photos) => tablet.AskAsync<object?>(
         "queue.js",
-        "(queue, [id, site, document]) => queue.enqueue({ id, version: 1, site, siteName: 'Pludworth Mouldings', person: 'RYA', document, photos: [] })",
-        new object[] { visit.Id.ToString("D"), visit.Site, VisitDocument.Canonical(VisitDocument.WithIds(visit)) });
+        "(queue, [id, site, document, photos]) => queue.enqueue({ id, version: 1, site, siteName: 'Pludworth Mouldings', person: 'RYA', document, photos })",
+        new object[] { visit.Id.ToString("D"), visit.Site, VisitDocument.Canonical(VisitDocument.WithIds(visit)), photos.Select(id => id.ToString("D")).ToArray() });
 }

@@ -11,6 +11,8 @@ namespace LogBook.Web.Tests.Api;
 [Trait("goal", "S6")]
 public sealed class PhotosApiTests(VisitsApiTests.Started host) : IClassFixture<VisitsApiTests.Started>
 {
+    private Guid _visit;
+
     [Theory]
     [InlineData(SKEncodedImageFormat.Jpeg)]
     [InlineData(SKEncodedImageFormat.Png)]
@@ -103,7 +105,37 @@ public sealed class PhotosApiTests(VisitsApiTests.Started host) : IClassFixture<
         Assert.Equal(HttpStatusCode.NotFound, answer.StatusCode);
     }
 
-    private static async Task AddVisitAsync(HttpClient client, Guid photo, string? hash)
+    [Fact]
+    [Trait("goal", "S1")]
+    public async Task Get_PictureOfAVisit_IsShownToThoseWhoSeeTheVisit()
+    {
+        var photo = Guid.CreateVersion7();
+        using var client = await host.ClientAsync(TokenScopes.Visits);
+        await AddVisitAsync(client, photo, null);
+        using var owner = await host.App.SignedInAsync("a@alder.example");
+        using var missing = await owner.GetAsync($"/api/v1/photos/{photo}");
+        using var posted = await PostAsync(client, photo, Picture(640, 480, SKEncodedImageFormat.Jpeg));
+        Assert.Equal(HttpStatusCode.NotFound, missing.StatusCode);
+
+        using var own = await owner.GetAsync($"/api/v1/photos/{photo}");
+        using var small = await owner.GetAsync($"/api/v1/photos/{photo}?small=true");
+        using var other = await host.App.SignedInAsync("b@birch.example");
+        using var foreign = await other.GetAsync($"/api/v1/photos/{photo}");
+        using var nobody = host.App.CreateClient();
+        using var closed = await nobody.GetAsync($"/api/v1/photos/{photo}");
+
+        Assert.Equal((HttpStatusCode.OK, "image/jpeg", true), (own.StatusCode, own.Content.Headers.ContentType!.MediaType, own.Headers.CacheControl!.NoStore));
+        Assert.Equal("nosniff", own.Headers.GetValues("X-Content-Type-Options").Single());
+        using var large = SKBitmap.Decode(await own.Content.ReadAsByteArrayAsync());
+        using var thumb = SKBitmap.Decode(await small.Content.ReadAsByteArrayAsync());
+        Assert.Equal((640, 480), (large.Width, large.Height));
+        Assert.InRange(thumb.Width, 1, 240);
+        Assert.Equal(HttpStatusCode.NotFound, foreign.StatusCode);
+        Assert.NotEqual(HttpStatusCode.OK, closed.StatusCode);
+        Assert.Contains($"/api/v1/photos/{photo:D}?small=true", await owner.GetStringAsync($"/visits/{_visit}"), StringComparison.Ordinal);
+    }
+
+    private async Task AddVisitAsync(HttpClient client, Guid photo, string? hash)
     {
         var id = Guid.CreateVersion7();
         var json = $$"""
@@ -114,6 +146,7 @@ public sealed class PhotosApiTests(VisitsApiTests.Started host) : IClassFixture<
         request.Headers.Add("Idempotency-Key", $"{id}/1");
         using var answer = await client.SendAsync(request);
         Assert.Equal(HttpStatusCode.Created, answer.StatusCode);
+        _visit = id;
     }
 
     private static async Task<HttpResponseMessage> PostAsync(HttpClient client, Guid photo, byte[] picture)

@@ -115,6 +115,10 @@ public static class VisitsTexts
     public static readonly Text Signatures = new("Signatures", "Firmas", "Assinaturas");
     public static readonly Text Absent = new("not signed: {0}", "sin firma: {0}", "sem assinatura: {0}");
     public static readonly Text Photos = new("Photos", "Fotos", "Fotos");
+    public static readonly Text PhotosStanding = new("Photos of what stands", "Fotos de lo que consta", "Fotos do que consta");
+    public static readonly Text PhotosCame = new("Photos of what came", "Fotos de lo que llegó", "Fotos do que chegou");
+    public static readonly Text PhotoAlt = new("Photo: {0}", "Foto: {0}", "Foto: {0}");
+    public static readonly Text PhotoOpen = new("Open large: {0}", "Abrir en grande: {0}", "Abrir em tamanho grande: {0}");
     public static readonly Text PhotoWaiting = new("the picture has not come in yet", "la imagen aún no ha llegado", "a imagem ainda não chegou");
     public static readonly Text FindingsHere = new("Findings first seen at this visit", "Hallazgos vistos primero en esta visita", "Constatações vistas primeiro nesta visita");
     public static readonly Text Figures = new("Worked out from this visit", "Calculado a partir de esta visita", "Calculado a partir desta visita");
