@@ -2,8 +2,9 @@
 import { all, change, get, put, write } from "./store.js";
 import { openForDevice, openText, seal } from "./keys.js";
 import { at, keyOf } from "./people.js";
-import { clockShift, phrases as phrasesOf, sheet as sheetOf } from "./round.js";
+import { clockShift, firmName as nameOf, phrases as phrasesOf, sheet as sheetOf } from "./round.js";
 import { enqueue, states } from "./queue.js";
+import { save } from "./rescue.js";
 
 export { keep as keepPhoto, thumbnail, drop as dropPhoto } from "./photos.js";
 
@@ -16,8 +17,11 @@ export const onKept = (told) => { kept = told; };
 
 export const sheet = (site) => sheetOf(at(), site);
 export const phrases = () => phrasesOf(at());
+export const firmName = () => nameOf(at());
+export const saveFile = (name, type, bytes) => save(name, new Blob([bytes], { type }));
 export const shift = () => clockShift();
-export const drafts = async () => (await all("drafts")).sort((a, b) => b.at - a.at);
+export const inOrder = (rows) => rows.sort((a, b) => b.at - a.at);
+export const drafts = async () => inOrder(await all("drafts"));
 
 const keyNow = () => {
   const key = keyOf(at());

@@ -10,8 +10,8 @@ let own;
 async function deviceKey() {
   // Two windows at the first start must not make two keys.
   own ??= navigator.locks.request("logbook-key", async () => {
-    const kept = await get("device", "key");
-    if (kept) return kept.key;
+    const kept = (await globalThis.logbookFirst)?.key ?? (await get("device", "key"))?.key;
+    if (kept) return kept;
     const key = await crypto.subtle.generateKey(aes, false, ["encrypt", "decrypt"]);
     await put("device", { id: "key", key });
     return key;
@@ -58,10 +58,29 @@ async function wrap(raw, pin) {
 
 const usable = (raw) => crypto.subtle.importKey("raw", raw, aes, false, ["encrypt", "decrypt"]);
 
-// A new person's key: what is kept of it, and the key.
+// The same key once more, under a second key that only the server will keep: for a person who forgets the PIN.
+async function seconded(raw) {
+  const second = crypto.getRandomValues(new Uint8Array(32));
+  const inner = await seal(await usable(second), raw);
+  return { id: await sha256(second), key: btoa(String.fromCharCode(...second)), sealed: await sealForDevice(pack(inner)) };
+}
+
+// A new person's key: what is kept of it, the key, and how it is put under a second one.
 export async function makeKey(pin) {
   const raw = crypto.getRandomValues(new Uint8Array(32));
-  return { kept: await wrap(raw, pin), key: await usable(raw) };
+  return { kept: await wrap(raw, pin), key: await usable(raw), second: () => seconded(raw) };
+}
+
+// The key out of its second seal, under another PIN; null when that is not its second key.
+export async function reopen(sealed, secondKey, newPin) {
+  const inner = unpack(await openBytesForDevice(sealed));
+  try {
+    const second = Uint8Array.from(atob(secondKey), (letter) => letter.charCodeAt(0));
+    const raw = new Uint8Array(await openBytes(await usable(second), inner));
+    return { kept: await wrap(raw, newPin), key: await usable(raw), second: () => seconded(raw) };
+  } catch {
+    return null;
+  }
 }
 
 async function unwrap(kept, pin) {
@@ -73,10 +92,10 @@ async function unwrap(kept, pin) {
   }
 }
 
-// The key under a PIN, or null when it is another PIN.
+// The key under a PIN and how it is put under a second one, or null when it is another PIN.
 export async function unlock(kept, pin) {
   const raw = await unwrap(kept, pin);
-  return raw && usable(raw);
+  return raw && { key: await usable(raw), second: () => seconded(raw) };
 }
 
 // The same key under another PIN, or null when the old one is wrong.

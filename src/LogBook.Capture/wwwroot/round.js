@@ -62,7 +62,7 @@ export async function bring(person, told = () => {}) {
   const answered = Date.now();
   const shift = Date.parse(today.now) - (asked + answered) / 2;
   await put("device", { id: "clock", shift: Math.abs(shift) > clockSlack ? Math.round(shift) : 0 });
-  await keep("phrases:" + person, today.phrases ?? {});
+  await keep("own:" + person, { phrases: today.phrases ?? {}, firm: today.firm ?? "" });
   const own = await keepSites(person, await json(person, "/round"), new Set());
   await keep("today:" + person, { stops: today.stops, sites: own, at: today.now });
   told();
@@ -80,8 +80,9 @@ export async function sheet(person, site) {
   return firm && part && JSON.stringify({ ...firm, ...part });
 }
 
-// The firm's own quick phrases, as JSON.
-export const phrases = async (person) => JSON.stringify((await kept("phrases:" + person)) ?? {});
+// What is the firm's own beside its set-up: its name, and its quick phrases as JSON.
+export const firmName = async (person) => (await kept("own:" + person))?.firm ?? "";
+export const phrases = async (person) => JSON.stringify((await kept("own:" + person))?.phrases ?? {});
 
 // By how much the server's clock is ahead of this device's, in ms; 0 while they agree.
 export const clockShift = async () => (await get("device", "clock"))?.shift ?? 0;

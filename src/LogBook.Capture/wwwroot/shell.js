@@ -7,7 +7,8 @@ import * as queue from "./queue.js";
 import { rescueFile } from "./rescue.js";
 import { bring, clockShift, today, visitOnServer } from "./round.js";
 import { start as startRuntime, show } from "./runtime.js";
-import { pinView, registerView, unlockView } from "./sign.js";
+import * as second from "./second.js";
+import { forgottenView, pinView, registerView, unlockView } from "./sign.js";
 import { get, put } from "./store.js";
 import { clock, say, speak, spoken } from "./texts.js";
 
@@ -21,12 +22,14 @@ let last; // code of the person whose round is shown
 let isBringing = false;
 let bringProblem;
 let shown;
+let persisted; // whether the browser promises to keep the store; unknown until it was asked
 let drawn; // what the first view was last made of
 let release; // lets go of the site whose form is shown
 let held; // done when it is let go
 let offerVersion = () => {};
 let reloadWhenLeft = false;
 let turns = 0;
+let isRouted = false; // whether any view but the first was asked for
 let sendNow = () => queue.send();
 
 const address = (site, draft, person) => "#/visit/" + encodeURIComponent(site) + (draft ? "/" + draft : "") + (person ? "/" + encodeURIComponent(person) : "");
@@ -65,11 +68,15 @@ async function showHome() {
   if (known.length === 0) return showRegister();
   last ??= (await settings()).last ?? known[0].code;
   const [rows, drafts, round, shift] = await Promise.all([queue.visits(), desk.drafts(), today(last), clockShift()]);
-  const persisted = await navigator.storage?.persisted?.();
+  persisted = await navigator.storage?.persisted?.();
+  drawHome({ known, rows, drafts, round, shift });
+}
+
+function drawHome({ known, rows, drafts, round, shift }) {
   // Made anew only for what has changed: a finger on its way, an open list or a search is left alone.
   const made = JSON.stringify([
     rows.map((row) => [row.id, row.state, row.problem, row.status, row.closedAt]), drafts.map((row) => [row.id, row.at, row.closed, row.thrownAway]),
-    round?.at, round?.sites.length, shift, persisted, isBringing, bringProblem, spoken(), last, known.length,
+    round?.at, round?.sites.length, shift, persisted === false, isBringing, bringProblem, spoken(), last, known.length,
   ]);
   if (made === drawn) return;
   drawn = made;
@@ -121,6 +128,7 @@ async function showRegister() {
     speak(language);
     await remember({ last, language });
     await navigator.storage?.persist?.();
+    arrangeSecond(code);
     home();
     await route();
     bringRound();
@@ -128,13 +136,22 @@ async function showRegister() {
   view.replaceChildren(place);
 }
 
+// Without signal it is seen to the next time.
+const arrangeSecond = (code) => second.arrange(code).catch(() => {});
+
 async function showUnlock(wanted, then) {
-  view.replaceChildren(await unlockView(wanted, async (code) => {
+  const done = async (code) => {
     last = code;
     speak((await people.person(code)).language);
     await remember({ last, language: spoken() });
+    arrangeSecond(code);
     then();
-  }, home, () => { location.hash = "#/register"; }));
+  };
+  const forgotten = async (code) => {
+    view.replaceChildren(await forgottenView(code, done, () => showUnlock(code, then)));
+    view.querySelector("h1").focus();
+  };
+  view.replaceChildren(await unlockView(wanted, done, home, () => { location.hash = "#/register"; }, forgotten));
   view.querySelector("#pin")?.focus();
 }
 
@@ -231,7 +248,8 @@ async function route() {
   const turn = ++turns;
   await leaveForm();
   if (turn !== turns) return;
-  drawn = undefined;
+  if (isRouted) drawn = undefined;
+  isRouted = true;
   const [page, ...given] = location.hash.replace(/^#\/?/, "").split("/").map(decodeURIComponent);
   if (page === "visit" && given[0]) await showVisit(...given);
   else if (page === "register") await showRegister();
@@ -272,18 +290,25 @@ async function keepOffline() {
 }
 
 async function begin() {
-  const kept = await settings();
+  // What first.js has read is painted before anything else is asked of the device.
+  const first = (await globalThis.logbookFirst)?.view;
+  const kept = first?.settings ?? (await settings());
   last = kept.last;
   if (kept.language) speak(kept.language); else speak(spoken());
+  if (first && /^#?\/?$/.test(location.hash)) {
+    drawHome({ known: first.people, rows: queue.inOrder(first.queue), drafts: desk.inOrder(first.drafts), round: first.round, shift: first.shift });
+    // Told once it is on the screen, for whoever measures.
+    requestAnimationFrame(() => setTimeout(() => performance.mark("shell-painted")));
+  }
   await route();
   document.documentElement.dataset.ready = "shell";
   queue.watch(refresh);
   sendNow = queue.keepSending();
   addEventListener("hashchange", route);
   for (const event of ["online", "offline"]) addEventListener(event, tellStanding);
-  await keepOffline();
   // The runtime is brought up while the person reads, so that the form opens at once.
   if (last) (window.requestIdleCallback ?? setTimeout)(() => startRuntime().catch(() => {}));
+  await keepOffline();
 }
 
 begin().catch((error) => {

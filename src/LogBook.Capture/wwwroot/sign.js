@@ -1,6 +1,7 @@
 // Who is at the tablet: registering a person with signal, opening by PIN without.
 import { button, el, once } from "./elements.js";
 import * as people from "./people.js";
+import * as second from "./second.js";
 import { say } from "./texts.js";
 
 const field = (id, label, hint, more) => el("div", { className: "field" },
@@ -79,8 +80,60 @@ export function pinView(code, done, cancel) {
   return el("section", { className: "card" }, el("h1", { tabIndex: -1 }, say("changePin")), form);
 }
 
+const lookEvery = 5_000;
+
+// For a person who forgot the PIN: asks a supervisor for the second key, and takes a new PIN once it is there.
+export async function forgottenView(code, done, cancel) {
+  const name = (await people.person(code))?.name ?? code;
+  const told = el("p", { className: "note", role: "status" });
+  const problem = problemPlace();
+  const rest = el("div", {});
+  const place = el("section", { className: "card" }, el("h1", { tabIndex: -1 }, say("forgot")), el("p", {}, say("forgotWhy", name)), told, problem, rest);
+  const acts = (...buttons) => rest.replaceChildren(el("p", { className: "acts" }, ...buttons, button(say("cancel"), cancel)));
+  told.hidden = true;
+
+  const look = async () => {
+    const found = await second.released(code).catch(() => undefined);
+    if (found) takePin(found);
+    else if (place.isConnected) setTimeout(look, lookEvery);
+  };
+
+  const takePin = (found) => {
+    told.hidden = false;
+    told.textContent = say("forgotReleased");
+    const form = el("form", { noValidate: true },
+      pinField("pin", say("pinNew"), say("pinHint")), pinField("pin-again", say("pinAgain")),
+      el("p", { className: "acts" }, el("button", { className: "main" }, say("changePin")), button(say("cancel"), cancel)));
+    form.addEventListener("submit", (event) => event.preventDefault());
+    form.addEventListener("submit", once(async () => {
+      const [pin, again] = ["pin", "pin-again"].map((id) => form.querySelector("#" + id).value.trim());
+      const wrong = (id, text) => { problem.textContent = text; form.querySelector("#" + id).focus(); };
+      if (!people.pinIsLongEnough(pin)) return wrong("pin", say("pinShort", pin.length));
+      if (pin !== again) return wrong("pin-again", say("pinDiffers"));
+      if (!(await second.renew(code, found, pin))) return void (problem.textContent = say("forgotFailed"));
+      await done(code);
+    }));
+    rest.replaceChildren(form);
+    form.querySelector("#pin").focus();
+  };
+
+  acts(button(say("forgotAsk"), once(async () => {
+    problem.textContent = "";
+    try {
+      if (!(await second.request(code))) return void (problem.textContent = say("forgotNone"));
+      told.hidden = false;
+      told.textContent = say("forgotAsked");
+      acts();
+      look();
+    } catch {
+      problem.textContent = say("needsSignal");
+    }
+  }), { className: "main" }));
+  return place;
+}
+
 // Asks for the PIN of one of the people of this tablet.
-export async function unlockView(wanted, done, cancel, another) {
+export async function unlockView(wanted, done, cancel, another, forgotten) {
   const known = await people.people();
   let code = wanted ?? known[0]?.code;
   const problem = problemPlace();
@@ -93,7 +146,7 @@ export async function unlockView(wanted, done, cancel, another) {
     choice,
     pinField("pin", say("pin")),
     problem,
-    el("p", { className: "acts" }, el("button", { className: "main" }, say("unlock")), cancel && button(say("cancel"), cancel), button(say("someoneElse"), another, { className: "quiet" })));
+    el("p", { className: "acts" }, el("button", { className: "main" }, say("unlock")), cancel && button(say("cancel"), cancel), button(say("forgot"), () => forgotten(code), { className: "quiet" }), button(say("someoneElse"), another, { className: "quiet" })));
   form.addEventListener("submit", (event) => event.preventDefault());
   form.addEventListener("submit", once(async () => {
     const pin = form.querySelector("#pin");

@@ -2,6 +2,20 @@
 const name = "logbook-capture";
 const version = 1;
 let opening;
+let isFirst = true;
+
+// Tablets close the connection under memory pressure, and a newer page asks for it: the next use opens it again.
+function watched(opened) {
+  opened.onclose = () => { opening = undefined; };
+  opened.onversionchange = () => { opened.close(); opening = undefined; };
+  return opened;
+}
+
+// What first.js opened is gone on with; a store that has not got its shape yet is opened anew.
+async function firstOrOpen() {
+  const first = (await globalThis.logbookFirst)?.database;
+  return first?.version === version ? watched(first) : open();
+}
 
 function open() {
   return new Promise((resolve, reject) => {
@@ -17,11 +31,7 @@ function open() {
       made.createObjectStore("round", { keyPath: "id" });
     };
     request.onsuccess = () => {
-      const opened = request.result;
-      // Tablets close the connection under memory pressure, and a newer page asks for it: the next use opens it again.
-      opened.onclose = () => { opening = undefined; };
-      opened.onversionchange = () => { opened.close(); opening = undefined; };
-      resolve(opened);
+      resolve(watched(request.result));
     };
     request.onerror = () => reject(request.error);
     request.onblocked = () => reject(new Error("The store of this device is in use by an older page."));
@@ -29,7 +39,8 @@ function open() {
 }
 
 async function database() {
-  opening ??= open();
+  opening ??= isFirst ? firstOrOpen() : open();
+  isFirst = false;
   try {
     return await opening;
   } catch (error) {

@@ -26,6 +26,9 @@ public static class ApiPolicies
     /// <summary>Register a tablet: a person who signed in on it, never a program with a token.</summary>
     public const string Tablets = "api-tablets";
 
+    /// <summary>Keep and ask for the second key to the drafts of a tablet: its person, on the tablet.</summary>
+    public const string TabletKeys = "api-tablet-keys";
+
     private static readonly PersonRole[] Firm = [PersonRole.Technician, PersonRole.Supervisor, PersonRole.Administrator];
 
     /// <summary>Adds the policies.</summary>
@@ -35,6 +38,7 @@ public static class ApiPolicies
         options.AddPolicy(FirmRead, Of(Firm, TokenScopes.Read));
         options.AddPolicy(Round, Of(Firm, TokenScopes.Read, TokenScopes.Tablet));
         options.AddPolicy(Visits, Of(Firm, TokenScopes.Visits));
+        options.AddPolicy(TabletKeys, Of(Firm, TokenScopes.Tablet));
         options.AddPolicy(Tablets, new AuthorizationPolicyBuilder()
             .RequireAuthenticatedUser()
             .RequireRole(Firm.Select(RoleNames.Of))

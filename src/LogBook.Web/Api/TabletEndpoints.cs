@@ -1,3 +1,4 @@
+using System.Security.Cryptography;
 using System.Text.Json;
 using LogBook.Application.Data;
 using LogBook.Application.DueLists;
@@ -10,6 +11,7 @@ using LogBook.Web.Account;
 using LogBook.Web.Components;
 using LogBook.Web.Components.Parts;
 using LogBook.Web.Features;
+using Microsoft.AspNetCore.DataProtection;
 
 namespace LogBook.Web.Api;
 
@@ -18,6 +20,9 @@ public static class TabletEndpoints
 {
     /// <summary>Scopes of a tablet: it reads rounds and single visits and hands visits in; findings and exports are not for it.</summary>
     private static readonly string[] Scopes = [TokenScopes.Visits, TokenScopes.Tablet];
+
+    private const string KeyPurpose = "LogBook.TabletKeys";
+    private const int KeyBytes = 32;
 
     /// <summary>Maps the addresses.</summary>
     public static void MapTablets(this IEndpointRouteBuilder routes)
@@ -29,6 +34,15 @@ public static class TabletEndpoints
         api.MapGet("/round/stops", StopsAsync).RequireAuthorization(ApiPolicies.Round)
             .WithSummary("Today's round in words of each language: sites, due first, and what changed there since; and the firm's own quick phrases.")
             .Produces<TabletRound>();
+        api.MapPut("/tablets/keys/{id}", KeepKeyAsync).RequireAuthorization(ApiPolicies.TabletKeys)
+            .WithSummary("Keeps the second key to a person's drafts on a tablet, under its SHA-256.")
+            .Produces(StatusCodes.Status204NoContent).ProducesProblem(StatusCodes.Status400BadRequest);
+        api.MapPost("/tablets/keys/{id}/requests", AskKeyAsync).RequireAuthorization(ApiPolicies.TabletKeys)
+            .WithSummary("Asks a supervisor to release the second key, because the PIN is forgotten.")
+            .Produces(StatusCodes.Status202Accepted).ProducesProblem(StatusCodes.Status404NotFound);
+        api.MapGet("/tablets/keys/{id}", FindKeyAsync).RequireAuthorization(ApiPolicies.TabletKeys)
+            .WithSummary("The second key, for an hour after a supervisor has released it.")
+            .Produces<TabletSecondKey>().ProducesProblem(StatusCodes.Status404NotFound);
         api.MapGet("/visits/{id:guid}/standing", StandingAsync).RequireAuthorization(ApiPolicies.Visits)
             .WithSummary("How far a visit has come: its version on the server, and its mails.")
             .Produces<VisitStanding>().ProducesProblem(StatusCodes.Status404NotFound);
@@ -46,6 +60,57 @@ public static class TabletEndpoints
         return await tokens.CreateAsync(viewer, tablet.Name, Scopes, TokenStore.MostDays, cancellationToken) is { } token
             ? Results.Json(new TabletCredential(token.Text, Moment.OfUtc(token.ExpiresAt).Text, viewer.PersonCode ?? viewer.Who, person?.Name ?? viewer.Who, LanguageCodes.Of(viewer.Language)))
             : Problems.Of(StatusCodes.Status400BadRequest, "tablet-name", "The tablet's name is missing or too long.", "1 to 100 characters.");
+    }
+
+    private static async Task<IResult> KeepKeyAsync(
+        string id, TabletSecondKey given, HttpContext http, ViewerReader viewers, TabletKeyStore keys, IDataProtectionProvider protection, CancellationToken cancellationToken)
+    {
+        if (await viewers.FindAsync(http.User, cancellationToken) is not { } viewer)
+        {
+            return ApiEndpoints.SignedOut();
+        }
+
+        // Under its own hash, so that no other key can take its place.
+        var key = new byte[KeyBytes];
+        var isKey = Convert.TryFromBase64String(given.Key, key, out var length) && length == KeyBytes && Convert.ToHexStringLower(SHA256.HashData(key)) == id;
+        return isKey && await keys.KeepAsync(viewer, id, given.Tablet?.Trim() ?? "", protection.CreateProtector(KeyPurpose).Protect(given.Key), given.Replaces, cancellationToken)
+            ? Results.NoContent()
+            : Problems.Of(StatusCodes.Status400BadRequest, "tablet-key", "This is no key of a tablet.", "32 bytes in base64 under their SHA-256, and the tablet's name.");
+    }
+
+    private static async Task<IResult> AskKeyAsync(string id, HttpContext http, ViewerReader viewers, TabletKeyStore keys, CancellationToken cancellationToken)
+    {
+        if (await viewers.FindAsync(http.User, cancellationToken) is not { } viewer)
+        {
+            return ApiEndpoints.SignedOut();
+        }
+
+        return await keys.AskAsync(viewer, id, cancellationToken) ? Results.Accepted() : Problems.NotFound();
+    }
+
+    private static async Task<IResult> FindKeyAsync(
+        string id, HttpContext http, ViewerReader viewers, TabletKeyStore keys, IDataProtectionProvider protection, CancellationToken cancellationToken)
+    {
+        if (await viewers.FindAsync(http.User, cancellationToken) is not { } viewer)
+        {
+            return ApiEndpoints.SignedOut();
+        }
+
+        if (await keys.FindReleasedAsync(viewer, id, cancellationToken) is not { } kept)
+        {
+            return Problems.NotFound();
+        }
+
+        http.Response.Headers.CacheControl = "no-store";
+        try
+        {
+            return Results.Json(new TabletSecondKey(protection.CreateProtector(KeyPurpose).Unprotect(kept)));
+        }
+        catch (CryptographicException)
+        {
+            // The key ring of the installation was lost since: the key is gone with it.
+            return Problems.NotFound();
+        }
     }
 
     private static async Task<IResult> StopsAsync(

@@ -116,6 +116,7 @@ public static class WebServices
     private static void AddApi(IServiceCollection services, HostSettings settings)
     {
         services.AddSingleton<TokenStore>();
+        services.AddSingleton<TabletKeyStore>();
         services.AddSingleton(new PhotoFolder(settings.PhotoFolder));
         services.AddSingleton<PhotoStore>();
         services.AddSingleton<DraftPhotos>();

@@ -24,4 +24,7 @@ public enum SetUpKind
 
     /// <summary>A notification of an authority; kept here for its version and audit, not part of the exchange format.</summary>
     Notice,
+
+    /// <summary>The second key to the drafts of a person on a tablet; not part of the exchange format.</summary>
+    TabletKey,
 }

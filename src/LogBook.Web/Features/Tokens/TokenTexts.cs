@@ -54,6 +54,17 @@ public static class TokenTexts
 
     public static readonly Text Tablet = new("Tablet", "Tableta", "Tablet");
 
+    public static readonly Text Forgot = new("Forgot the PIN", "Olvidó el PIN", "Esqueceu o PIN");
+
+    public static readonly Text ForgotIntro = new(
+        "Drafts on a tablet are sealed under its person's PIN, and once more under a key that the server keeps. Release it only when you have seen or heard that it is really this person who asks: whoever holds the tablet then may choose a new PIN and read those drafts, for one hour.",
+        "Los borradores de una tableta van sellados con el PIN de su persona, y otra vez con una clave que guarda el servidor. Libérela solo si ha visto u oído que de verdad pide esa persona: quien tenga la tableta podrá elegir un PIN nuevo y leer esos borradores, durante una hora.",
+        "Os rascunhos de um tablet são selados com o PIN da pessoa, e mais uma vez com uma chave que o servidor guarda. Libere-a só se viu ou ouviu que é mesmo essa pessoa que pede: quem estiver com o tablet poderá escolher um novo PIN e ler esses rascunhos, durante uma hora.");
+
+    public static readonly Text ForgotBy = new("{0}, tablet “{1}”, asked {2} UTC", "{0}, tableta «{1}», pedido {2} UTC", "{0}, tablet “{1}”, pedido {2} UTC");
+    public static readonly Text Release = new("Release for one hour", "Liberar durante una hora", "Liberar por uma hora");
+    public static readonly Text ReleaseFor = new("Release for one hour: {0}, tablet “{1}”", "Liberar durante una hora: {0}, tableta «{1}»", "Liberar por uma hora: {0}, tablet “{1}”");
+    public static readonly Text Released = new("Released for one hour: {0}, tablet “{1}”. The tablet asks for a new PIN by itself.", "Liberada durante una hora: {0}, tableta «{1}». La tableta pide un PIN nuevo por sí sola.", "Liberada por uma hora: {0}, tablet “{1}”. O tablet pede um novo PIN sozinho.");
     public static readonly Text NoTablets = new("No tablet is registered.", "No hay tabletas registradas.", "Nenhum tablet está registrado.");
 
     public static readonly Text Account = new("Account", "Cuenta", "Conta");

@@ -20,6 +20,7 @@ public sealed class TokensHelp : IHelpSource
                     "The program sends it as Authorization: Bearer, followed by the token. What there is to call stands in /api/v1/openapi.json. The token itself is shown once and kept nowhere in readable form: revoke one that may have been seen by others.",
                     "El programa la envía como Authorization: Bearer, seguido de la clave. Lo que se puede llamar está en /api/v1/openapi.json. La clave se muestra una vez y no se guarda en forma legible: revoque la que otros hayan podido ver.",
                     "O programa a envia como Authorization: Bearer, seguido da chave. O que se pode chamar está em /api/v1/openapi.json. A chave é mostrada uma vez e não é guardada de forma legível: revogue a que outros possam ter visto."),
+                TokenTexts.ForgotIntro,
             ],
             "/tokens"),
     ];

@@ -1,0 +1,42 @@
+// The second key to a person's drafts: made here, kept by the server alone, released by a supervisor when the PIN is forgotten.
+import { change } from "./store.js";
+import { person, reopen, secondOf } from "./people.js";
+import { ask } from "./round.js";
+
+const json = { "Content-Type": "application/json" };
+
+// Sees to it that the server holds a second key. Any answer may be lost: the seal stands here before the key goes out, and an earlier
+// one stays until the server has said that it holds the new one.
+export async function arrange(code, anew = false) {
+  const make = secondOf(code);
+  const { seconds = [], tablet } = (await person(code)) ?? {};
+  const held = seconds.find((second) => second.held);
+  if (!make || (held && !anew)) return;
+  const { id, key, sealed } = await make();
+  await change("people", code, (row) => ({ ...row, seconds: [...(held ? [held] : []), { id, sealed }] }));
+  const answer = await ask(code, "/tablets/keys/" + id, { method: "PUT", headers: json, body: JSON.stringify({ key, tablet, replaces: held?.id }) });
+  if (answer.ok) await change("people", code, (row) => ({ ...row, seconds: [{ id, sealed, held: true }] }));
+}
+
+// Whether there is anything that a supervisor could release; asks for it.
+export async function request(code) {
+  const { seconds = [] } = (await person(code)) ?? {};
+  const answers = await Promise.all(seconds.map(({ id }) => ask(code, "/tablets/keys/" + id + "/requests", { method: "POST" })));
+  return answers.some((answer) => answer.ok);
+}
+
+// The second key once it is released; undefined before.
+export async function released(code) {
+  for (const { id } of (await person(code))?.seconds ?? []) {
+    const answer = await ask(code, "/tablets/keys/" + id);
+    if (answer.ok) return { id, key: (await answer.json()).key };
+  }
+  return undefined;
+}
+
+// A new PIN by a released key; that key is replaced at once, because it has been out.
+export async function renew(code, second, pin) {
+  const opened = await reopen(code, second, pin);
+  if (opened) arrange(code, true).catch(() => {});
+  return opened;
+}
