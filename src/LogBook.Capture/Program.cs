@@ -1,8 +1,10 @@
+using LogBook.Capture.Summaries;
 using LogBook.Capture.Visits;
 using Microsoft.AspNetCore.Components.Web;
 using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
 
 var builder = WebAssemblyHostBuilder.CreateDefault(args);
+builder.Services.AddScoped<SummaryPdf>();
 builder.RootComponents.RegisterForJavaScript<ClosedVisit>("logbook-closed");
 
 // The page hears of the last one, and by that of all.

@@ -12,6 +12,7 @@ using LogBook.Application.Summaries;
 using LogBook.Domain.Exchange;
 using LogBook.Domain.Findings;
 using LogBook.Domain.Languages;
+using LogBook.Domain.Summaries;
 
 namespace LogBook.Cli;
 

@@ -2,6 +2,7 @@ using LogBook.Domain.History;
 using LogBook.Domain.Languages;
 using LogBook.Domain.Outcomes;
 using LogBook.Domain.Sites;
+using LogBook.Domain.Summaries;
 using LogBook.Domain.Visits;
 using LogBook.Entry.Cautions;
 using LogBook.Entry.Closing;
@@ -37,6 +38,7 @@ public sealed partial class VisitForm : IAsyncDisposable
     private Func<Task<string?>>? _scan;
     private bool _changed;
     private bool _closing;
+    private bool _showsSheet;
     private bool _gone;
 
     /// <summary>Set-up of the firm.</summary>
@@ -74,6 +76,14 @@ public sealed partial class VisitForm : IAsyncDisposable
     /// <summary>Quick phrases; the built-in ones when the host gives none.</summary>
     [Parameter]
     public PhraseBook? Phrases { get; set; }
+
+    /// <summary>Name of the service firm, for the summary that is shown before closing.</summary>
+    [Parameter]
+    public string FirmName { get; set; } = string.Empty;
+
+    /// <summary>Makes a PDF of the summary and gives the name of its file, or null when it failed; null where the host makes none.</summary>
+    [Parameter]
+    public Func<VisitSummary, Task<string?>>? SavePdf { get; set; }
 
     /// <summary>Opens another visit of the site to add a late result, where the host can.</summary>
     [Parameter]
@@ -187,6 +197,8 @@ public sealed partial class VisitForm : IAsyncDisposable
         _state.Photos = Photos;
         _state.Phrases = Phrases ?? PhraseBook.Default;
         _state.OpenVisit = OpenVisit;
+        _state.FirmName = FirmName;
+        _state.SavePdf = SavePdf;
         _state.Previous = Previous;
         _state.Refusals = Refusals;
         _state.Renew();
@@ -262,8 +274,16 @@ public sealed partial class VisitForm : IAsyncDisposable
         }
     }
 
+    // The step that is left keeps its place: back from the summary, the person goes on where they were.
+    private void ShowSheet(bool shows)
+    {
+        _showsSheet = shows;
+        _focus = "visit-step";
+    }
+
     private void Show(EntryStep step)
     {
+        _showsSheet = false;
         State.Step = step;
         State.LeaveCautions();
         _focus = "visit-step";
@@ -275,6 +295,7 @@ public sealed partial class VisitForm : IAsyncDisposable
 
     private void GoToPoint(OpenPoint point)
     {
+        _showsSheet = false;
         State.SystemIndex = point.System;
         State.Step = point.Step;
         _focus = DraftKey.ElementId(point.Key);
@@ -282,6 +303,7 @@ public sealed partial class VisitForm : IAsyncDisposable
 
     private void GoToKey(string key)
     {
+        _showsSheet = false;
         var (system, step) = FieldPlaces.Of(State, key);
         State.SystemIndex = system;
         State.Step = step;

@@ -4,6 +4,7 @@ using LogBook.Application.Data.Conventions;
 using LogBook.Application.Reviews;
 using LogBook.Application.Summaries;
 using LogBook.Domain.Findings;
+using LogBook.Domain.Summaries;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Logging;
 using Microsoft.Extensions.Options;

@@ -2,6 +2,7 @@ using System.Text;
 using System.Text.Encodings.Web;
 using LogBook.Application.Summaries;
 using LogBook.Domain.Languages;
+using LogBook.Domain.Summaries;
 
 namespace LogBook.Application.Notices;
 

@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.Encodings.Web;
 using LogBook.Domain.Languages;
+using LogBook.Domain.Summaries;
 
 namespace LogBook.Application.Summaries;
 

@@ -1,4 +1,5 @@
 using System.Text;
+using LogBook.Domain.Summaries;
 
 namespace LogBook.Application.Summaries;
 

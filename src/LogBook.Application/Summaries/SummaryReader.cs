@@ -6,6 +6,7 @@ using LogBook.Domain.Estimates;
 using LogBook.Domain.Exchange;
 using LogBook.Domain.Findings;
 using LogBook.Domain.Languages;
+using LogBook.Domain.Summaries;
 using Microsoft.EntityFrameworkCore;
 
 namespace LogBook.Application.Summaries;

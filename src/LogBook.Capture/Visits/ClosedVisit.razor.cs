@@ -4,6 +4,7 @@ using LogBook.Domain.Visits;
 using LogBook.Entry.Closing;
 using LogBook.Entry.Drafts;
 using LogBook.Entry.State;
+using LogBook.Entry.Texts;
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
 
@@ -55,7 +56,7 @@ public sealed partial class ClosedVisit
 
         var here = StateOf(sheet, draft);
         var there = Other is null ? null : StateOf(sheet, VisitDraft.Amend(ExchangeReader.Parse<Visit>(Other), sheet.Site));
-        Add(sheet.Site.Name, DraftKey.Visit, here, there);
+        Add(T(EntryTexts.Visit), DraftKey.Visit, here, there);
         foreach (var plan in here.Plans)
         {
             Add(plan.System.Name, DraftKey.Of(DraftKey.Systems, plan.System.Code), here, there);

@@ -31,6 +31,12 @@ internal sealed class Desk(IJSObjectReference script) : IAsyncDisposable
         }
     }
 
+    /// <summary>Name of the service firm; empty before the first round with it was brought.</summary>
+    public ValueTask<string> FirmNameAsync() => script.InvokeAsync<string>("firmName");
+
+    /// <summary>Hands a file to the browser, as a download.</summary>
+    public ValueTask SaveFileAsync(string name, string type, byte[] content) => script.InvokeVoidAsync("saveFile", name, type, content);
+
     /// <summary>By how many milliseconds the server's clock is ahead of the device's.</summary>
     public ValueTask<double> ClockShiftAsync() => script.InvokeAsync<double>("shift");
 

@@ -1,6 +1,8 @@
 using System.Text.Json;
+using LogBook.Capture.Summaries;
 using LogBook.Domain.Languages;
 using LogBook.Domain.Outcomes;
+using LogBook.Domain.Summaries;
 using LogBook.Domain.Visits;
 using LogBook.Entry.Drafts;
 using LogBook.Entry.Phrases;
@@ -19,6 +21,7 @@ public sealed partial class VisitOnDevice
     private TimeProvider _clock = TimeProvider.System;
     private DevicePhotos? _photos;
     private PhraseBook _phrases = PhraseBook.Default;
+    private string _firmName = "";
     private Language _language;
     private Text? _problem;
     private ElementReference _place;
@@ -48,14 +51,25 @@ public sealed partial class VisitOnDevice
     [Inject]
     private IJSRuntime Script { get; set; } = default!;
 
+    [Inject]
+    private SummaryPdf Pdf { get; set; } = default!;
+
+    [Inject]
+    private ILogger<VisitOnDevice> Logger { get; set; } = default!;
+
     /// <inheritdoc />
     protected override async Task OnInitializedAsync()
     {
         _language = DeviceTexts.LanguageOf(LanguageCode);
         var desk = await Desk.OpenAsync(Script);
         _desk = desk;
-        _clock = new DeviceClock(TimeSpan.FromMilliseconds(await desk.ClockShiftAsync()), TimeProvider.System);
-        _sheet = DeviceSheet.Read(await desk.SheetAsync(SiteCode), SiteCode);
+
+        // Asked for at once: each answer waits for the disk, not for the others.
+        var (shift, sheet, phrases, firmName) = (desk.ClockShiftAsync().AsTask(), desk.SheetAsync(SiteCode).AsTask(), desk.PhrasesAsync(), desk.FirmNameAsync().AsTask());
+        _clock = new DeviceClock(TimeSpan.FromMilliseconds(await shift), TimeProvider.System);
+        _sheet = DeviceSheet.Read(await sheet, SiteCode);
+        _phrases = await phrases;
+        _firmName = await firmName;
         if (_sheet is null)
         {
             _problem = DeviceTexts.NotOnDevice;
@@ -75,7 +89,6 @@ public sealed partial class VisitOnDevice
 
         _sheet = _sheet with { Previous = [.. _sheet.Previous.Where(visit => visit.Id != draft.Id)] };
         _photos = new DevicePhotos(desk, draft.Id);
-        _phrases = await desk.PhrasesAsync();
 
         // A visit begins with its arrival, which is kept before the first key.
         await desk.KeepAsync(draft, _sheet.Site.Name);
@@ -142,6 +155,20 @@ public sealed partial class VisitOnDevice
         {
             _problem = problem;
             StateHasChanged();
+        }
+    }
+
+    private async Task<string?> SavePdfAsync(VisitSummary summary)
+    {
+        try
+        {
+            return await Pdf.SaveAsync(summary, _desk!, _clock);
+        }
+        catch (Exception exception) when (exception is JSException or InvalidOperationException or IOException)
+        {
+            // Parts that are not on the device yet, or a browser that takes no file: the form goes on without.
+            Logger.LogError(exception, "The PDF of the summary was not made");
+            return null;
         }
     }
 

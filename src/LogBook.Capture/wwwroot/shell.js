@@ -300,6 +300,8 @@ async function begin() {
     // Told once it is on the screen, for whoever measures.
     requestAnimationFrame(() => setTimeout(() => performance.mark("shell-painted")));
   }
+  // Whoever comes for a form, waits for the runtime; the first view must not.
+  if (last && !/^#?\/?$/.test(location.hash)) startRuntime().catch(() => {});
   await route();
   document.documentElement.dataset.ready = "shell";
   queue.watch(refresh);

@@ -3,6 +3,7 @@ using LogBook.Domain.Languages;
 using LogBook.Domain.Outcomes;
 using LogBook.Domain.Quantities;
 using LogBook.Domain.Sites;
+using LogBook.Domain.Summaries;
 using LogBook.Domain.Visits;
 using LogBook.Entry.Cautions;
 using LogBook.Entry.Drafts;
@@ -84,6 +85,12 @@ public sealed class FormState
 
     /// <summary>Quick phrases.</summary>
     public PhraseBook Phrases { get; set; } = PhraseBook.Default;
+
+    /// <summary>Name of the service firm, for the summary; empty where the host does not know it.</summary>
+    public string FirmName { get; set; } = string.Empty;
+
+    /// <summary>Makes a PDF of the summary and gives the name of its file, or null when it failed; null where the host makes none.</summary>
+    public Func<VisitSummary, Task<string?>>? SavePdf { get; set; }
 
     /// <summary>Opens another visit, where the host can.</summary>
     public Func<Guid, Task>? OpenVisit { get; set; }

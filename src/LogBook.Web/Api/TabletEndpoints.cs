@@ -11,6 +11,7 @@ using LogBook.Web.Account;
 using LogBook.Web.Components;
 using LogBook.Web.Components.Parts;
 using LogBook.Web.Features;
+using LogBook.Web.Hosting;
 using Microsoft.AspNetCore.DataProtection;
 
 namespace LogBook.Web.Api;
@@ -114,7 +115,7 @@ public static class TabletEndpoints
     }
 
     private static async Task<IResult> StopsAsync(
-        HttpContext http, ViewerReader viewers, TodaysRoundQuery rounds, PhraseStore phrases, TimeProvider clock, CancellationToken cancellationToken)
+        HttpContext http, ViewerReader viewers, TodaysRoundQuery rounds, PhraseStore phrases, FirmNames firm, TimeProvider clock, CancellationToken cancellationToken)
     {
         if (await viewers.FindAsync(http.User, cancellationToken) is not { } viewer)
         {
@@ -126,7 +127,8 @@ public static class TabletEndpoints
         return Results.Json(new TabletRound(
             Moment.OfUtc(clock.GetUtcNow().UtcDateTime).Text,
             [.. (round?.Stops ?? []).Select(StopOf)],
-            own.RootElement.Clone()));
+            own.RootElement.Clone(),
+            firm.Name));
     }
 
     private static TabletStop StopOf(RoundStop stop) => new(

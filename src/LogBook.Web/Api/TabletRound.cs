@@ -5,5 +5,6 @@ namespace LogBook.Web.Api;
 /// <summary>Today's round in words.</summary>
 /// <param name="Now">The server's moment, by which a tablet corrects its own clock.</param>
 /// <param name="Stops">Sites, due first.</param>
+/// <param name="Firm">Name of the service firm, for the summary that is shown on the tablet.</param>
 /// <param name="Phrases">The firm's own quick phrases by the place where they are offered. Here and not in the round, because the exchange format has none.</param>
-public sealed record TabletRound(string Now, IReadOnlyList<TabletStop> Stops, JsonElement Phrases);
+public sealed record TabletRound(string Now, IReadOnlyList<TabletStop> Stops, JsonElement Phrases, string Firm);

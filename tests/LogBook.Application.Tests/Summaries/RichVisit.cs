@@ -1,4 +1,3 @@
-using LogBook.Application.Summaries;
 using LogBook.Application.Tests.Imports;
 using LogBook.Domain.Assessments;
 using LogBook.Domain.Estimates;
@@ -7,6 +6,7 @@ using LogBook.Domain.Findings;
 using LogBook.Domain.History;
 using LogBook.Domain.Languages;
 using LogBook.Domain.Sites;
+using LogBook.Domain.Summaries;
 using LogBook.Domain.Visits;
 
 namespace LogBook.Application.Tests.Summaries;

@@ -8,6 +8,7 @@ using LogBook.Domain.Exchange;
 using LogBook.Domain.Findings;
 using LogBook.Domain.History;
 using LogBook.Domain.Languages;
+using LogBook.Domain.Summaries;
 using LogBook.Domain.Visits;
 using LogBook.Testing;
 using Microsoft.Extensions.Options;

@@ -5,6 +5,7 @@ using System.Text.RegularExpressions;
 using LogBook.Application.Summaries;
 using LogBook.Domain.Findings;
 using LogBook.Domain.Languages;
+using LogBook.Domain.Summaries;
 
 namespace LogBook.Application.Tests.Summaries;
 

@@ -48,6 +48,7 @@ public sealed class ForgottenPinTests
         await tablet.Page.FillAsync("#pin-again", NewPin);
         await tablet.PictureAsync("new-pin");
         await tablet.Page.GetByRole(AriaRole.Button, new() { Name = "Change the PIN" }).ClickAsync();
+        await Expect(tablet.Page.Locator("#who")).ToContainTextAsync("At the tablet");
         await tablet.Page.GotoAsync("/capture/#/visit/" + JobHost.Site);
         await Expect(tablet.Page.Locator(".lb-form")).ToBeVisibleAsync();
         await tablet.Page.StepAsync(EntryTexts.Arrive.En);

@@ -35,6 +35,7 @@ public sealed class Tablet : IAsyncDisposable
     private readonly string _pictures;
     private IPlaywright? _playwright;
     private IBrowserContext? _context;
+    private ICDPSession? _emulation;
     private readonly DateTimeOffset? _clock;
     private readonly string? _zone;
     private int _pictureNumber;
@@ -111,8 +112,9 @@ public sealed class Tablet : IAsyncDisposable
     /// <summary>Takes the tablet to another zone.</summary>
     public async Task SetZoneAsync(string zone)
     {
-        var session = await _context!.NewCDPSessionAsync(Page);
-        await session.SendAsync("Emulation.setTimezoneOverride", new() { ["timezoneId"] = zone });
+        // One session: a second one may not override what the first has set.
+        _emulation ??= await _context!.NewCDPSessionAsync(Page);
+        await _emulation.SendAsync("Emulation.setTimezoneOverride", new() { ["timezoneId"] = zone });
     }
 
     /// <summary>Makes the tablet as slow as an old one.</summary>

@@ -47,6 +47,11 @@ public sealed class AccessibilityTests
             await LookAsync(page, "visit form, " + step.Name, found);
         }
 
+        await page.StepAsync(EntryTexts.Close.En);
+        await page.Locator("#show-sheet").ClickAsync();
+        await Expect(page.Locator(".lb-paper")).ToBeVisibleAsync();
+        await LookAsync(page, "summary to sign", found);
+
         var supervisor = await browser.OpenAsync(host.Address);
         await supervisor.SignInAsync(JobHost.Supervisor);
         foreach (var (name, path) in new[]
@@ -59,6 +64,7 @@ public sealed class AccessibilityTests
             ("clocks", "/clocks"), ("site clocks", $"/sites/{JobHost.Site}/clocks"), ("probe record", $"/sites/{JobHost.Site}/systems/CT-1/probe"),
             ("meter record", $"/sites/{JobHost.Site}/systems/CT-1/meters"), ("pump output", $"/sites/{JobHost.Site}/systems/CT-1/pumps"),
             ("shelf", "/shelf"), ("reorder list", "/shelf/order"), ("make-up watch", "/shelf/make-up"), ("rule templates", "/setup/rules/templates"),
+            ("quick phrases", "/setup/phrases"), ("access tokens", "/tokens"),
         })
         {
             await supervisor.GoAsync(path);

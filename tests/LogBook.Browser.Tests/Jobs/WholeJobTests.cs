@@ -1,11 +1,11 @@
 using LogBook.Application.Data;
-using LogBook.Application.Summaries;
 using LogBook.Application.Visits;
 using LogBook.Browser.Tests.Browsers;
 using LogBook.Domain.Assessments;
 using LogBook.Domain.Findings;
 using LogBook.Domain.Languages;
 using LogBook.Domain.Programmes;
+using LogBook.Domain.Summaries;
 using LogBook.Entry.Drafts;
 using LogBook.Entry.Texts;
 using LogBook.Web.Features.Attention;

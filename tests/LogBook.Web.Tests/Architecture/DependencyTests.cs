@@ -9,7 +9,7 @@ public sealed class DependencyTests
     [Theory]
     [InlineData(typeof(Domain.Languages.Text))]
     [InlineData(typeof(LogBook.Entry.Drafts.VisitDraft), "LogBook.Domain")]
-    [InlineData(typeof(LogBook.Capture.Visits.VisitOnDevice), "LogBook.Domain", "LogBook.Entry")]
+    [InlineData(typeof(LogBook.Capture.Visits.VisitOnDevice), "LogBook.Domain", "LogBook.Entry", "LogBook.Papers")]
     [InlineData(typeof(LogBook.Papers.Paper))]
     [InlineData(typeof(Application.Data.LogBookDb), "LogBook.Domain", "LogBook.Papers")]
     [InlineData(typeof(HostSettings), "LogBook.Domain", "LogBook.Application", "LogBook.Entry", "LogBook.Capture", "LogBook.Papers", "LogBook.Migrations.Sqlite", "LogBook.Migrations.PostgreSql")]

@@ -1,4 +1,4 @@
-using LogBook.Application.Summaries;
+using LogBook.Domain.Summaries;
 using LogBook.Web.Features.Help;
 
 namespace LogBook.Web.Features.Mail;

@@ -1,4 +1,4 @@
-namespace LogBook.Application.Summaries;
+namespace LogBook.Domain.Summaries;
 
 /// <summary>Something the customer is asked to decide or do.</summary>
 /// <param name="What">What is asked.</param>

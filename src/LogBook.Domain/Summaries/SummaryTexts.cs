@@ -1,6 +1,8 @@
 using LogBook.Domain.Languages;
 
-namespace LogBook.Application.Summaries;
+namespace LogBook.Domain.Summaries;
+
+#pragma warning disable CS1591 // Each text says itself what it is.
 
 /// <summary>Words of the visit summary.</summary>
 public static class SummaryTexts
@@ -20,6 +22,11 @@ public static class SummaryTexts
         "No finding that wants action is open for this system.",
         "No hay hallazgos abiertos que requieran una acción en este sistema.",
         "Não há constatações abertas que exijam ação neste sistema.");
+
+    public static readonly Text FoundLater = new(
+        "What follows from this and earlier visits is worked out on the server and comes with the summary by e-mail.",
+        "Lo que resulta de esta visita y de las anteriores se calcula en el servidor y llega con el resumen por correo.",
+        "O que resulta desta visita e das anteriores é calculado no servidor e chega com o resumo por e-mail.");
 
     public static readonly Text WeDid = new("What we did", "Lo que hicimos", "O que fizemos");
     public static readonly Text NothingDone = new("Readings only; nothing was changed.", "Solo lecturas; no se cambió nada.", "Somente leituras; nada foi alterado.");

@@ -1,7 +1,7 @@
 using LogBook.Domain.Estimates;
 using LogBook.Domain.Languages;
 
-namespace LogBook.Application.Summaries;
+namespace LogBook.Domain.Summaries;
 
 /// <summary>A stored figure of the visit.</summary>
 /// <param name="System">Code of the system.</param>

@@ -1,4 +1,4 @@
-namespace LogBook.Application.Summaries;
+namespace LogBook.Domain.Summaries;
 
 /// <summary>What the summary says of one system.</summary>
 /// <param name="Name">Name of the system.</param>

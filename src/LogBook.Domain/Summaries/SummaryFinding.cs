@@ -1,4 +1,4 @@
-namespace LogBook.Application.Summaries;
+namespace LogBook.Domain.Summaries;
 
 /// <summary>A finding as the customer is told it.</summary>
 /// <param name="Urgency">Worded severity.</param>

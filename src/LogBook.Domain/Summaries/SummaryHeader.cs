@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
 
-namespace LogBook.Application.Summaries;
+namespace LogBook.Domain.Summaries;
 
 /// <summary>The lines above the sections, the same in every form of the summary.</summary>
 public static class SummaryHeader
@@ -10,6 +10,9 @@ public static class SummaryHeader
     private const int MostOfLine = 250;
     private const int MostOfName = 150;
 
+    /// <summary>Names and values under the title.</summary>
+    /// <param name="summary">The summary.</param>
+    /// <returns>Pairs in the reader's language.</returns>
     public static IEnumerable<(string Name, string Value)> Of(VisitSummary summary)
     {
         var language = summary.Language;
@@ -20,6 +23,9 @@ public static class SummaryHeader
         yield return (SummaryTexts.Purpose.In(language), summary.Purpose);
     }
 
+    /// <summary>What must be read before all else: a new version, a visit that was stopped.</summary>
+    /// <param name="summary">The summary.</param>
+    /// <returns>Sentences; none for an ordinary visit.</returns>
     public static IEnumerable<string> Notices(VisitSummary summary)
     {
         if (summary.ReissueReason is not null)
@@ -33,6 +39,9 @@ public static class SummaryHeader
         }
     }
 
+    /// <summary>Title of the summary as one line, for a mail or a file.</summary>
+    /// <param name="summary">The summary.</param>
+    /// <returns>Site, day and, for a later one, version.</returns>
     public static string Subject(VisitSummary summary) => OneLine((summary.Version > 1 ? SummaryTexts.SubjectReissued : SummaryTexts.Subject)
         .In(summary.Language, OneLine(summary.SiteName, MostOfName), summary.Day, summary.Version));
 

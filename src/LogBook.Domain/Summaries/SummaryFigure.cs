@@ -1,4 +1,4 @@
-namespace LogBook.Application.Summaries;
+namespace LogBook.Domain.Summaries;
 
 /// <summary>One computed figure.</summary>
 /// <param name="Name">What it is.</param>

@@ -1,4 +1,4 @@
-namespace LogBook.Application.Summaries;
+namespace LogBook.Domain.Summaries;
 
 /// <summary>One result.</summary>
 /// <param name="Test">Test and sample point.</param>

@@ -6,7 +6,7 @@ using LogBook.Domain.Programmes;
 using LogBook.Domain.Sites;
 using LogBook.Domain.Visits;
 
-namespace LogBook.Application.Summaries;
+namespace LogBook.Domain.Summaries;
 
 /// <summary>
 /// Words a visit for the customer: decisions first, then what was found, then what was done. Pure: the same source and
@@ -70,6 +70,7 @@ public sealed class SummaryBuilder
             By = string.Join(", ", new[] { Visit.Technician }.Concat(Visit.Also).Select(PersonName)),
             Purpose = VisitTexts.NameOf(Visit.Kind).In(_language),
             Stopped = Visit.Kind == VisitKind.Stopped ? Visit.Reason ?? string.Empty : null,
+            IsAssessed = _source.IsAssessed,
             Needs = [.. Needs()],
             Systems = [.. Visit.Systems.Select(SystemOf)],
             Cautions = [.. Cautions()],
