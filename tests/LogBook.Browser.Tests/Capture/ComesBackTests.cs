@@ -55,6 +55,19 @@ public sealed class ComesBackTests
         await Expect(notes).ToContainTextAsync("new shift pattern");
         await Expect(notes).ToContainTextAsync("differs");
         await tablet.PictureAsync("side-by-side");
+
+        // The same in Spanish, on a tablet and on a phone.
+        await tablet.GoHomeAsync();
+        await tablet.Page.GetByRole(AriaRole.Button, new() { Name = "Español", Exact = true }).ClickAsync();
+        await tablet.Page.GetByRole(AriaRole.Link, new() { Name = "Ver las dos lado a lado" }).ClickAsync();
+        await Expect(notes).ToContainTextAsync("distinto");
+        foreach (var (width, height) in new[] { (820, 1180), (390, 844) })
+        {
+            await tablet.Page.SetViewportSizeAsync(width, height);
+            Assert.False(await tablet.Page.EvaluateAsync<bool>("() => document.documentElement.scrollWidth > innerWidth"), $"Wider than {width} px.");
+            await tablet.PictureAsync($"lado-a-lado-{width}");
+        }
+
         Assert.Equal("conflict", await tablet.AskAsync<string>("queue.js", "async (queue) => (await queue.visits())[0].state"));
     }
 
