@@ -16,6 +16,8 @@ const NARROW = 620;
 const DAY = 86400000;
 const PICTURE_WIDTH = 1200;
 const PICTURE_HEAD = 64;
+const PICTURE_LINE = 22;
+const GLYPHS = { circle: "●", diamond: "◆", square: "■", plus: "✚", hexagon: "⬢", hourglass: "⧗" };
 
 /** Draws into `root` ([data-plot] and [data-live] inside it) and answers with the handle that the page steers. */
 export function mount(root, model, page) {
@@ -46,7 +48,8 @@ export function mount(root, model, page) {
     const drawn = hidden.renderToCanvas({ pixelRatio: ratio, backgroundColor: theme.paper });
     const sheet = document.createElement("canvas");
     sheet.width = drawn.width;
-    sheet.height = drawn.height + PICTURE_HEAD * ratio;
+    const legends = model.panels.filter(panel => panel.series.length > 1);
+    sheet.height = drawn.height + (PICTURE_HEAD + legends.length * PICTURE_LINE) * ratio;
     const pen = sheet.getContext("2d");
     pen.fillStyle = theme.paper;
     pen.fillRect(0, 0, sheet.width, sheet.height);
@@ -58,6 +61,13 @@ export function mount(root, model, page) {
     const [from, to] = view ? [view.startValue, view.endValue] : [model.from, model.to];
     const day = at => new Intl.DateTimeFormat(model.language, { dateStyle: "medium", timeZone: "UTC" }).format(at);
     pen.fillText(`${day(from)} – ${day(to - 1)}`, 16 * ratio, 52 * ratio);
+    legends.forEach((panel, line) => {
+      const y = drawn.height + (PICTURE_HEAD + line * PICTURE_LINE + 6) * ratio;
+      let x = 16 * ratio;
+      const write = (text, color) => { pen.fillStyle = color; pen.fillText(text, x, y); x += pen.measureText(text).width; };
+      write(`${panel.title}:  `, theme.text);
+      panel.series.forEach((one, position) => { write(`${GLYPHS[one.symbol] ?? "●"} `, theme.ink[position % theme.ink.length]); write(`${one.name}   `, theme.text); });
+    });
     hidden.dispose();
     sheet.toBlob(blob => {
       const link = document.createElement("a");

@@ -23,16 +23,16 @@ export function heightOf(model, narrow) {
 export function extentOf(panel) {
   const numbers = [];
   for (const series of panel.series) for (const point of series.points) if (point.value !== null && point.value !== undefined) numbers.push(point.value);
-  for (const series of panel.series) for (const point of series.points) for (const edge of [point.low, point.high]) if (edge !== null && edge !== undefined) numbers.push(edge);
+  for (const series of panel.series.filter((_, position) => hasBars(panel, position))) for (const point of series.points) for (const edge of [point.low, point.high]) if (edge !== null && edge !== undefined) numbers.push(edge);
   for (const line of panel.lines) numbers.push(line.value);
   for (const band of panel.bands) for (const edge of [band.low, band.high]) if (edge !== null && edge !== undefined) numbers.push(edge);
-  if (numbers.length === 0) return { min: 0, max: 1 };
+  if (numbers.length === 0) return { min: 0, max: 1, step: 0.25 };
   const low = Math.min(...numbers);
   const high = Math.max(...numbers);
   const air = high > low ? (high - low) * 0.08 : Math.abs(high) * 0.1 || 1;
   const min = low >= 0 ? Math.max(0, low - air) : low - air;
   const step = niceStep((high + air - min) / 4);
-  return { min: Math.floor(min / step) * step, max: Math.ceil((high + air) / step) * step };
+  return { min: Math.floor(min / step) * step, max: Math.ceil((high + air) / step) * step, step };
 }
 
 function niceStep(raw) {
@@ -70,13 +70,13 @@ export function optionOf(model, theme, narrow, fontFamily) {
     titles.push({ text: panel.unit ? `${panel.title} (${panel.unit})` : panel.title, left: narrow ? 4 : left, top: top - 24, textStyle: { color: theme.text, fontSize: 14, fontWeight: 600 } });
     xAxes.push(timeAxis(model, index, theme, index === model.panels.length - 1 && model.lanes.length === 0));
     yAxes.push({
-      type: "value", gridIndex: index, min: extent.min, max: extent.max, splitNumber: 4,
+      type: "value", gridIndex: index, min: extent.min, max: extent.max, interval: extent.step,
       axisLabel: { color: theme.faint, fontSize: 12, formatter: value => model.texts.number(value) },
       splitLine: { lineStyle: { color: theme.rule, opacity: 0.5 } },
     });
     panel.series.forEach((one, position) => {
       series.push(lineSeries(panel, one, index, position, theme));
-      if (one.points.some(point => isNumber(point.low) && isNumber(point.high))) series.push(uncertaintySeries(one, index, position, theme));
+      if (hasBars(panel, position) && one.points.some(point => isNumber(point.low) && isNumber(point.high))) series.push(uncertaintySeries(one, index, position, theme));
     });
     if (panel.series.length === 0) series.push(lineSeries(panel, { name: panel.title, symbol: "circle", points: [] }, index, 0, theme));
     if (panel.lines.length > 0) series.push(stepSeries(panel, index, theme));
@@ -135,6 +135,11 @@ function lineSeries(panel, one, index, position, theme) {
       data: panel.bands.map(band => [corner(band.from, band.low), corner(band.to, band.high)]),
     } : undefined,
   };
+}
+
+// With many lines in one panel the uncertainty of all of them would hide them: the first one's stands for the rest, which tell theirs at the pointer and in the table.
+function hasBars(panel, position) {
+  return position === 0 || panel.series.length <= 3;
 }
 
 function isNumber(value) {

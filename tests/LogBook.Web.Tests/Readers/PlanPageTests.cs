@@ -37,7 +37,7 @@ public sealed class PlanPageTests
 
         page.WaitForAssertion(() => Assert.Equal(["YAF-1", "NUR-1"], page.FindAll(".plan-stop .stop-name b").Select(code => code.TextContent)));
         Assert.Contains("66 min on site of 480 min a day", page.Find(".plan-person").TextContent, StringComparison.Ordinal);
-        Assert.Equal("All sites with a clock stand in the plan.", page.Find("#open-sites ~ .quiet").TextContent);
+        Assert.Equal("All sites with a clock stand in the plan.", page.Find("#open-sites ~ .fine-print").TextContent);
     }
 
     [Fact]

@@ -11,7 +11,7 @@ namespace LogBook.Domain.Rounds.Planning;
 /// <remarks>
 /// A visit counts from the last one by the interval agreed, never by calendar month. Duties of authorities and contracts are due on
 /// their last day in time, a retest within its window, a drum on the earliest day of its run-out range, an open action on the day
-/// promised. A finding of severity act wants somebody from the day it was seen until a person answers it. Findings about a clock, a drum or
+/// promised, as long as nobody has been there since: what was left open then is told by the site's card. A finding of severity act wants somebody from the day it was seen until a person answers it. Findings about a clock, a drum or
 /// a mail are left out: the clock and the drum speak for themselves, and nobody drives to a site for a mail.
 /// </remarks>
 public static class DueReasons
@@ -54,7 +54,7 @@ public static class DueReasons
         {
             var of = systems.Count > 1 ? code : null;
             all.AddRange(ahead.Duties.Select(duty => Of(duty, code, of, today)));
-            all.AddRange(ahead.Promises.Select(promise => Make(DueKind.Promise, promise.Due, code, of, new Said(Promised, promise.Due, promise.Text), today > promise.Due)));
+            all.AddRange(ahead.Promises.Where(promise => lastVisit is not { } seen || seen <= promise.Due).Select(promise => Make(DueKind.Promise, promise.Due, code, of, new Said(Promised, promise.Due, promise.Text), today > promise.Due)));
 
             // A plant that stands uses nothing, whatever its last weeks of running were like.
             if (OperatingDays.Runs(operation, today))

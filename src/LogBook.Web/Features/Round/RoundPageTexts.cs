@@ -23,6 +23,6 @@ public static class RoundPageTexts
     public static readonly Text DueSoon = new("Next days", "Próximos días", "Próximos dias");
     public static readonly Text Later = new("Later", "Más tarde", "Mais tarde");
     public static readonly Text Because = new("Why", "Por qué", "Por quê");
-    public static readonly Text FurtherAhead = new("{0} further ahead", "{0} más adelante", "{0} mais adiante");
+    public static readonly Text FurtherAhead = new("{0} more", "{0} más", "mais {0}");
     public static readonly Text WithoutClock = new("Without a due day", "Sin día previsto", "Sem dia previsto");
 }

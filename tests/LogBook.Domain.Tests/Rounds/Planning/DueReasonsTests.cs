@@ -89,6 +89,16 @@ public sealed class DueReasonsTests
     [InlineData(FindingKinds.SummaryUndelivered)]
     public void Finding_AboutAClockADrumOrAMail_IsNoReasonOfItsOwn(string kind) => Assert.Empty(Of(SystemAhead.Nothing, findings: [new("CT-1", kind, Today)]));
 
+    [Theory]
+    [InlineData(3, true)]
+    [InlineData(4, false)]
+    public void Promise_StillOpenAfterALaterVisit_SendsNobodyAgain(int lastVisitFromToday, bool isReason)
+    {
+        var reasons = Of(new SystemAhead { Promises = [Promise] }, lastVisit: Today.AddDays(lastVisitFromToday), everyDays: null);
+
+        Assert.Equal(isReason, reasons.Any(reason => reason.Kind == DueKind.Promise));
+    }
+
     [Fact]
     public void Of_TwoSystems_NamesTheSystem()
     {

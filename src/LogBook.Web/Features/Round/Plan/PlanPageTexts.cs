@@ -12,8 +12,8 @@ public static class PlanPageTexts
     public static readonly Text Later = new("Later", "Después", "Depois");
     public static readonly Text Today = new("Today", "Hoy", "Hoje");
     public static readonly Text Span = new("Days shown", "Días mostrados", "Dias mostrados");
-    public static readonly Text NothingPlanned = new("Nobody is planned for this day", "No hay nadie planificado para este día", "Ninguém está planejado para este dia");
-    public static readonly Text NothingPlannedOwn = new("Nothing is planned for you on this day", "No hay nada planificado para usted este día", "Nada está planejado para você neste dia");
+    public static readonly Text NothingPlanned = new("nobody is planned", "no hay nadie planificado", "ninguém está planejado");
+    public static readonly Text NothingPlannedOwn = new("nothing is planned for you", "nada planificado para usted", "nada planejado para você");
     public static readonly Text Stops = new("{0} stops", "{0} paradas", "{0} paradas");
     public static readonly Text OneStop = new("1 stop", "1 parada", "1 parada");
     public static readonly Text OnSite = new("{0} min on site of {1} min a day", "{0} min en sitio de {1} min al día", "{0} min no local de {1} min por dia");
@@ -66,10 +66,11 @@ public static class PlanPageTexts
     public static readonly Text Where = new("Where", "Dónde", "Onde");
     public static readonly Text Products = new("Products", "Productos", "Produtos");
     public static readonly Text Product = new("Product", "Producto", "Produto");
-    public static readonly Text Drum = new("Drum", "Bidón", "Bombona");
     public static readonly Text Take = new("Take about", "Llevar unos", "Levar cerca de");
-    public static readonly Text There = new("Left on the day, about", "Queda ese día, unos", "Resta no dia, cerca de");
-    public static readonly Text Holds = new("Drum holds", "Capacidad", "Capacidade");
+    public static readonly Text There = new("There on the day, about", "Habrá ese día, unos", "Haverá no dia, cerca de");
+    public static readonly Text OfCapacity = new("{0} of {1}", "{0} de {1}", "{0} de {1}");
+    public static readonly Text NoProduct = new("No drum of these stops needs product by then.", "Ningún bidón de estas paradas necesita producto hasta entonces.", "Nenhuma bombona destas paradas precisa de produto até lá.");
+    public static readonly Text Enough = new("{0} drums have enough", "{0} bidones tienen bastante", "{0} bombonas têm o bastante");
     public static readonly Text Lasts = new("To last until", "Para durar hasta", "Para durar até");
     public static readonly Text NoneNeeded = new("none", "nada", "nada");
     public static readonly Text ProductsSay = new(
