@@ -60,7 +60,7 @@ public sealed class ColdStartTests(ITestOutputHelper output)
     private static async Task<double> ShellAsync(Tablet tablet)
     {
         await tablet.SwitchOnAsync();
-        await Expect(tablet.Page.Locator(".stop").Filter(new() { HasText = JobHost.Site })).ToBeVisibleAsync();
+        await Expect(tablet.Page.Locator(".stop").Filter(new() { HasText = JobHost.Site }).First).ToBeVisibleAsync();
         await tablet.Page.WaitForFunctionAsync("() => performance.getEntriesByName('shell-painted').length > 0");
         var painted = await tablet.Page.EvaluateAsync<double>(MarkOf, "shell-painted");
         await tablet.SwitchOffAsync();

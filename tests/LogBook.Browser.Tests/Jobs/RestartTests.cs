@@ -105,7 +105,8 @@ public sealed class RestartTests(ITestOutputHelper output)
         for (var i = 0; i < Forms; i++)
         {
             var (copy, itsSystem) = (site.DeepClone(), system.DeepClone());
-            copy["code"] = itsSystem["site"] = Site(i);
+            copy["code"] = Site(i);
+            itsSystem["site"] = Site(i);
             sites.Add(copy);
             systems.Add(itsSystem);
         }
