@@ -40,7 +40,7 @@ public sealed record ShelfLine(
     double? SuggestedL)
 {
     /// <summary>Days on which it runs out about; null where that cannot be told.</summary>
-    public (DateOnly First, DateOnly Last)? RunsOut => Outlook?.RunsOut(TimeZoneInfo.FindSystemTimeZoneById(TimeZone));
+    public (DateOnly First, DateOnly Last)? RunsOut => Outlook?.RunsOut();
 
     /// <summary>Day by which it must be ordered so that it comes before the first day of the range; null where that cannot be told.</summary>
     public DateOnly? OrderBy => RunsOut is { First: var first } && DeliveryDays is { } days ? first.AddDays(-(int)Math.Ceiling(days)) : null;

@@ -71,7 +71,7 @@ public sealed class ShelfQuery(LogBookStore store, SetUpStore setUp, SitesQuery 
         foreach (var drum in system.Drums.Where(drum => (drum.From ?? DateOnly.MinValue) <= today).GroupBy(drum => drum.Code, StringComparer.OrdinalIgnoreCase).Select(versions => versions.MaxBy(drum => drum.From ?? DateOnly.MinValue)!))
         {
             var read = known.GetValueOrDefault((CodeKeys.Of(site.Code), CodeKeys.Of(system.Code), CodeKeys.Of(drum.Code)));
-            var outlook = read is null ? null : OutlookOf(read.Figure);
+            var outlook = read is null ? null : OutlookOf(read.Figure, system.Operation, zone);
             yield return new ShelfLine(
                 site.Code,
                 site.Name,
@@ -94,12 +94,12 @@ public sealed class ShelfQuery(LogBookStore store, SetUpStore setUp, SitesQuery 
     }
 
     // The figure keeps what went in: the usable volume and the use a day, each with its uncertainty.
-    private static StockOutlook? OutlookOf(FigureRow figure)
+    private static StockOutlook? OutlookOf(FigureRow figure, Operation? operation, TimeZoneInfo zone)
     {
         var inputs = JsonSerializer.Deserialize<List<FigureInput>>(figure.Inputs, Json)!;
         Estimate? Of(string name) => inputs.Find(input => input.Name == name) is { } input ? new Estimate(input.Value, input.Unit, input.StandardUncertainty ?? 0) : null;
         return Of("usable") is { } usable
-            ? new StockOutlook(figure.To, usable, Of("use-per-day"), figure.Value is { } days ? new Estimate(days, figure.Unit ?? "d", figure.StandardUncertainty ?? 0) : null)
+            ? new StockOutlook(figure.To, usable, Of("use-per-day"), figure.Value is { } days ? new Estimate(days, figure.Unit ?? "d", figure.StandardUncertainty ?? 0) : null) { Operation = operation, Zone = zone }
             : null;
     }
 

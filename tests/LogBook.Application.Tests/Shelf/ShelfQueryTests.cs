@@ -28,7 +28,7 @@ public sealed class ShelfQueryTests
 
         var line = Assert.Single((await Query(firm).ListAsync(ReadingFirm.Technician, new ShelfFilter()))!.Rows);
 
-        // Read two days ago: next visit in 5 days, the one after in 12. 14 days × 2 L − 12 L = 16 L; u² = (14 × 0.1)² + 0.5², so 16 + 2 × 1.487 = 18.97.
+        // Read two days ago at nine: the visit after next begins 13.6 days after that. 13.6 × 2 L − 12 L = 15.2 L; u² = (13.6 × 0.1)² + 0.5², so 15.2 + 2 × 1.45 = 18.1.
         Assert.Equal((12.0, 19.0, StockStanding.BeforeNext), (line.Outlook!.Usable.Value, line.SuggestedL!.Value, line.Standing));
         Assert.Equal("Inhibitor P-40", line.ProductName);
         Assert.Equal(8, line.Outlook.UsableAt(Now)!.Value, 6);

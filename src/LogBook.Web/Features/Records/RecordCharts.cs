@@ -18,19 +18,24 @@ public static class RecordCharts
         {
             Points(RecordTexts.AsFound.In(language), "circle", false, false, record.Points.Select(point => Estimated(view, point.At, point.Visit, point.Facts.ErrorFound, point.TolerancePercent, language))),
             Points(RecordTexts.AfterCleaning.In(language), "diamond", true, false, record.Points.Select(point => Estimated(view, point.At, point.Visit, point.Facts.ErrorCleaned, point.TolerancePercent, language))),
-            Points(RecordTexts.AsLeft.In(language), "rect", true, true, record.Points.Select(point => Estimated(view, point.At, point.Visit, point.Facts.ErrorLeft, point.TolerancePercent, language))),
+            Points(RecordTexts.AsLeft.In(language), "square", true, true, record.Points.Select(point => point.Facts.Restarts
+                ? Estimated(view, point.At, point.Visit, point.Facts.ErrorLeft, point.TolerancePercent, language)
+                : Gap(view, point.At))),
         };
         series.AddRange(record.Lines.Select(line => Points(
             RecordTexts.Drift.In(language), "none", true, true, [Plain(view, line.From, line.FromPercent, "%", language), Plain(view, line.To, line.ToPercent, "%", language)])));
         if (record.Lines.LastOrDefault() is { Low: { } low, High: { } high } running)
         {
-            series.Add(Points(RecordTexts.DriftEnds.In(language), "roundRect", true, true, [Plain(view, running.To, low, "%", language), Plain(view, running.To, high, "%", language)]));
+            series.Add(Points(RecordTexts.DriftEnds.In(language), "hexagon", true, true, [Plain(view, running.To, low, "%", language), Plain(view, running.To, high, "%", language)]));
         }
 
         var tolerances = record.Points.Where(point => point.TolerancePercent is not null).ToList();
         var bands = tolerances.Select((point, place) => new ChartBand(
             Ms(view.Wall(point.At)), place + 1 < tolerances.Count ? Ms(view.Wall(tolerances[place + 1].At)) : Ms(view.To), -point.TolerancePercent!.Value, point.TolerancePercent.Value));
-        return Model(view, language, new ChartPanel("error", RecordTexts.Error.In(language), "%", [.. bands], [], series));
+        var model = Model(view, language, new ChartPanel("error", RecordTexts.Error.In(language), "%", [.. bands], [], series));
+
+        // The running line reaches to the next visit, which lies ahead.
+        return record.Lines.Count > 0 ? model with { To = Math.Max(model.To, Ms(view.Wall(record.Lines[^1].To).AddDays(1))) } : model;
     }
 
     /// <summary>Water a day and total against dial.</summary>
@@ -72,12 +77,15 @@ public static class RecordCharts
     private static ChartModel Model(SystemRecords view, Language language, params IReadOnlyList<ChartPanel> panels) =>
         new(LanguageCodes.Of(language), Ms(view.From), Ms(view.To), panels, [], new Dictionary<string, string>(StringComparer.Ordinal));
 
-    private static ChartSeries Points(string name, string symbol, bool isHollow, bool isDashed, IEnumerable<ChartPoint?> points) =>
-        new(name, symbol, isHollow, isDashed, [.. points.OfType<ChartPoint>()]);
+    private static ChartSeries Points(string name, string symbol, bool isHollow, bool isDashed, IEnumerable<ChartPoint> points) =>
+        new(name, symbol, isHollow, isDashed, [.. points]);
 
-    private static ChartPoint? Estimated(SystemRecords view, DateTime at, Guid visit, Computed<Estimate> estimate, double? limit, Language language) => estimate.HasValue
-        ? new ChartPoint(Ms(view.Wall(at)), estimate.Value.Value, null, limit is { } most && Math.Abs(estimate.Value.Value) > most, visit.ToString(), Shown.Estimated(estimate.Value, language))
-        : null;
+    private static ChartPoint Estimated(SystemRecords view, DateTime at, Guid visit, Computed<Estimate> estimate, double? limit, Language language) => estimate.HasValue
+        ? new ChartPoint(Ms(view.Wall(at)), estimate.Value.Value, null, limit is { } most && Math.Abs(estimate.Value.Value) > most, visit.ToString(), Shown.Estimated(estimate.Value, language)) { Low = estimate.Value.Low, High = estimate.Value.High }
+        : Gap(view, at);
+
+    // A line does not run across what is not known.
+    private static ChartPoint Gap(SystemRecords view, DateTime at) => new(Ms(view.Wall(at)), null, null, false, null, null);
 
     private static ChartPoint Plain(SystemRecords view, DateTime at, double value, string unit, Language language) =>
         new(Ms(view.Wall(at)), value, null, false, null, Shown.PlainWithUnit(value, unit, language));

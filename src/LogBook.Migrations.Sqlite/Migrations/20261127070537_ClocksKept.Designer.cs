@@ -11,7 +11,7 @@ using Microsoft.EntityFrameworkCore.Storage.ValueConversion;
 namespace LogBook.Migrations.Sqlite.Migrations
 {
     [DbContext(typeof(LogBookDb))]
-    [Migration("20261127064329_ClocksKept")]
+    [Migration("20261127070537_ClocksKept")]
     partial class ClocksKept
     {
         /// <inheritdoc />
@@ -950,6 +950,9 @@ namespace LogBook.Migrations.Sqlite.Migrations
                     b.Property<int>("Id")
                         .ValueGeneratedOnAdd()
                         .HasColumnType("INTEGER");
+
+                    b.Property<string>("Ahead")
+                        .HasColumnType("TEXT");
 
                     b.Property<long?>("AssessedAt")
                         .HasColumnType("INTEGER");

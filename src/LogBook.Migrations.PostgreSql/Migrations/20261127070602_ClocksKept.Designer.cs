@@ -12,7 +12,7 @@ using Npgsql.EntityFrameworkCore.PostgreSQL.Metadata;
 namespace LogBook.Migrations.PostgreSql.Migrations
 {
     [DbContext(typeof(LogBookDb))]
-    [Migration("20261127064401_ClocksKept")]
+    [Migration("20261127070602_ClocksKept")]
     partial class ClocksKept
     {
         /// <inheritdoc />
@@ -985,6 +985,9 @@ namespace LogBook.Migrations.PostgreSql.Migrations
                         .HasColumnType("integer");
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<string>("Ahead")
+                        .HasColumnType("text");
 
                     b.Property<DateTime?>("AssessedAt")
                         .HasColumnType("timestamp with time zone");
