@@ -1,3 +1,6 @@
+using LogBook.Domain.Clocks;
+using LogBook.Domain.Sites;
+
 namespace LogBook.Domain.Estimates;
 
 /// <summary>What a drum holds for the weeks to come, from what was known when it was last read.</summary>
@@ -5,9 +8,21 @@ namespace LogBook.Domain.Estimates;
 /// <param name="Usable">What the pump could draw then, with the spare on site, L.</param>
 /// <param name="UsePerDay">Use a day, L/d; null where it is not known.</param>
 /// <param name="DaysToEmpty">Days from the reading until it is empty, d; null where the use is not known.</param>
-/// <remarks>Common practice: what is left lasts as long as the use of the last weeks goes on. The range is value ± expanded uncertainty (k = 2).</remarks>
+/// <remarks>
+/// Common practice: what is left lasts as long as the use of the last weeks goes on, on days on which the plant runs. The range is value ±
+/// expanded uncertainty (k = 2).
+/// </remarks>
 public sealed record StockOutlook(DateTime ReadAt, Estimate Usable, Estimate? UsePerDay, Estimate? DaysToEmpty)
 {
+    // Beyond a few years a date says nothing.
+    private const int MostDays = 1500;
+
+    /// <summary>When the plant runs; null means always.</summary>
+    public Operation? Operation { get; init; }
+
+    /// <summary>Zone of the site, for its days.</summary>
+    public TimeZoneInfo Zone { get; init; } = TimeZoneInfo.Utc;
+
     /// <summary>What the pump can still draw at a moment, L, with the use since the reading taken off; never below zero. Null where the use is not known.</summary>
     /// <param name="utc">Moment, UTC, not before the reading.</param>
     public Estimate? UsableAt(DateTime utc)
@@ -17,23 +32,14 @@ public sealed record StockOutlook(DateTime ReadAt, Estimate Usable, Estimate? Us
             return null;
         }
 
-        var left = Usable.Minus(use.Scaled(Math.Max(0, (utc - ReadAt).TotalDays), "L"));
+        var left = Usable.Minus(use.Scaled(UseDays(utc), "L"));
         return left.Value >= 0 ? left : new Estimate(0, "L", left.StandardUncertainty);
     }
 
-    /// <summary>Days on which it runs out, in a zone: first and last of the range.</summary>
-    /// <param name="zone">The site's zone.</param>
+    /// <summary>Days on which it runs out at the site: first and last of the range.</summary>
     /// <returns>Null where the use is not known.</returns>
-    public (DateOnly First, DateOnly Last)? RunsOut(TimeZoneInfo zone)
-    {
-        if (DaysToEmpty is not { } days)
-        {
-            return null;
-        }
-
-        var read = DateOnly.FromDateTime(TimeZoneInfo.ConvertTimeFromUtc(ReadAt, zone));
-        return (read.AddDays((int)Math.Max(0, days.Low)), read.AddDays((int)Math.Min(MostDays, Math.Ceiling(Math.Max(0, days.High)))));
-    }
+    public (DateOnly First, DateOnly Last)? RunsOut() =>
+        DaysToEmpty is { } days ? (DayAfter(Math.Floor(Math.Max(0, days.Low))), DayAfter(Math.Ceiling(Math.Max(0, days.High)))) : null;
 
     /// <summary>Litres to order so that it lasts until a moment, with the upper end of the range (k = 2).</summary>
     /// <param name="utc">Moment, UTC.</param>
@@ -42,7 +48,7 @@ public sealed record StockOutlook(DateTime ReadAt, Estimate Usable, Estimate? Us
 
     /// <summary>Use until a moment less what was there, L; below zero where some is left. Null where the use is not known.</summary>
     /// <param name="utc">Moment, UTC.</param>
-    public Estimate? ShortUntil(DateTime utc) => UsePerDay?.Scaled(Math.Max(0, (utc - ReadAt).TotalDays), "L").Minus(Usable);
+    public Estimate? ShortUntil(DateTime utc) => UsePerDay?.Scaled(UseDays(utc), "L").Minus(Usable);
 
     /// <summary>How it stands against the next visits.</summary>
     /// <param name="next">Next visit, UTC; null where none is agreed.</param>
@@ -59,13 +65,39 @@ public sealed record StockOutlook(DateTime ReadAt, Estimate Usable, Estimate? Us
             return StockStanding.Unknown;
         }
 
-        var untilFirst = (first - ReadAt).TotalDays;
+        var untilFirst = UseDays(first);
         return days.Value <= untilFirst ? StockStanding.BeforeNext
             : days.Low <= untilFirst ? StockStanding.PerhapsBeforeNext
-            : second is { } later && days.Low <= (later - ReadAt).TotalDays ? StockStanding.BeforeSecond
+            : second is { } later && days.Low <= UseDays(later) ? StockStanding.BeforeSecond
             : StockStanding.Lasts;
     }
 
-    // Beyond a few years a date says nothing.
-    private const double MostDays = 1500;
+    // Out of season and in a known stop a plant uses nothing, whatever its last weeks of running were like.
+    private double UseDays(DateTime utc)
+    {
+        var passed = Math.Max(0, (utc - ReadAt).TotalDays);
+        return HasPattern ? Math.Min(passed, OperatingDays.Between(Operation, DayOf(ReadAt), DayOf(utc))) : passed;
+    }
+
+    private DateOnly DayAfter(double useDays)
+    {
+        var read = DayOf(ReadAt);
+        if (!HasPattern)
+        {
+            return read.AddDays((int)Math.Min(MostDays, useDays));
+        }
+
+        var day = read;
+        for (var left = useDays; left > 0 && day < read.AddDays(MostDays);)
+        {
+            day = day.AddDays(1);
+            left -= OperatingDays.Runs(Operation, day) ? 1 : 0;
+        }
+
+        return day;
+    }
+
+    private bool HasPattern => Operation is { } operation && (operation.Seasons.Count > 0 || operation.Stops.Count > 0);
+
+    private DateOnly DayOf(DateTime utc) => DateOnly.FromDateTime(TimeZoneInfo.ConvertTimeFromUtc(utc, Zone));
 }

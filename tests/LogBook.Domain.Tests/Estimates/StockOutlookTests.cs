@@ -1,4 +1,5 @@
 using LogBook.Domain.Estimates;
+using LogBook.Domain.Sites;
 
 namespace LogBook.Domain.Tests.Estimates;
 
@@ -23,7 +24,7 @@ public sealed class StockOutlookTests
 
     [Fact]
     public void RunsOut_IsTheRangeOfTheDays() =>
-        Assert.Equal((new DateOnly(2025, 3, 20), new DateOnly(2025, 3, 26)), Forty.RunsOut(TimeZoneInfo.Utc));
+        Assert.Equal((new DateOnly(2025, 3, 20), new DateOnly(2025, 3, 26)), Forty.RunsOut());
 
     [Fact]
     public void NeededUntil_ThirtyDays_IsTheShortfallWithTheUpperEnd()
@@ -31,6 +32,18 @@ public sealed class StockOutlookTests
         // 60 L − 40 L = 20 L; u² = (30 × 0.1)² + 1² = 10, so 20 + 2 × 3.162 = 26.3: 27 whole litres.
         Assert.Equal(27, Forty.NeededUntil(Read.AddDays(30)));
         Assert.Equal(0, Forty.NeededUntil(Read.AddDays(10)));
+    }
+
+    [Fact]
+    public void OutOfSeason_NothingIsUsed()
+    {
+        // In operation up to 10 March and again from 1 May: seven days are used by then, the other ten of the low end end on 10 May.
+        var seasonal = Forty with { Operation = new Operation { Seasons = [new Season { From = "05-01", To = "03-10" }] } };
+
+        Assert.Equal(26, seasonal.UsableAt(Read.AddDays(40))!.Value, 9);
+        Assert.Equal(new DateOnly(2025, 5, 10), seasonal.RunsOut()!.Value.First);
+        Assert.Equal(StockStanding.Lasts, seasonal.StandingBefore(Read.AddDays(40), Read.AddDays(47)));
+        Assert.Equal(0, seasonal.NeededUntil(Read.AddDays(40)));
     }
 
     [Theory]
@@ -48,6 +61,6 @@ public sealed class StockOutlookTests
         var unknown = Forty with { UsePerDay = null, DaysToEmpty = null };
         Assert.Equal(StockStanding.Unknown, unknown.StandingBefore(Read.AddDays(7), Read.AddDays(14)));
         Assert.Null(unknown.NeededUntil(Read.AddDays(7)));
-        Assert.Null(unknown.RunsOut(TimeZoneInfo.Utc));
+        Assert.Null(unknown.RunsOut());
     }
 }
