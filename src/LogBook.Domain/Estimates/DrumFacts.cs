@@ -2,6 +2,7 @@ using LogBook.Domain.Drums;
 using LogBook.Domain.Intervals;
 using LogBook.Domain.Outcomes;
 using LogBook.Domain.Programmes;
+using LogBook.Domain.Quantities;
 using LogBook.Domain.Sites;
 using LogBook.Domain.Visits;
 
@@ -42,8 +43,14 @@ public sealed record DrumFacts(Drum Drum, Product? Product, DrumReading Reading,
         : (Reading.AddedL ?? 0) - (Reading.RemovedL ?? 0);
 
     private static Computed<Estimate> Volume(Drum drum, Product? product, double? level, string? unit, UncertaintyTable table, LevelScatter? scatter) => level is { } number
-        ? DrumVolume.FromLevel(drum, number, unit, product, table).Map(litres => scatter is null ? litres : new Estimate(litres.Value, litres.Unit, scatter.Widened(litres.Random), litres.Common))
+        ? DrumVolume.FromLevel(drum, number, unit, product, table).Map(litres => new Estimate(litres.Value, litres.Unit, (scatter ?? LevelScatter.None).Widened(litres.Random, ByGauge(drum, unit, table)), litres.Common))
         : Computed<Estimate>.None(IntervalReasons.NotRead);
+
+    // On a scale, in percent or in litres the way of reading is known.
+    private static double ByGauge(Drum drum, string? unit, UncertaintyTable table) =>
+        Units.Parse(unit) is { HasValue: true, Value.Dimension: UnitDimension.Length } && DrumVolume.Brim(drum) is { HasValue: true, Value.Litres: var brim }
+            ? brim * table.Share(UncertaintyCodes.LevelGauge)
+            : 0;
 
     private static Computed<Estimate> LeftOf(Drum drum, Product? product, DrumReading reading, Computed<Estimate> found, UncertaintyTable table, LevelScatter? scatter)
     {

@@ -5,18 +5,20 @@ namespace LogBook.Domain.Estimates;
 /// <remarks>
 /// A dip that is worse than the table says makes every window too short. Of three levels in a row the middle one is held against the line
 /// between the others; its deviation is their errors times sqrt(1 + w0² + w2²). The median of many is blind to a spill, a slip or a change
-/// of use. It may only widen the table's value, and at most threefold: uneven use looks like scatter too.
+/// of use. A level in cm may come from a stick, a glass or a gauge: before a drum's own readings tell, it counts as the worst of them. It may only widen the table's value, and at most threefold: uneven use looks like scatter too.
 /// </remarks>
 internal sealed record LevelScatter(IReadOnlyList<double> Deviations)
 {
     private const int Fewest = 8;
+    private const int FewestAtAll = 3;
     private const int Most = 24;
     private const double WidestTimes = 3;
 
     // Median of the absolute values of a normal variable, in standard deviations.
     private const double MedianOfNormal = 0.6745;
 
-    private static readonly LevelScatter None = new([]);
+    /// <summary>Before there are any readings.</summary>
+    public static readonly LevelScatter None = new([]);
 
     /// <summary>Works out the deviations from those of the visit before.</summary>
     /// <param name="visit">The visit.</param>
@@ -48,10 +50,19 @@ internal sealed record LevelScatter(IReadOnlyList<double> Deviations)
 
     /// <summary>Standard uncertainty of a level, widened where the drum's own readings ask for it.</summary>
     /// <param name="byTable">By the table, L.</param>
+    /// <param name="byGauge">What a level is worth whose way of reading is not on file, L: that of a gauge, until the drum's own readings tell.</param>
     /// <returns>L.</returns>
-    public double Widened(double byTable) => Deviations.Count < Fewest
-        ? byTable
-        : Math.Clamp(Statistics.Median(Deviations) / MedianOfNormal, byTable, WidestTimes * byTable);
+    public double Widened(double byTable, double byGauge)
+    {
+        var unknown = Math.Max(byTable, byGauge);
+        if (Deviations.Count < FewestAtAll)
+        {
+            return unknown;
+        }
+
+        var own = Math.Clamp(Statistics.Median(Deviations) / MedianOfNormal, byTable, WidestTimes * byTable);
+        return Deviations.Count >= Fewest ? own : (((Fewest - Deviations.Count) * unknown) + (Deviations.Count * own)) / Fewest;
+    }
 
     private static double? Used(VisitFacts from, VisitFacts to, string drum) =>
         from.Drum(drum) is { Left: { HasValue: true, Value: var left } } && to.Drum(drum) is { Found: { HasValue: true, Value: var found } }

@@ -21,10 +21,22 @@ public sealed record ProductUse(
     Computed<Estimate> Ratio)
 {
     private const double LongestDays = 150;
+
+    // A stop over a winter; after a longer one nobody counts on a dose that waits.
+    private const int LongestWait = 200;
     private const double LevelUncertainties = 12;
+
+    // A window shorter than this part of one that tells would be all level and no use.
+    private const double BesideShare = 0.4;
 
     /// <summary>Ratio over a window twice as telling, or null where there is none: what it does not bear out was a level that slipped.</summary>
     public Estimate? Longer { get; private init; }
+
+    /// <summary>
+    /// Mean ratio over the windows that begin one reading earlier and one later; null where there is neither. The windows of several
+    /// visits begin with the same level: what these do not bear out was that level, however often it seems confirmed.
+    /// </summary>
+    public double? Beside { get; private init; }
 
     /// <summary>Used over the system's own usual use a day, for products that follow demand; null for those with an expectation by loss or plan.</summary>
     public Estimate? AgainstOwnDays { get; private init; }
@@ -92,6 +104,8 @@ public sealed record ProductUse(
         return Computed<Estimate>.Of(used);
     }
 
+    private static double? Mean(double? a, double? b) => a is { } x && b is { } y ? (x + y) / 2 : a ?? b;
+
     // By measured value, by hand and solid feeders have no expectation of their own.
     private static bool IsPaced(Feed feed) => feed.Mode is FeedMode.ByMakeUpVolume or FeedMode.AlongsideBleed or FeedMode.FixedShare or FeedMode.ShareOfLastBleed;
 
@@ -101,6 +115,7 @@ public sealed record ProductUse(
         var expecting = new Expecting(visit, drum, feed);
         var code = drum.Drum.Code;
         ProductUse? window = null;
+        var (later, earlier) = ((double?)null, (double?)null);
         foreach (var from in visit.Back().Skip(1).TakeWhile(v => (visit.Visit.At - v.Visit.At).TotalDays <= LongestDays))
         {
             if (from.Drum(code) is not { Found.HasValue: true } first)
@@ -121,22 +136,30 @@ public sealed record ProductUse(
 
             var ofLevel = Math.Max(first.Found.Value.StandardUncertainty, drum.Found.Value.StandardUncertainty);
             var needed = (window is null ? 1 : 2) * LevelUncertainties * ofLevel;
-            if (expected.Value.Value >= needed)
+            if (expected.Value.Value < needed && (window is null ? expected.Value.Value < BesideShare * needed : earlier is not null))
             {
-                var used = UsedBetween(from, visit, code).Map(litres => litres.Plus(Estimate.Exact(PouredBetween(from, visit, drum), "L")));
-                var ratio = used.Map(litres => litres.Over(expected.Value));
-                if (window is not null)
-                {
-                    return window with { Longer = ratio.HasValue ? ratio.Value : null };
-                }
+                continue;
+            }
 
+            var used = UsedBetween(from, visit, code).Map(litres => litres.Plus(Estimate.Exact(PouredBetween(from, visit, drum), "L")));
+            var ratio = used.Map(litres => litres.Over(expected.Value));
+            if (window is null && expected.Value.Value >= needed)
+            {
                 window = new ProductUse(drum, feed, from, used, expected, ratio);
+                continue;
+            }
+
+            var value = ratio.HasValue ? ratio.Value.Value : (double?)null;
+            (later, earlier) = window is null ? (value, earlier) : (later, earlier ?? value);
+            if (window is not null && expected.Value.Value >= needed)
+            {
+                return window with { Longer = ratio.HasValue ? ratio.Value : null, Beside = Mean(later, earlier) };
             }
         }
 
         if (window is not null)
         {
-            return window;
+            return window with { Beside = Mean(later, earlier) };
         }
 
         var none = Computed<Estimate>.None(expected.HasValue ? VisitReasons.WindowTooShort : expected.Reasons[0]);
@@ -205,16 +228,41 @@ public sealed record ProductUse(
         return sum is null ? Computed<Estimate>.None(VisitReasons.NotMeasured) : Computed<Estimate>.Of(sum);
     }
 
-    /// <summary>Starts of a calendar dose on days on which the plant runs: without flow a dose waits.</summary>
-    /// <param name="to">Visit at the end.</param>
+    /// <summary>Starts of a calendar dose when the plant runs. Without flow a dose waits: of those due within a stop one runs after it.</summary>
+    /// <param name="to">Visit whose programme holds.</param>
     /// <param name="feed">The feed.</param>
     /// <param name="fromUtc">Start of the stretch.</param>
-    /// <returns>Starts, UTC.</returns>
-    internal static IReadOnlyList<DateTime> RunningStarts(VisitFacts to, Feed feed, DateTime fromUtc) =>
-    [
-        .. to.History.Doses.Starts(to.Programme!, feed, fromUtc, to.Visit.At).ToArray()
-            .Where(start => OperatingDays.Runs(to.History.System.Operation, to.History.DayOf(start))),
-    ];
+    /// <param name="untilUtc">End of the stretch.</param>
+    /// <returns>Starts, UTC, in order.</returns>
+    internal static IReadOnlyList<DateTime> RunningStarts(VisitFacts to, Feed feed, DateTime fromUtc, DateTime untilUtc)
+    {
+        var (history, operation) = (to.History, to.History.System.Operation);
+        var starts = history.Doses.Starts(to.Programme!, feed, fromUtc.AddDays(-LongestWait), untilUtc).ToArray();
+        if (operation is null || (operation.Stops.Count == 0 && operation.Seasons.Count == 0))
+        {
+            return [.. starts.Where(start => start >= fromUtc)];
+        }
+
+        var running = new List<DateTime>();
+        foreach (var start in starts)
+        {
+            var day = history.DayOf(start);
+            var runs = day;
+            for (var i = 0; i < LongestWait && !OperatingDays.Runs(operation, runs); i++)
+            {
+                runs = runs.AddDays(1);
+            }
+
+            var moment = runs == day ? start : TimeZoneInfo.ConvertTimeToUtc(runs.ToDateTime(TimeOnly.MinValue).AddHours(12), history.Zone);
+            if (moment >= fromUtc && moment <= untilUtc && (runs == day || !running.Contains(moment)))
+            {
+                running.Add(moment);
+            }
+        }
+
+        running.Sort();
+        return running;
+    }
 
     /// <summary>Amount of one calendar dose, L: run time times pump output, else target times volume.</summary>
     /// <param name="visit">Visit, for drawdowns before it.</param>
@@ -271,7 +319,7 @@ public sealed record ProductUse(
     {
         private readonly Computed<Estimate> _dose = feed.Mode == FeedMode.DosePlan ? AmountOf(to, drum, feed) : Computed<Estimate>.None(VisitReasons.NoProgramme);
         private readonly IReadOnlyList<DateTime> _starts = feed.Mode == FeedMode.DosePlan
-            ? RunningStarts(to, feed, to.Visit.At.AddDays(-LongestDays))
+            ? RunningStarts(to, feed, to.Visit.At.AddDays(-LongestDays), to.Visit.At)
             : [];
 
         private VisitFacts _at = to;

@@ -15,11 +15,17 @@ public sealed record PumpOutputs(Pump Pump, VisitFacts Since, Computed<Estimate>
     private const double LongestDays = 150;
     private const double LevelUncertainties = 12;
 
+    // A stretch shorter than this part of one that tells would be all level and no use.
+    private const double BesideShare = 0.4;
+
     /// <summary>What the output should be by the pump's own past, L/h: its first drawdown, else its early output; null before there is either.</summary>
     public Estimate? Own { get; private init; }
 
     /// <summary>Output over a stretch twice as telling, L/h, or null where there is none: what it does not bear out was a level that slipped.</summary>
     public Estimate? Longer { get; private init; }
+
+    /// <summary>Mean output over the stretches that begin one reading earlier and one later, L/h; null where there is neither: what they do not bear out was the level that they all begin with.</summary>
+    public double? Beside { get; private init; }
 
     /// <summary>Which of both <see cref="Own"/> is.</summary>
     public PumpBasis OwnBasis { get; private init; }
@@ -62,6 +68,7 @@ public sealed record PumpOutputs(Pump Pump, VisitFacts Since, Computed<Estimate>
         var earliest = own is { Basis: PumpBasis.Early } && past.EarlyUntil is { } until && until != visit ? until : past.Start;
         Estimate? hours = null;
         PumpOutputs? window = null;
+        var (later, earlier) = ((double?)null, (double?)null);
         var at = visit;
         while (at != earliest && at.HoursRun(pump.Output) is { HasValue: true, Value: var run } && at.HoursSince(pump.Output) is { } since
             && since.Visit.At >= earliest.Visit.At
@@ -71,17 +78,29 @@ public sealed record PumpOutputs(Pump Pump, VisitFacts Since, Computed<Estimate>
             hours = hours is null ? run : new Estimate(hours.Value + run.Value, "h", hours.Random);
             at = since;
             var needed = (window is null ? 1 : 2) * LevelUncertainties * ofLevel;
-            if (should is not null && hours.Value * should.Value < needed)
+            var isLong = should is null || hours.Value * should.Value >= needed;
+            if (!isLong && (window is null ? hours.Value * should!.Value < BesideShare * needed : earlier is not null))
             {
                 continue;
             }
 
-            if (hours.Value > 0 && ProductUse.UsedBetween(at, visit, pump.Drum) is { HasValue: true, Value: var used }
-                && (should is not null || used.Value >= needed))
+            if (hours.Value > 0 && ProductUse.UsedBetween(at, visit, pump.Drum) is { HasValue: true, Value: var used })
             {
+                if (window is null && should is not null && !isLong)
+                {
+                    later = used.Value / hours.Value;
+                    continue;
+                }
+
+                earlier ??= window is null ? null : used.Value / hours.Value;
+                if (!isLong || (should is null && used.Value < needed))
+                {
+                    continue;
+                }
+
                 if (window is not null)
                 {
-                    return window with { Longer = used.Over(hours, "L/h") };
+                    return window with { Longer = used.Over(hours, "L/h"), Beside = Mean(later, earlier) };
                 }
 
                 window = new PumpOutputs(pump, at, Computed<Estimate>.Of(used), Computed<Estimate>.Of(hours), Computed<Estimate>.Of(used.Over(hours, "L/h")), rated)
@@ -93,6 +112,8 @@ public sealed record PumpOutputs(Pump Pump, VisitFacts Since, Computed<Estimate>
             }
         }
 
-        return window;
+        return window is null ? null : window with { Beside = Mean(later, earlier) };
     }
+
+    private static double? Mean(double? a, double? b) => a is { } x && b is { } y ? (x + y) / 2 : a ?? b;
 }

@@ -14,6 +14,9 @@ internal sealed record PumpPast(VisitFacts Start, Estimate? FirstDrawdown, Estim
     private const int EarlyVisits = 5;
     private const double EarlyLevelUncertainties = 48;
 
+    // One over a value that may as well be half or double is no straight line any more.
+    private const double MostUncertain = 0.2;
+
     private int Visits { get; init; }
 
     /// <summary>Works out the past from that of the visit before.</summary>
@@ -39,8 +42,8 @@ internal sealed record PumpPast(VisitFacts Start, Estimate? FirstDrawdown, Estim
     public (Estimate LitresPerHour, PumpBasis Basis)? Own => (FirstDrawdown, Early) switch
     {
         ({ } column, { } early) when Relative(early) < Relative(column) => (early, PumpBasis.Early),
-        ({ } column, _) => (column, PumpBasis.Drawdown),
-        (null, { } early) => (early, PumpBasis.Early),
+        ({ } column, _) when Tells(column) => (column, PumpBasis.Drawdown),
+        (_, { } early) => (early, PumpBasis.Early),
         _ => null,
     };
 
@@ -58,6 +61,10 @@ internal sealed record PumpPast(VisitFacts Start, Estimate? FirstDrawdown, Estim
         var halfStep = drawdown.Millilitres == Math.Round(drawdown.Millilitres) ? 0.5 : 0.25;
         return new Estimate(drawdown.Millilitres * toLitresPerHour, "L/h", Math.Sqrt((share * share) + (halfStep * halfStep)) * toLitresPerHour);
     }
+
+    /// <summary>Whether an output is known well enough to be a measure for others.</summary>
+    /// <param name="output">L/h.</param>
+    public static bool Tells(Estimate output) => Relative(output) <= MostUncertain;
 
     private static double Relative(Estimate estimate) => estimate.Value > 0 ? estimate.StandardUncertainty / estimate.Value : double.PositiveInfinity;
 

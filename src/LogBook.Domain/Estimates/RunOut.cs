@@ -1,3 +1,4 @@
+using LogBook.Domain.Clocks;
 using LogBook.Domain.Drums;
 using LogBook.Domain.Outcomes;
 using LogBook.Domain.Programmes;
@@ -7,8 +8,8 @@ namespace LogBook.Domain.Estimates;
 /// <summary>When a drum runs empty, from what it holds and what it has used lately.</summary>
 /// <param name="Drum">The drum as left at the visit.</param>
 /// <param name="Stock">What the pump can still draw, with the spare on site, L.</param>
-/// <param name="UsePerDay">Use a day, L/d.</param>
-/// <param name="DaysToEmpty">Days from the visit until it is empty, d.</param>
+/// <param name="UsePerDay">Use a day of running, L/d.</param>
+/// <param name="DaysToEmpty">Days of running from the visit until it is empty, d.</param>
 public sealed record RunOut(DrumFacts Drum, Estimate Stock, Computed<Estimate> UsePerDay, Computed<Estimate> DaysToEmpty)
 {
     private const double LongestDays = 70;
@@ -48,9 +49,10 @@ public sealed record RunOut(DrumFacts Drum, Estimate Stock, Computed<Estimate> U
 
     /// <summary>Chance that the drum is empty after so many days.</summary>
     /// <param name="days">Days from the visit.</param>
+    /// <param name="running">Days of running among them: a plant at rest uses nothing.</param>
     /// <returns>0 to 1; zero where its use is not known.</returns>
     /// <remarks>Stock and use are taken as normal: empty when the use in that time, by the planned doses or by days, exceeds the stock.</remarks>
-    public double ChanceEmptyAfter(double days)
+    public double ChanceEmptyAfter(double days, double running)
     {
         if (!UsePerDay.HasValue)
         {
@@ -58,7 +60,7 @@ public sealed record RunOut(DrumFacts Drum, Estimate Stock, Computed<Estimate> U
         }
 
         // A dose that falls on the last day counts: it may come before the visit.
-        var use = Doses is { } doses ? doses.PerDose.Scaled(doses.StartDays.Count(start => start <= days + 0.5), "L") : UsePerDay.Value.Scaled(days, "L");
+        var use = Doses is { } doses ? doses.PerDose.Scaled(doses.StartDays.Count(start => start <= days + 0.5), "L") : UsePerDay.Value.Scaled(running, "L");
         var margin = use.Minus(Stock);
         return margin.StandardUncertainty == 0 ? (margin.Value >= 0 ? 1 : 0) : Statistics.Normal(margin.Value / margin.StandardUncertainty);
     }
@@ -75,7 +77,7 @@ public sealed record RunOut(DrumFacts Drum, Estimate Stock, Computed<Estimate> U
         Estimate? best = null;
         foreach (var from in visit.Back().Skip(1).TakeWhile(v => (visit.Visit.At - v.Visit.At).TotalDays <= LongestDays && v.Programme?.From == programme.From))
         {
-            var planned = visit.History.Doses.Starts(programme, feed, from.Visit.At, visit.Visit.At).Length;
+            var planned = ProductUse.RunningStarts(visit, feed, from.Visit.At, visit.Visit.At).Count;
             if (planned == 0 || ProductUse.UsedBetween(from, visit, code) is not { HasValue: true, Value: var used })
             {
                 continue;
@@ -95,7 +97,7 @@ public sealed record RunOut(DrumFacts Drum, Estimate Stock, Computed<Estimate> U
 
         return best is null
             ? null
-            : (best, [.. visit.History.Doses.Starts(programme, feed, visit.Visit.At, visit.Visit.At.AddDays(LongestDays)).ToArray().Select(start => (start - visit.Visit.At).TotalDays)]);
+            : (best, [.. ProductUse.RunningStarts(visit, feed, visit.Visit.At, visit.Visit.At.AddDays(LongestDays)).Select(start => (start - visit.Visit.At).TotalDays)]);
     }
 
     // The shortest stretch whose use stands out of the level's own uncertainty, else the longest up to 70 days.
@@ -104,7 +106,8 @@ public sealed record RunOut(DrumFacts Drum, Estimate Stock, Computed<Estimate> U
         Computed<Estimate> best = Computed<Estimate>.None(VisitReasons.NoUse);
         foreach (var from in visit.Back().Skip(1).TakeWhile(v => (visit.Visit.At - v.Visit.At).TotalDays <= LongestDays))
         {
-            var days = (visit.Visit.At - from.Visit.At).TotalDays;
+            // Days of a stop on file count for nothing, here and in what is foreseen.
+            var days = (visit.Visit.At - from.Visit.At).TotalDays - (visit.Day.DayNumber - from.Day.DayNumber) + OperatingDays.Between(visit.History.System.Operation, from.Day, visit.Day);
             if (days < 1 || ProductUse.UsedBetween(from, visit, code) is not { HasValue: true, Value: var used })
             {
                 continue;

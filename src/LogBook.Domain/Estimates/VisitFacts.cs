@@ -17,6 +17,9 @@ namespace LogBook.Domain.Estimates;
 /// </summary>
 public sealed class VisitFacts
 {
+    // Rain, or a fill with other water, thins a tower; to half its make-up it does not.
+    private const double ThinnestShare = 0.6;
+
     private IReadOnlyList<TestResult>? _tests;
     private EnteredValues? _entered;
     private IReadOnlyList<MeterFacts>? _meters;
@@ -284,14 +287,14 @@ public sealed class VisitFacts
     /// <returns>The result, or null when it was not measured.</returns>
     public TestResult? TowerReading(string test) => (_tower ??= new()).TryGet(test, out var kept)
         ? kept
-        : _tower.Keep(test, Preferred(test, SamplePoints.Tower) ?? Preferred(test, SamplePoints.Bleed));
+        : _tower.Keep(test, AreExchanged(test) ? null : OfTower(test));
 
     /// <summary>Result of a test of the make-up water (behind the softener where only that was tested).</summary>
     /// <param name="test">Code of the test.</param>
     /// <returns>The result, or null when it was not measured.</returns>
     public TestResult? MakeUpReading(string test) => (_makeUp ??= new()).TryGet(test, out var kept)
         ? kept
-        : _makeUp.Keep(test, Preferred(test, SamplePoints.MakeUp) ?? Preferred(test, SamplePoints.Softened));
+        : _makeUp.Keep(test, AreExchanged(test) ? null : OfMakeUp(test));
 
     /// <summary>Readings of a test, with or without a number, in their order.</summary>
     /// <param name="test">Code of the test.</param>
@@ -490,6 +493,15 @@ public sealed class VisitFacts
 
         return visit;
     }
+
+    private TestResult? OfTower(string test) => Preferred(test, SamplePoints.Tower) ?? Preferred(test, SamplePoints.Bleed);
+
+    private TestResult? OfMakeUp(string test) => Preferred(test, SamplePoints.MakeUp) ?? Preferred(test, SamplePoints.Softened);
+
+    // Evaporation leaves what is dissolved: tower water far thinner than its make-up was written in the wrong fields, and neither counts.
+    private bool AreExchanged(string test) =>
+        (test.Equals(TestCodes.Conductivity, StringComparison.OrdinalIgnoreCase) || test.Equals(TestCodes.Chloride, StringComparison.OrdinalIgnoreCase))
+        && OfTower(test) is { Value: var tower } && OfMakeUp(test) is { Value: var makeUp } && tower.Value < ThinnestShare * makeUp.Value;
 
     private TestResult? Preferred(string test, string at)
     {

@@ -26,6 +26,9 @@ public abstract class FeedOff : IFindingRule
     // Between this share of the limit and the limit itself a verdict would flicker with every dip of the stick.
     private const double ClearShare = 0.6;
 
+    // The windows beside reach a little into the time before the trouble.
+    private const double BesideShare = 0.8;
+
     private static readonly Text Ratio = new("used over expected", "usado entre esperado", "usado sobre esperado");
     private static readonly Text Used = new("product used", "producto usado", "produto usado");
     private static readonly Text Expected = new("product expected", "producto esperado", "produto esperado");
@@ -78,6 +81,8 @@ public abstract class FeedOff : IFindingRule
     private bool IsBeyond(Estimate ratio, double limit) =>
         Side * (ratio.Value - limit) > 0 && Math.Abs(ratio.Value - 1) > ratio.ExpandedUncertainty;
 
+    private bool IsBorneOutBeside(ProductUse use, double limit) => use.Beside is not { } beside || Side * (beside - 1) > BesideShare * Math.Abs(limit - 1);
+
     private bool IsClear(ProductUse use, FindingThresholds thresholds)
     {
         var within = ClearShare * Math.Abs(LimitOf(use, thresholds) - 1);
@@ -96,11 +101,11 @@ public abstract class FeedOff : IFindingRule
             earlier.ProductUse.FirstOrDefault(u => u.Drum.Drum.Code.Equals(code, StringComparison.OrdinalIgnoreCase)) is { Ratio.HasValue: true } then
                 ? IsOff(then, thresholds) ? true : IsClear(then, thresholds) ? false : null
                 : null);
-        var borneOut = use.Longer is not { } longer || Side * (longer.Value - 1) > ClearShare * Math.Abs(limit - 1);
+        var borneOut = (use.Longer is not { } longer || Side * (longer.Value - 1) > ClearShare * Math.Abs(limit - 1)) && IsBorneOutBeside(use, limit);
 
         // Windows of two visits share most of their levels: the second alone proves little, so a headline wants three standard uncertainties.
         var isSure = Math.Abs(ratio.Value - 1) > HeadlineUncertainties * ratio.StandardUncertainty;
-        var severity = Confirm.Severity(confirmed && borneOut && isSure, Math.Abs(ratio.Value - 1) >= 2 * Math.Abs(limit - 1));
+        var severity = Confirm.Severity(confirmed && borneOut && isSure, Math.Abs(ratio.Value - 1) >= 2 * Math.Abs(limit - 1) && IsBorneOutBeside(use, limit));
         if (ResidualAgrees(visit, use))
         {
             severity = severity == Severity.Plan ? Severity.Act : Severity.Plan;

@@ -196,9 +196,9 @@ public static class FindingMethods
             Common),
         [FindingKinds.RunsOut] = new(
             new(
-                "Level, usual use with its spread, days to the next visit and spares: the chance that the drum is empty before then.",
-                "Nivel, consumo habitual con su dispersión, días hasta la próxima visita y repuesto: la probabilidad de que el bidón se vacíe antes.",
-                "Nível, consumo habitual com a sua dispersão, dias até a próxima visita e reserva: a chance de a bombona esvaziar antes."),
+                "Level, usual use with its spread, days of running to the next visit and spares: the chance that the drum is empty before then. Between visits a new headline asks for more.",
+                "Nivel, consumo habitual con su dispersión, días de marcha hasta la próxima visita y repuesto: la probabilidad de que el bidón se vacíe antes. Entre visitas un aviso nuevo exige más.",
+                "Nível, consumo habitual com a sua dispersão, dias de operação até a próxima visita e reserva: a chance de a bombona esvaziar antes. Entre visitas um aviso novo exige mais."),
             Common),
         [FindingKinds.StockUnexplained] = new(
             new(
@@ -358,9 +358,9 @@ public static class FindingMethods
             Common),
         [FindingKinds.SeenAgain] = new(
             new(
-                "The same observation on two visits with no action closed between them.",
-                "La misma observación en dos visitas sin una acción cerrada entre ellas.",
-                "A mesma observação em duas visitas sem uma ação encerrada entre elas."),
+                "The same observation on two visits with no action closed between them; on three where it was only to be watched.",
+                "La misma observación en dos visitas sin una acción cerrada entre ellas; en tres si solo había que vigilarla.",
+                "A mesma observação em duas visitas sem uma ação encerrada entre elas; em três se era só para observar."),
             Data),
     };
 

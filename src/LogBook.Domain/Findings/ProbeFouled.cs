@@ -41,6 +41,8 @@ public sealed class ProbeFouled : IFindingRule
         Looks.Say("Ask what coats it: slime, scale, oil.", "Vea qué la recubre: limo, incrustación, aceite.", "Veja o que a recobre: limo, incrustação, óleo."),
     ];
 
+    private const double MedianShare = 0.6;
+
     /// <inheritdoc />
     public string Kind => FindingKinds.ProbeFouled;
 
@@ -132,7 +134,10 @@ public sealed class ProbeFouled : IFindingRule
 
         // Dirt is what came since the probe was last clean or set: an error it was left with, or that a calibration gave it, is none.
         var grown = MeanOf([.. row.Select(then => GrownSince(then.visit, then.facts!))]);
+        // One jump among three is an offset or a slip: dirt shows on each.
+        var usual = Statistics.Median([.. row.Select(then => Math.Abs(then.facts!.ErrorFound.Value.Value))]);
         return mean is not null && grown is not null && IsBeyond(mean, thresholds) && IsBeyond(grown, thresholds) && Math.Sign(mean.Value) == Math.Sign(grown.Value)
+            && usual > MedianShare * Math.Abs(mean.Value)
             ? new Indication(
                 Math.Abs(mean.Value) - mean.StandardUncertainty > thresholds.FouledErrorPercent.Value ? Severity.Plan : Severity.Watch,
                 new Said(OneSided, probe.Probe, mean, new Amount(thresholds.FouledErrorPercent.Value, "%"), thresholds.FouledErrorPercent.Basis))

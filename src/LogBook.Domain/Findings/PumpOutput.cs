@@ -103,7 +103,7 @@ public sealed class PumpOutput : IFindingRule
 
         if (PumpPast.DrawdownOf(visit, pump) is { } drawdown)
         {
-            if (past.FirstDrawdown is { Value: > 0 } first && first != drawdown)
+            if (past.FirstDrawdown is { Value: > 0 } first && first != drawdown && PumpPast.Tells(first))
             {
                 all.Add(new(pump, null, drawdown, first, PumpBasis.Drawdown));
             }
@@ -131,6 +131,8 @@ public sealed class PumpOutput : IFindingRule
             Compare(earlier, off.Pump) is not { Count: > 0 } then ? null
                 : Worst(then, thresholds) is { } before ? before.Ratio.Value < 1 == off.Ratio.Value < 1
                 : IsClear(then, thresholds) ? false : null);
+        var beside = off.Window?.Beside is not { } mean
+            || ((mean < off.Should.Value) == (off.Ratio.Value < 1) && Math.Abs((mean / off.Should.Value) - 1) > ClearShare * limit.Value);
         var borneOut = off.Window?.Longer is not { } longer
             || ((longer.Value < off.Should.Value) == (off.Ratio.Value < 1) && Math.Abs((longer.Value / off.Should.Value) - 1) > ClearShare * limit.Value);
         var nothing = off.Ratio.High < NextToNothing;
@@ -141,7 +143,7 @@ public sealed class PumpOutput : IFindingRule
             _ => Rating,
         };
         return new Indication(
-            nothing ? Severity.Act : Confirm.Severity(confirmed && borneOut, Math.Abs(deviation.Value) >= 200 * limit.Value),
+            nothing ? Severity.Act : Confirm.Severity(confirmed && borneOut && beside, Math.Abs(deviation.Value) >= 200 * limit.Value && beside),
             off.Window is { } window
                 ? new Said(
                     ByDrum,

@@ -1,16 +1,19 @@
 using LogBook.Domain.Clocks;
 using LogBook.Domain.Estimates;
 using LogBook.Domain.Languages;
+using LogBook.Domain.Sites;
 
 namespace LogBook.Domain.Findings;
 
 /// <summary>A drum that is likely to be empty before the next visit.</summary>
 /// <remarks>
-/// Heel below the suction is not counted, spare on site is. The next visit is the last one plus the interval agreed (else the
+/// Heel below the suction is not counted, spare on site is; days of a stop or out of season use nothing. The next visit is the last one plus the interval agreed (else the
 /// system's own); when that day has passed, tomorrow.
 /// </remarks>
 public sealed class RunsOut : IDailyRule
 {
+    private const int LongestForecastDays = 1000;
+
     private static readonly Text Says = new(
         "Drum {0} runs out about {1} to {2}; chance of empty before {3}: {4} (limits {5} and {6}, {7}).",
         "El bidón {0} se agota hacia {1} a {2}; probabilidad de vacío antes de {3}: {4} (límites {5} y {6}, {7}).",
@@ -22,7 +25,7 @@ public sealed class RunsOut : IDailyRule
         "A bombona {0} está no fundo: não resta nada que a bomba possa aspirar.");
 
     private static readonly Text Chance = new("chance of empty before the next visit", "probabilidad de vacío antes de la próxima visita", "chance de vazia antes da próxima visita");
-    private static readonly Text Days = new("days to empty, from the visit", "días hasta vacío, desde la visita", "dias até vazia, desde a visita");
+    private static readonly Text Days = new("days of running to empty, from the visit", "días de marcha hasta vacío, desde la visita", "dias de operação até vazia, desde a visita");
     private static readonly Text Stock = new("usable volume with spare", "volumen útil con reserva", "volume útil com reserva");
 
     private static readonly (string, Said)[] Causes =
@@ -42,7 +45,7 @@ public sealed class RunsOut : IDailyRule
 
     /// <inheritdoc />
     public IEnumerable<Verdict> Judge(VisitFacts visit, FindingThresholds thresholds) =>
-        visit.RunOuts.Select(run => Judge(visit, visit, run, visit.Day, thresholds));
+        visit.RunOuts.Select(run => Judge(visit, visit, run, visit.Day, thresholds, thresholds.EmptyChancePlan.Value, thresholds.EmptyChanceAct.Value));
 
     /// <inheritdoc />
     public IEnumerable<Verdict> JudgeDay(VisitFacts latest, DateOnly day, FindingThresholds thresholds)
@@ -53,20 +56,22 @@ public sealed class RunsOut : IDailyRule
             yield break;
         }
 
+        // Nothing was read anew, and a late visit may be late because the plant stands still: a new headline asks for as much as a clear verdict does.
+        var sure = Math.Max(thresholds.EmptyChanceAct.Value, 1 - thresholds.EmptyChancePlan.Value);
+
         // A later visit may have left some drums unread: the last reading of each serves.
         foreach (var drum in latest.History.System.Drums)
         {
             var read = latest.Back().Take(12).FirstOrDefault(visit => visit.Drum(drum.Code) is not null);
             if (read?.RunOuts.FirstOrDefault(run => run.Drum.Drum.Code.Equals(drum.Code, StringComparison.OrdinalIgnoreCase)) is { } run
-                && Judge(read, latest, run, day, thresholds) is { Indication.Severity: Severity.Act } verdict)
+                && Judge(read, latest, run, day, thresholds, sure, sure) is { Indication.Severity: Severity.Act } verdict)
             {
-                // Nothing was read anew: a visit that is a day or two late makes no new headline before the drum is likelier empty than not.
                 yield return verdict;
             }
         }
     }
 
-    private static Verdict Judge(VisitFacts read, VisitFacts latest, RunOut run, DateOnly day, FindingThresholds thresholds)
+    private static Verdict Judge(VisitFacts read, VisitFacts latest, RunOut run, DateOnly day, FindingThresholds thresholds, double plan, double act)
     {
         var about = new About { Drum = run.Drum.Drum.Code };
         if (run.Stock.Value <= 0)
@@ -84,16 +89,18 @@ public sealed class RunsOut : IDailyRule
         }
 
         var next = NextVisit(latest, day);
-        var chance = run.ChanceEmptyAfter(next.DayNumber - read.Day.DayNumber);
-        if (chance <= thresholds.EmptyChancePlan.Value)
+        var operation = latest.History.System.Operation;
+        var running = OperatingDays.Between(operation, read.Day, next);
+        var chance = run.ChanceEmptyAfter(next.DayNumber - read.Day.DayNumber, running);
+        if (chance <= plan)
         {
             return Verdict.Clear(about);
         }
 
         var days = run.DaysToEmpty.Value;
-        var (first, last) = (read.Day.AddDays((int)Math.Max(0, days.Low)), read.Day.AddDays((int)Math.Ceiling(days.High)));
+        var (first, last) = (After(operation, read.Day, (int)Math.Max(0, days.Low)), After(operation, read.Day, (int)Math.Ceiling(days.High)));
         return Verdict.Found(about, new Indication(
-            chance > thresholds.EmptyChanceAct.Value ? Severity.Act : Severity.Plan,
+            chance > act ? Severity.Act : Severity.Plan,
             new Said(
                 Says,
                 run.Drum.Drum.Code,
@@ -108,12 +115,24 @@ public sealed class RunsOut : IDailyRule
             Evidence =
             [
                 new EvidenceFigure(Chance, 100 * chance, "%", LimitHigh: 100 * thresholds.EmptyChancePlan.Value),
-                EvidenceFigure.Of(Days, days, limitLow: next.DayNumber - read.Day.DayNumber),
+                EvidenceFigure.Of(Days, days, limitLow: running),
                 EvidenceFigure.Of(Stock, run.Stock),
             ],
             Suggests = Causes,
             LookAtNext = Next,
         });
+    }
+
+    private static DateOnly After(Operation? operation, DateOnly day, int running)
+    {
+        // A use next to nothing reaches beyond any calendar.
+        for (var i = 0; running > 0 && i < LongestForecastDays; i++)
+        {
+            day = day.AddDays(1);
+            running -= OperatingDays.Runs(operation, day) ? 1 : 0;
+        }
+
+        return day;
     }
 
     /// <summary>Day of the next visit: the interval agreed, else the median of the last six intervals; never before tomorrow.</summary>

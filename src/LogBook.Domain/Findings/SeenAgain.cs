@@ -5,6 +5,10 @@ using LogBook.Domain.Visits;
 namespace LogBook.Domain.Findings;
 
 /// <summary>The same observation on two visits running, with no action on it closed in between.</summary>
+/// <remarks>
+/// Technicians also write down what is as it should be, in the same words each time. Where nobody said that it wants planning, the
+/// second time is first evidence and the third decides.
+/// </remarks>
 public sealed class SeenAgain : IFindingRule
 {
     private static readonly Text Says = new(
@@ -34,7 +38,7 @@ public sealed class SeenAgain : IFindingRule
         var again = visit.Record.Observations
             .Select(observation => (Observation: observation, Visits: Count(visit, observation)))
             .Where(seen => seen.Visits >= 2 && !visit.Record.Actions.Any(action => action.State == ActionState.Done && Concerns(action, seen.Observation)))
-            .OrderByDescending(seen => seen.Visits).ThenBy(seen => Key(seen.Observation.About), StringComparer.Ordinal)
+            .OrderByDescending(seen => SeverityOf(seen.Observation, seen.Visits)).ThenByDescending(seen => seen.Visits).ThenBy(seen => Key(seen.Observation.About), StringComparer.Ordinal)
             .ToList();
         if (again.Count == 0)
         {
@@ -43,12 +47,14 @@ public sealed class SeenAgain : IFindingRule
         }
 
         var (first, times) = again[0];
-        yield return Verdict.Found(null, new Indication(Severity.Plan, new Said(Says, first.About, first.Text))
+        yield return Verdict.Found(null, new Indication(SeverityOf(first, times), new Said(Says, first.About, first.Text))
         {
             Evidence = [new EvidenceFigure(Times, times, "1", LimitHigh: 2)],
             LookAtNext = Next,
         });
     }
+
+    private static Severity SeverityOf(Observation observation, int times) => times >= (observation.Severity >= Severity.Plan ? 2 : 3) ? Severity.Plan : Severity.Watch;
 
     private static int Count(VisitFacts visit, Observation observation)
     {

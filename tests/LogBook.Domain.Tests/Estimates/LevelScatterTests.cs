@@ -23,10 +23,17 @@ public class LevelScatterTests
     [Fact]
     public void Widened_Wild_IsThreefoldAtMost() => Assert.Equal(3 * ByTable, UncertaintyOfUse(i => i % 2 == 0 ? 0 : 8), 0.02);
 
-    private static double UncertaintyOfUse(Func<int, double> off)
+    [Theory]
+    [InlineData(2, 1.2)]
+    [InlineData(7, 1.1)]
+    [InlineData(18, 0.968)]
+    public void Widened_BeforeItsOwnReadingsTell_ACentimetreCountsAsAGauge(int visits, double ofLevel) =>
+        Assert.Equal(Math.Sqrt(2) * ofLevel, UncertaintyOfUse(_ => 0, visits), 0.06);
+
+    private static double UncertaintyOfUse(Func<int, double> off, int visits = 18)
     {
         var builder = new HistoryBuilder { RefillAtL = 0, InhibitorPerDayL = 0.1, System = system => system with { Pumps = [] } };
-        for (var i = 0; i < 18; i++)
+        for (var i = 0; i < visits; i++)
         {
             var high = off(i);
             builder.Visit(28 * i, record => record with { Drums = [record.Drums[0] with { Level = record.Drums[0].Level + (high / 60 * 62) }] });

@@ -35,6 +35,25 @@ public class CyclesRulesTests
     }
 
     [Fact]
+    public void TowerAndMakeUpInEachOthersFields_RaiseNothing()
+    {
+        // 300 for the tower and 1,361 for the make-up: no evaporation thins the water, so neither counts, now or in the make-up mean.
+        var builder = new HistoryBuilder().Every(14, 10);
+        builder.Visit(140, record => record with
+        {
+            Readings =
+            [
+                HistoryBuilder.Tower(TestCodes.Conductivity, 300, "uS/cm") with { Source = ReadingSource.Reference, Instrument = "HM-1" },
+                HistoryBuilder.MakeUp(TestCodes.Conductivity, HistoryBuilder.ConductivityAt(4.5), "uS/cm") with { Source = ReadingSource.Reference, Instrument = "HM-1" },
+                .. record.Readings.Where(reading => reading.Test != TestCodes.Conductivity),
+            ],
+        });
+        string[] kinds = [FindingKinds.CyclesLow, FindingKinds.CyclesHigh, FindingKinds.CyclesDisagree, FindingKinds.WaterLoss, FindingKinds.MakeUpChanged, FindingKinds.ConductivityOut, FindingKinds.FeedLow, FindingKinds.FeedHigh];
+
+        Assert.DoesNotContain(builder.Visit(154).Visit(168).Assess().Findings, finding => kinds.Contains(finding.InEnglish.Kind));
+    }
+
+    [Fact]
     public void ReferenceMisread_AgainstTheDisplay_IsWatchUntilTheNextVisit()
     {
         // 681 written for 1,361 while the display shows 1,355; no chloride was tested.

@@ -45,6 +45,16 @@ public class ProbeFouledTests
         .Assess().All(FindingKinds.ProbeFouled));
 
     [Fact]
+    public void OneJumpAmongThreeErrors_IsNoDirt()
+    {
+        // −2.5, −3.5 and −24 %: −10 % on average, but only the last is far off.
+        var finding = new HistoryBuilder().Visit(0, Probe(1327, 1361)).Visit(28, Probe(1313, 1361)).Visit(56, Probe(1034, 1361)).Assess();
+
+        Assert.Null(finding.Open(FindingKinds.ProbeFouled));
+        Assert.NotNull(finding.Open(FindingKinds.ProbeReadsOff));
+    }
+
+    [Fact]
     public void ThreeErrorsToOneSide_AreJudgedByTheirMean()
     {
         // −4.2, −4.8, −5.4 %: mean −4.8. u: random sqrt(3) % × 0.952 / sqrt(3) = 0.952, hand meter 1.5 % × 0.952 = 1.43: 2u = 3.43.

@@ -60,10 +60,10 @@ public class ProductRulesTests
     [Fact]
     public void Feed_ShareBoughtByLevelsAlone_CarriesTheUncertaintyOfTwoLevels()
     {
-        var builder = new HistoryBuilder().Every(28, 9);
-        var used = builder.Assess().Figure(FigureCodes.ProductUsed, builder.IdOf(8))!.Result.Value;
+        var builder = new HistoryBuilder().Every(28, 18);
+        var used = builder.Assess().Figure(FigureCodes.ProductUsed, builder.IdOf(17))!.Result.Value;
 
-        // Two dips of 1 cm, 60 L / 62 cm each: sqrt(2) × 0.968 = 1.369 L, however many visits lie between.
+        // Two dips of 1 cm, 60 L / 62 cm each, which the drum's own readings bear out: sqrt(2) × 0.968 = 1.369 L, however many visits lie between.
         Assert.Equal(1.369, used.StandardUncertainty, 0.005);
     }
 
@@ -78,11 +78,15 @@ public class ProductRulesTests
             },
             InhibitorPerDayL = 0,
         };
-        var finding = builder.Every(28, 5).Assess().Open(FindingKinds.FeedLow);
+        var finding = builder.Every(28, 6).Assess().Open(FindingKinds.FeedLow);
 
-        // 4 weeks × 2 doses × 19 min × 1.283 L/h = 3.25 L; 12 u(level) = 11.6 L: four intervals, 32 doses, 13.0 L, none of it used.
-        Assert.Equal(32 * 19 / 60.0 * 1.283, finding!.Evidence[2].Value!.Value, 0.001);
+        // 4 weeks × 2 doses × 19 min × 1.283 L/h = 3.25 L; 12 u(level) = 14.4 L: five intervals, 40 doses, 16.3 L, none of it used.
+        Assert.Equal(40 * 19 / 60.0 * 1.283, finding!.Evidence[2].Value!.Value, 0.001);
         Assert.Equal(0, finding.Evidence[1].Value!.Value, 1e-9);
+
+        // Stopped from 10 to 23 February: of its four doses one waits and runs after it.
+        builder.System = system => system with { Operation = new Domain.Sites.Operation { Stops = [new Domain.Sites.Stop { From = new DateOnly(2025, 2, 10), To = new DateOnly(2025, 2, 23) }] } };
+        Assert.Equal(37 * 19 / 60.0 * 1.283, builder.Assess().Open(FindingKinds.FeedLow)!.Evidence[2].Value!.Value, 0.001);
     }
 
     [Fact]
@@ -163,8 +167,8 @@ public class ProductRulesTests
         var finding = later.Open(FindingKinds.RunsOut)!;
         Assert.Null(finding.FirstVisit);
 
-        // 18 L / 0.385 L/d = 46.8 days after 31 March; the chance passes 20 % some days before.
-        Assert.InRange(finding.FirstSeen, new DateOnly(2025, 4, 29), new DateOnly(2025, 5, 17));
+        // 18 L / 0.385 L/d = 46.8 days after 31 March, give or take 15 %; without a new reading the chance must pass 80 %.
+        Assert.InRange(finding.FirstSeen, new DateOnly(2025, 5, 17), new DateOnly(2025, 5, 27));
     }
 
     [Fact]
@@ -177,6 +181,34 @@ public class ProductRulesTests
         };
 
         Assert.Empty(builder.Every(28, 3).Visit(84, Level(20)).Assess(HistoryBuilder.Start.AddDays(150)).All(FindingKinds.RunsOut));
+    }
+
+    [Fact]
+    public void RunsOut_StopOnFile_UsesNothingInIt()
+    {
+        // 18 L above the heel at 0.385 L a day are 46.8 days of running. Read on 31 March, stopped from 3 April to 30 June: on 1 July it has used a litre.
+        var builder = new HistoryBuilder
+        {
+            RefillAtL = 0,
+            System = system => system with { Operation = new Domain.Sites.Operation { Stops = [new Domain.Sites.Stop { From = new DateOnly(2025, 4, 3), To = new DateOnly(2025, 6, 30) }] } },
+        }.Every(28, 3).Visit(84, Level(20));
+
+        Assert.Empty(builder.Assess(new DateTime(2025, 7, 20, 9, 0, 0, DateTimeKind.Utc)).All(FindingKinds.RunsOut));
+        Assert.NotNull(builder.Assess(new DateTime(2025, 9, 20, 9, 0, 0, DateTimeKind.Utc)).Open(FindingKinds.RunsOut));
+    }
+
+    [Fact]
+    public void Feed_OneLevelTooLow_MakesNoHeadlineHoweverOftenAWindowBeginsWithIt()
+    {
+        // A dip 5 L too low on a visit every week: every window that begins with it seems to use too little.
+        var builder = new HistoryBuilder { System = WithoutPumps, RefillAtL = 20 }.Every(7, 16);
+        builder.Visit(112, record => record with { Drums = [record.Drums[0] with { Level = record.Drums[0].Level - (5 / 60.0 * 62) }] });
+        for (var i = 17; i < 26; i++)
+        {
+            builder.Visit(7 * i);
+        }
+
+        Assert.DoesNotContain(builder.Assess().All(FindingKinds.FeedLow), finding => finding.Severity >= Severity.Plan);
     }
 
     // The builder's hours go on as usual: with a pump on file its output would be the headline.

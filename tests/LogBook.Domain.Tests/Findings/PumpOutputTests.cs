@@ -76,6 +76,20 @@ public class PumpOutputTests
     }
 
     [Fact]
+    public void Judge_FirstDrawdownOfAMillilitre_IsNoMeasureForTheDrum()
+    {
+        // One millilitre in 60 s, read to a whole one: 0.06 ± 0.03 L/h cannot say that 0.128 L/h is twice too much.
+        var builder = new HistoryBuilder { InhibitorPerDayL = 0.0385, System = system => system with { Pumps = [system.Pumps[0] with { RatedLPerH = null }] } };
+        builder.Visit(0, record => record with { Drawdowns = [new Drawdown { Pump = "P-INH", Millilitres = 1, Seconds = 60 }] });
+        for (var i = 1; i < 20; i++)
+        {
+            builder.Visit(28 * i);
+        }
+
+        Assert.Empty(builder.Assess().All(FindingKinds.PumpOutput));
+    }
+
+    [Fact]
     public void Judge_DrumAtItsHeel_IsNotJudged()
     {
         VisitedSystem Empty(VisitedSystem record) => record with { Drums = [new DrumReading { Drum = "D-INH", Level = 2 / 60.0 * 62, Unit = "cm" }] };

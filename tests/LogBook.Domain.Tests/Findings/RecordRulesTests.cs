@@ -69,14 +69,22 @@ public class RecordRulesTests
         Assert.True(finding is null || finding.About!.Instrument == "HM-1");
     }
 
-    [Fact]
-    public void SeenAgain_TwiceWithoutAction_IsPlanUntilItIsGone()
+    [Theory]
+    [InlineData(Severity.Act, Severity.Plan, Severity.Plan)]
+    [InlineData(Severity.Plan, Severity.Plan, Severity.Plan)]
+    [InlineData(Severity.Watch, Severity.Watch, Severity.Plan)]
+    [InlineData(null, Severity.Watch, Severity.Plan)]
+    public void SeenAgain_TwiceWithoutAction_IsPlanUntilItIsGone(Severity? stated, Severity second, Severity third)
     {
-        var builder = new HistoryBuilder().Visit(0, record => Seen(record));
+        VisitedSystem Stated(VisitedSystem record, string text = "light algae") => Seen(record) with { Observations = [new Observation { About = "basin", Text = text, Severity = stated }] };
+        var builder = new HistoryBuilder().Visit(0, record => Stated(record));
         Assert.Empty(builder.Assess().All(FindingKinds.SeenAgain));
 
-        builder.Visit(28, record => Seen(record, "Light  algae"));
-        Assert.Equal(Severity.Plan, builder.Assess().Open(FindingKinds.SeenAgain)!.Severity);
+        builder.Visit(14, record => Stated(record, "Light  algae"));
+        Assert.Equal(second, builder.Assess().Open(FindingKinds.SeenAgain)!.Severity);
+
+        builder.Visit(28, record => Stated(record));
+        Assert.Equal(third, builder.Assess().Open(FindingKinds.SeenAgain)!.Severity);
 
         builder.Visit(56);
         Assert.Equal(FindingState.Closed, builder.Assess().All(FindingKinds.SeenAgain).Single().State);
