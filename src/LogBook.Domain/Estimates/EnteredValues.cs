@@ -30,20 +30,21 @@ internal sealed class EnteredValues
     /// <summary>The last values of a series before a visit, latest first.</summary>
     /// <param name="visit">The visit, not counted.</param>
     /// <param name="reading">A reading of the series: the same test, point and source.</param>
-    /// <param name="count">How many at most.</param>
+    /// <param name="last">Takes them, as many as it holds at most.</param>
     /// <param name="visits">Visits to look back at most.</param>
-    public static List<double> Before(VisitFacts visit, Reading reading, int count, int visits)
+    /// <returns>How many there are.</returns>
+    public static int Before(VisitFacts visit, Reading reading, Span<double> last, int visits)
     {
-        var last = new List<double>(count);
-        for (var earlier = visit.Previous; earlier is not null && last.Count < count && visits-- > 0; earlier = earlier.Previous)
+        var count = 0;
+        for (var earlier = visit.Previous; earlier is not null && count < last.Length && visits-- > 0; earlier = earlier.Previous)
         {
             if (earlier.Entered.LastOf(reading) is { } value)
             {
-                last.Add(value);
+                last[count++] = value;
             }
         }
 
-        return last;
+        return count;
     }
 
     // Of the same test, point and source; case does not count in codes.

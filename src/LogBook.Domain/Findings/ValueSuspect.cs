@@ -84,41 +84,72 @@ public sealed class ValueSuspect : IReadsCounts
     // One finding a test: the doubtful values of its points stand side by side in the evidence.
     private static IEnumerable<Verdict> Results(VisitFacts visit, FindingThresholds thresholds)
     {
-        foreach (var test in visit.Entered.All.GroupBy(entered => entered.Reading.Test, StringComparer.OrdinalIgnoreCase))
+        var all = visit.Entered.All;
+        for (var i = 0; i < all.Count; i++)
         {
-            var about = new About { Test = test.First().Reading.Test };
-            var doubts = test.Select(entered => Doubt(visit, entered.Reading, entered.Value, thresholds)).OfType<(Said Text, EvidenceFigure Figure)>().ToList();
-            yield return doubts.Count == 0
+            var code = all[i].Reading.Test;
+            if (IsBefore(all, i, code))
+            {
+                continue;
+            }
+
+            List<(Said Text, EvidenceFigure Figure)>? doubts = null;
+            for (var j = i; j < all.Count; j++)
+            {
+                if (IsSame(all[j].Reading.Test, code) && Doubt(visit, all[j].Reading, all[j].Value, thresholds) is { } doubt)
+                {
+                    (doubts ??= []).Add(doubt);
+                }
+            }
+
+            var about = new About { Test = code };
+            yield return doubts is null
                 ? Verdict.Clear(about)
                 : Verdict.Found(about, new Indication(Severity.Watch, doubts[0].Text) { Evidence = [.. doubts.Select(doubt => doubt.Figure)], Suggests = Causes, LookAtNext = Next });
         }
     }
 
+    private static bool IsBefore(IReadOnlyList<(Reading Reading, double Value)> all, int place, string code)
+    {
+        for (var i = 0; i < place; i++)
+        {
+            if (IsSame(all[i].Reading.Test, code))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static bool IsSame(string a, string b) => ReferenceEquals(a, b) || a.Equals(b, StringComparison.OrdinalIgnoreCase);
+
     private static (Said Text, EvidenceFigure Figure)? Doubt(VisitFacts visit, Reading reading, double value, FindingThresholds thresholds)
     {
         var test = TestCatalogue.Find(reading.Test, visit.History.Firm)!;
         var unit = test.Units[0];
-        var (point, amount) = (TestTexts.NameOfPoint(reading.At), new Amount(value, unit));
         var confirmed = reading.Confirmed == true ? WasConfirmed : Nothing;
         if (ReadingDoubts.IsBeyond(test, value))
         {
             return (
-                new Said(Beyond, test.Name, point, amount, new Text(Range(test, unit, Language.English), Range(test, unit, Language.Spanish), Range(test, unit, Language.Portuguese)), confirmed),
+                new Said(Beyond, test.Name, TestTexts.NameOfPoint(reading.At), new Amount(value, unit), new Text(Range(test, unit, Language.English), Range(test, unit, Language.Spanish), Range(test, unit, Language.Portuguese)), confirmed),
                 new EvidenceFigure(Result, value, unit, LimitLow: test.Lowest ?? 0, LimitHigh: test.Highest));
         }
 
         // After a drain or a clean, while it stands and while the water settles, the last six tell nothing.
-        if (visit.Record.Running == false || IsFresh(visit.Record) || EnteredValues.Before(visit, reading, ReadingDoubts.LookBack, FurthestBack) is not { Count: >= ReadingDoubts.Fewest } last)
+        Span<double> last = stackalloc double[ReadingDoubts.LookBack];
+        if (visit.Record.Running == false || IsFresh(visit.Record) || EnteredValues.Before(visit, reading, last, FurthestBack) is not (>= ReadingDoubts.Fewest and var count))
         {
             return null;
         }
 
-        var (median, limit) = (Statistics.Median(last), thresholds.SuspectTimes);
+        var (median, limit) = (Statistics.MedianInPlace(last[..count]), thresholds.SuspectTimes);
         if (!ReadingDoubts.IsFar(test, value, median, limit.Value) || (reading.Confirmed != true && IsPlain(visit, reading, value, median)) || visit.Unsettled is not null)
         {
             return null;
         }
 
+        var (point, amount) = (TestTexts.NameOfPoint(reading.At), new Amount(value, unit));
         return ReadingDoubts.Most(test) is { } most
             ? (new Said(FarApart, test.Name, point, amount, new Amount(median, unit), new Amount(most, unit), limit.Basis, confirmed),
                 new EvidenceFigure(Result, value, unit, LimitLow: median - most, LimitHigh: median + most))
