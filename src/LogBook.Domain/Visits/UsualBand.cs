@@ -19,9 +19,6 @@ internal static class UsualBand
     /// <summary>Spreads that are still usual.</summary>
     private const double Spreads = 4;
 
-    /// <summary>Beyond this factor a value is always far (findings.md: five times the median of the last six).</summary>
-    private const double MostTimes = 5;
-
     /// <summary>Within so many steps of the kit two values are no different.</summary>
     private const double Steps = 3;
 
@@ -36,7 +33,8 @@ internal static class UsualBand
     /// <param name="value">The value, in the test's first unit.</param>
     /// <param name="last">Last values, oldest first, in the same unit; at least one.</param>
     /// <param name="step">Step in which it was read, in the same unit.</param>
-    public static bool IsFar(TestInfo test, double value, IReadOnlyList<double> last, double step) => test.Code switch
+    /// <param name="mostTimes">Beyond this factor a value is always far: the threshold of doubtful results.</param>
+    public static bool IsFar(TestInfo test, double value, IReadOnlyList<double> last, double step, double mostTimes) => test.Code switch
     {
         // Load moves between nothing and all.
         TestCodes.Load => false,
@@ -45,8 +43,8 @@ internal static class UsualBand
         TestCodes.Ph => IsApart(value, last, 0.5, 1.5),
         TestCodes.Temperature or TestCodes.Approach => IsApart(value, last, 6, 15),
         TestCodes.Orp => IsApart(value, last, 120, 400),
-        TestCodes.Conductivity or TestCodes.Tds => IsTimes(value, last, 1.25, step),
-        _ => IsTimes(value, last, 1.5, step),
+        TestCodes.Conductivity or TestCodes.Tds => IsTimes(value, last, 1.25, step, mostTimes),
+        _ => IsTimes(value, last, 1.5, step, mostTimes),
     };
 
     /// <summary>Whether a value is many times the usual or a small part of it.</summary>
@@ -54,12 +52,13 @@ internal static class UsualBand
     /// <param name="last">Last values, oldest first.</param>
     /// <param name="least">Factor that is never asked about.</param>
     /// <param name="step">Difference that can be read at all.</param>
-    public static bool IsTimes(double value, IReadOnlyList<double> last, double least, double step)
+    /// <param name="most">Factor beyond which it is always far.</param>
+    public static bool IsTimes(double value, IReadOnlyList<double> last, double least, double step, double most)
     {
         var median = VisitChecksReadings.Median(last);
         var logs = last.Where(v => v > 0).Select(v => Math.Log(v)).ToList();
         var spread = logs.Count == 0 ? 0 : SpreadOf(logs);
-        var times = Math.Clamp(Math.Exp(Spreads * spread), least, MostTimes);
+        var times = Math.Clamp(Math.Exp(Spreads * spread), least, most);
         bool Far(double usual) => Math.Abs(value - usual) > Steps * step && (value > usual * times || value < usual / times);
         return Far(median) && Far(last[^1]);
     }

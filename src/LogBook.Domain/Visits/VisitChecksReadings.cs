@@ -58,16 +58,16 @@ internal sealed class VisitChecksReadings(VisitContext context, IssueList issues
         }
 
         var field = reading.Value is null ? path + ".drops" : path + ".value";
-        var unit = test.Units[0];
+        var amount = Shown(value, test.Units[0]);
         if (ReadingDoubts.IsBeyond(test, value))
         {
-            issues.Ask(field, VisitChecksTexts.BeyondLimits, test.Name, Shown(value), unit, Limits(test));
+            issues.Ask(field, VisitChecksTexts.BeyondLimits, test.Name, amount, Limits(test));
             return;
         }
 
         if (Whole(record, reading, value) is { } whole)
         {
-            issues.Ask(field, VisitChecksTexts.PartAboveWhole, test.Name, Shown(value), unit, whole.Name, Shown(whole.Value));
+            issues.Ask(field, VisitChecksTexts.PartAboveWhole, test.Name, amount, whole.Name, Shown(whole.Value));
             return;
         }
 
@@ -81,15 +81,15 @@ internal sealed class VisitChecksReadings(VisitContext context, IssueList issues
         }
 
         var median = Median(last);
-        if (UsualBand.IsFar(test, value, last, Math.Max(test.Step ?? 0, reading.PerDrop ?? 0)))
+        if (UsualBand.IsFar(test, value, last, Math.Max(test.Step ?? 0, reading.PerDrop ?? 0), context.Firm.Engine.For(draft.Site, record.System).Thresholds.SuspectTimes.Value))
         {
             if (Slip(test, value, median) is { } slip)
             {
-                issues.Ask(field, VisitChecksTexts.Slip, test.Name, Shown(value), unit, Shown(median), slip);
+                issues.Ask(field, VisitChecksTexts.Slip, test.Name, amount, Shown(median), slip);
             }
             else
             {
-                issues.Ask(field, VisitChecksTexts.FarFromUsual, test.Name, Shown(value), unit, Shown(median));
+                issues.Ask(field, VisitChecksTexts.FarFromUsual, test.Name, amount, Shown(median));
             }
         }
     }
@@ -99,7 +99,7 @@ internal sealed class VisitChecksReadings(VisitContext context, IssueList issues
         var limits = context.LastWithLimits(draft, record.System, reading, ReadingDoubts.LookBack).Where(p => p.Qualifier == sign).Select(p => p.Value).ToList();
         if (limits.Count > 0 && limits.TrueForAll(limit => value > TimesLimit * limit || value < limit / TimesLimit))
         {
-            issues.Ask(path, VisitChecksTexts.FarFromUsual, test.Name, sign + " " + Shown(value), test.Units[0], sign + " " + Shown(limits[^1]));
+            issues.Ask(path, VisitChecksTexts.FarFromUsual, test.Name, sign + " " + Shown(value, test.Units[0]), sign + " " + Shown(limits[^1]));
         }
     }
 
@@ -144,7 +144,7 @@ internal sealed class VisitChecksReadings(VisitContext context, IssueList issues
     {
         foreach (var (field, here, among) in ProbeTwin.Differing(record, probe, context.Firm))
         {
-            issues.Ask($"{path}.{field}", VisitChecksTexts.SaidTwice, field, Shown(here), UnitCodes.MicrosiemensPerCm, Shown(among));
+            issues.Ask($"{path}.{field}", VisitChecksTexts.SaidTwice, field, Shown(here, UnitCodes.MicrosiemensPerCm), Shown(among));
         }
     }
 
@@ -158,4 +158,9 @@ internal sealed class VisitChecksReadings(VisitContext context, IssueList issues
 
     /// <summary>Four figures are enough to see what is wrong.</summary>
     private string Shown(double value) => VisitChecksTexts.Number(value, context.Language);
+
+    // The name of the test says already that it is a pH.
+    private string Shown(double value, string unit) => unit == UnitCodes.Ph || Languages.Shown.Unit(unit, context.Language) is not { Length: > 0 } shown
+        ? Shown(value)
+        : Shown(value) + "\u00a0" + shown;
 }

@@ -6,29 +6,29 @@ namespace LogBook.Domain.Visits;
 internal static class VisitChecksTexts
 {
     public static readonly Text BeyondLimits = new(
-        "Please read again: {0} {1}\u00a0{2} is outside {3}",
-        "Lea de nuevo, por favor: {0} {1}\u00a0{2} está fuera de {3}",
-        "Leia novamente, por favor: {0} {1}\u00a0{2} está fora de {3}");
+        "Please read again: {0} {1} is outside {2}",
+        "Lea de nuevo, por favor: {0} {1} está fuera de {2}",
+        "Leia novamente, por favor: {0} {1} está fora de {2}");
 
     public static readonly Text FarFromUsual = new(
-        "Please read again: {0} {1}\u00a0{2}, usual here is {3}",
-        "Lea de nuevo, por favor: {0} {1}\u00a0{2}, lo habitual aquí es {3}",
-        "Leia novamente, por favor: {0} {1}\u00a0{2}, o habitual aqui é {3}");
+        "Please read again: {0} {1}, usual here is {2}",
+        "Lea de nuevo, por favor: {0} {1}, lo habitual aquí es {2}",
+        "Leia novamente, por favor: {0} {1}, o habitual aqui é {2}");
 
     public static readonly Text Slip = new(
-        "Please read again: {0} {1}\u00a0{2}, usual here is {3}; the unit or the point may have slipped ({4})",
-        "Lea de nuevo, por favor: {0} {1}\u00a0{2}, lo habitual aquí es {3}; puede haber un error de unidad o de coma ({4})",
-        "Leia novamente, por favor: {0} {1}\u00a0{2}, o habitual aqui é {3}; pode haver erro de unidade ou de vírgula ({4})");
+        "Please read again: {0} {1}, usual here is {2}; the unit or the point may have slipped ({3})",
+        "Lea de nuevo, por favor: {0} {1}, lo habitual aquí es {2}; puede haber un error de unidad o de coma ({3})",
+        "Leia novamente, por favor: {0} {1}, o habitual aqui é {2}; pode haver erro de unidade ou de vírgula ({3})");
 
     public static readonly Text PartAboveWhole = new(
-        "Please read again: {0} {1}\u00a0{2} is more than {3}\u00a0{4}",
-        "Lea de nuevo, por favor: {0} {1}\u00a0{2} es más que {3}\u00a0{4}",
-        "Leia novamente, por favor: {0} {1}\u00a0{2} é mais que {3}\u00a0{4}");
+        "Please read again: {0} {1} is more than {2}\u00a0{3}",
+        "Lea de nuevo, por favor: {0} {1} es más que {2}\u00a0{3}",
+        "Leia novamente, por favor: {0} {1} é mais que {2}\u00a0{3}");
 
     public static readonly Text SaidTwice = new(
-        "Please read again: {0} {1}\u00a0{2} here, {3} among the readings",
-        "Lea de nuevo, por favor: {0} {1}\u00a0{2} aquí, {3} entre las lecturas",
-        "Leia novamente, por favor: {0} {1}\u00a0{2} aqui, {3} entre as leituras");
+        "Please read again: {0} {1} here, {2} among the readings",
+        "Lea de nuevo, por favor: {0} {1} aquí, {2} entre las lecturas",
+        "Leia novamente, por favor: {0} {1} aqui, {2} entre as leituras");
 
     public static readonly Text Lower = new(
         "Please read again: {0} {1} is lower than {2} last time, and neither reset nor replacement is noted",

@@ -330,6 +330,29 @@ public sealed class VisitChecksTests
         Assert.Equal(message, Assert.Single(issues).Message);
     }
 
+    [Theory]
+    [InlineData("conductivity", 1200, 4000, "uS/cm", "Please read again: Conductivity 4,000\u00a0µS/cm, usual here is 1,200")]
+    [InlineData("pH", 8, 11.5, "[pH]", "Please read again: pH 11.5, usual here is 8")]
+    public void Check_UnitsAreWordedForPeople(string test, double usual, double value, string unit, string message)
+    {
+        var issue = Assert.Single(Check(At(6, With(Value(test, value, unit))), Weekly(6, _ => With(Value(test, usual, unit)))));
+
+        Assert.Equal(message, issue.Message);
+    }
+
+    [Theory]
+    [InlineData(5, 1)]
+    [InlineData(12, 0)]
+    public void Check_ThresholdOfDoubtfulResults_BoundsWhatIsUsual(double suspectTimes, int asked)
+    {
+        // Values that scatter by half a power of ten and more: seven times the median is beyond the default, not beyond twelve times.
+        double[] rough = [10, 60, 12, 100, 20, 80];
+        var firm = new Domain.History.FirmSetUp(Examples.Firm().Document) { Engine = Domain.Assessments.EngineSettings.Of([new Domain.Assessments.EngineSettingChange("thresholds:suspectTimes", suspectTimes)]) };
+        var previous = Weekly(6, i => With(Value("chloride", rough[i], "mg/L")));
+
+        Assert.Equal(asked, VisitChecks.Check(At(6, With(Value("chloride", 410, "mg/L"))), new VisitContext(firm, previous)).Count);
+    }
+
     [Fact]
     public void CheckField_OneField_TellsOnlyOfItAndAsTheWholeCheckDoes()
     {
