@@ -195,9 +195,9 @@ public static class FigureTexts
             new("Runs out about", "Se agota hacia", "Acaba por volta de"),
             new(
                 new(
-                    "Usable volume now over use a day",
-                    "Volumen útil ahora entre uso por día",
-                    "Volume útil agora sobre uso por dia"),
+                    "Usable volume now over use a day of running",
+                    "Volumen útil ahora entre uso por día de marcha",
+                    "Volume útil agora sobre uso por dia de operação"),
                 Balance)),
         [FigureCodes.PumpOutput] = (
             new("Pump output", "Caudal de la bomba", "Vazão da bomba"),

@@ -6,6 +6,9 @@ namespace LogBook.Domain.Clocks;
 /// <summary>Days on which a plant runs, by its seasons and known stops.</summary>
 internal static class OperatingDays
 {
+    // A use next to nothing reaches beyond any calendar.
+    private const int LongestForecastDays = 4000;
+
     /// <summary>Whether the plant runs on a day; a plant without a pattern runs always.</summary>
     public static bool Runs(Operation? operation, DateOnly day)
     {
@@ -48,6 +51,23 @@ internal static class OperatingDays
         }
 
         return days;
+    }
+
+    /// <summary>The day on which so many days of running after one are over.</summary>
+    public static DateOnly After(Operation? operation, DateOnly day, int running)
+    {
+        if (operation is null || (operation.Stops.Count == 0 && operation.Seasons.Count == 0))
+        {
+            return day.AddDays(Math.Min(running, LongestForecastDays));
+        }
+
+        for (var i = 0; running > 0 && i < LongestForecastDays; i++)
+        {
+            day = day.AddDays(1);
+            running -= Runs(operation, day) ? 1 : 0;
+        }
+
+        return day;
     }
 
     private static bool IsIn(Season season, DateOnly day)

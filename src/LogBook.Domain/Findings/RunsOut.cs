@@ -1,7 +1,6 @@
 using LogBook.Domain.Clocks;
 using LogBook.Domain.Estimates;
 using LogBook.Domain.Languages;
-using LogBook.Domain.Sites;
 
 namespace LogBook.Domain.Findings;
 
@@ -12,8 +11,6 @@ namespace LogBook.Domain.Findings;
 /// </remarks>
 public sealed class RunsOut : IDailyRule
 {
-    private const int LongestForecastDays = 1000;
-
     private static readonly Text Says = new(
         "Drum {0} runs out about {1} to {2}; chance of empty before {3}: {4} (limits {5} and {6}, {7}).",
         "El bidón {0} se agota hacia {1} a {2}; probabilidad de vacío antes de {3}: {4} (límites {5} y {6}, {7}).",
@@ -98,7 +95,7 @@ public sealed class RunsOut : IDailyRule
         }
 
         var days = run.DaysToEmpty.Value;
-        var (first, last) = (After(operation, read.Day, (int)Math.Max(0, days.Low)), After(operation, read.Day, (int)Math.Ceiling(days.High)));
+        var (first, last) = (OperatingDays.After(operation, read.Day, (int)Math.Max(0, days.Low)), OperatingDays.After(operation, read.Day, (int)Math.Ceiling(days.High)));
         return Verdict.Found(about, new Indication(
             chance > act ? Severity.Act : Severity.Plan,
             new Said(
@@ -121,18 +118,6 @@ public sealed class RunsOut : IDailyRule
             Suggests = Causes,
             LookAtNext = Next,
         });
-    }
-
-    private static DateOnly After(Operation? operation, DateOnly day, int running)
-    {
-        // A use next to nothing reaches beyond any calendar.
-        for (var i = 0; running > 0 && i < LongestForecastDays; i++)
-        {
-            day = day.AddDays(1);
-            running -= OperatingDays.Runs(operation, day) ? 1 : 0;
-        }
-
-        return day;
     }
 
     /// <summary>Day of the next visit: the interval agreed, else the median of the last six intervals; never before tomorrow.</summary>

@@ -1,3 +1,4 @@
+using LogBook.Domain.Clocks;
 using LogBook.Domain.Estimates;
 using LogBook.Domain.History;
 using LogBook.Domain.Sites;
@@ -68,8 +69,8 @@ internal static class AheadReader
         {
             UsePerDayL = use?.Value,
             UsePerDayUncertaintyL = use?.StandardUncertainty,
-            From = days is { } known && known.Low < FarthestDays ? read.Day.AddDays((int)Math.Max(0, known.Low)) : null,
-            To = days is { High: < FarthestDays } near ? read.Day.AddDays((int)Math.Ceiling(Math.Max(0, near.High))) : null,
+            From = days is { } known && known.Low < FarthestDays ? OperatingDays.After(latest.History.System.Operation, read.Day, (int)Math.Max(0, known.Low)) : null,
+            To = days is { High: < FarthestDays } near ? OperatingDays.After(latest.History.System.Operation, read.Day, (int)Math.Ceiling(Math.Max(0, near.High))) : null,
             CapacityL = drum.CapacityL,
         };
     }
