@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Text.Json;
 using LogBook.Application.Data;
 using LogBook.Application.Data.Conventions;
@@ -19,6 +20,11 @@ namespace LogBook.Application.Visits;
 public sealed partial class VisitIntake(
     LogBookStore store, SetUpStore setUp, AssessmentKeeper assessments, TimeProvider clock, LogBookOptions options, ILogger<VisitIntake> logger)
 {
+    /// <summary>Name under which the parts of an intake can be listened to: "check" and "assess"; what is left is the saving.</summary>
+    public const string Source = "LogBook.Intake";
+
+    private static readonly ActivitySource Parts = new(Source);
+
     // The usual value of a test is the median of its last six; a test may be missing on some visits.
     private const int VisitsCompared = 12;
 
@@ -31,6 +37,7 @@ public sealed partial class VisitIntake(
         }
 
         var firm = await setUp.FirmAsync(viewer, withRetired: true, cancellationToken);
+        using var checking = Parts.StartActivity("check");
         var read = ExchangeReader.ReadAndCheck(Wrapped(visitJson), firm, viewer.Language);
         if (read.Document is not { } document)
         {
@@ -49,6 +56,7 @@ public sealed partial class VisitIntake(
             return await ReceiptAsync(viewer, visitJson, cancellationToken) ?? new IntakeOutcome.Refused([.. issues.Where(issue => issue.Blocks)]);
         }
 
+        checking?.Stop();
         for (var attempt = 1; ; attempt++)
         {
             try
@@ -142,6 +150,7 @@ public sealed partial class VisitIntake(
 
     private async Task AssessAsync(Viewer viewer, IEnumerable<int> systems, CancellationToken cancellationToken)
     {
+        using var assessing = Parts.StartActivity("assess");
         foreach (var system in systems)
         {
             try
