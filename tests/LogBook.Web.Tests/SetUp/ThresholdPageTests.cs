@@ -59,6 +59,25 @@ public sealed class ThresholdPageTests
     }
 
     [Fact]
+    public async Task Undo_WithSomethingTyped_KeepsItInTheForm()
+    {
+        await using var pages = await SetUpPages.ForAsync();
+        var form = pages.Open<ThresholdPage>(ThresholdLinks.One(Pulses, null));
+        SetUpPages.Fill(form, ("value", "4.5"), ("why", "old registers"));
+        SetUpPages.SaveWell(form);
+        form.WaitForAssertion(() => Assert.Equal("4.5 %", Plain(form.Find("#in-force"))));
+
+        SetUpPages.Fill(form, ("value", "5.5"), ("why", "worse than thought"));
+        form.Find("#threshold-undo").Click();
+        form.WaitForAssertion(() => Assert.Equal("3 %", Plain(form.Find("#in-force"))));
+
+        Assert.Equal("5.5", form.Find("#f-value").GetAttribute("value"));
+        SetUpPages.SaveWell(form);
+        form.WaitForAssertion(() => Assert.Equal("5.5 %", Plain(form.Find("#in-force"))));
+        Assert.Equal(5.5, await InForceAsync(pages));
+    }
+
+    [Fact]
     public async Task Reset_AsksForAReasonFirst()
     {
         await using var pages = await SetUpPages.ForAsync();

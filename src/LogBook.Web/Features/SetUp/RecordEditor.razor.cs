@@ -69,6 +69,9 @@ public sealed partial class RecordEditor
     [Parameter, EditorRequired]
     public string Back { get; set; } = "/setup";
 
+    /// <summary>Whether something was typed since the last save.</summary>
+    public bool IsTouched => Form.IsTouched;
+
     private FormGroup Group { get; set; } = default!;
 
     private FormState Form { get; set; } = default!;
