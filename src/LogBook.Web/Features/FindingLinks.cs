@@ -1,8 +1,11 @@
+using LogBook.Application.Data;
 using LogBook.Application.Reviews;
 using LogBook.Domain.Findings;
 using LogBook.Domain.Languages;
 using LogBook.Web.Components;
+using LogBook.Web.Features.Attention;
 using LogBook.Web.Features.Records;
+using LogBook.Web.Features.SetUp;
 using LogBook.Web.Features.Shelf;
 
 namespace LogBook.Web.Features;
@@ -11,11 +14,13 @@ namespace LogBook.Web.Features;
 public static class FindingLinks
 {
     /// <summary>Records to open next; empty where Site history is the place to look.</summary>
-    public static IReadOnlyList<(string Address, Text Name)> Of(FindingKey key)
+    /// <param name="key">The finding.</param>
+    /// <param name="mayKeepSetUp">Whether the reader may open records of the set-up.</param>
+    public static IReadOnlyList<(string Address, Text Name)> Of(FindingKey key, bool mayKeepSetUp)
     {
         if (key.Site is not { } site)
         {
-            return [];
+            return [.. OfFirm(key, mayKeepSetUp)];
         }
 
         var places = new List<(string, Text)>();
@@ -51,5 +56,25 @@ public static class FindingLinks
         }
 
         return places;
+    }
+
+    // About a hand meter, a reagent lot or somebody's records: what it is about stands in the subject.
+    private static IEnumerable<(string Address, Text Name)> OfFirm(FindingKey key, bool mayKeepSetUp)
+    {
+        foreach (var (name, code) in key.About.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(part => part.Split(':', 2)).Where(part => part.Length == 2).Select(part => (part[0], part[1])))
+        {
+            switch (name)
+            {
+                case "person":
+                    yield return (ReadingLinks.VisitsBy(code), AttentionTexts.VisitsOfPerson);
+                    break;
+                case "instrument" when mayKeepSetUp:
+                    yield return (SetUpLinks.Record(SetUpKind.Instrument, code), AttentionTexts.Instrument);
+                    break;
+                case "lot" when mayKeepSetUp:
+                    yield return (SetUpLinks.Record(SetUpKind.Lot, code), AttentionTexts.Lot);
+                    break;
+            }
+        }
     }
 }

@@ -97,7 +97,7 @@ public sealed class ClocksPagesTests
     [InlineData(FindingKinds.ClockDue, "/sites/YAF-1/clocks")]
     [InlineData(FindingKinds.MicrobiologyHigh, "/sites/YAF-1/clocks")]
     public void Finding_LeadsToItsRecord(string kind, string address) =>
-        Assert.Equal(address, Assert.Single(FindingLinks.Of(new FindingKey("YAF-1", "CT-1", kind, "", new DateOnly(2026, 1, 1)))).Address);
+        Assert.Equal(address, Assert.Single(FindingLinks.Of(new FindingKey("YAF-1", "CT-1", kind, "", new DateOnly(2026, 1, 1)), true)).Address);
 
     private static async Task<int?> FillAsync(ReadingFirm firm)
     {

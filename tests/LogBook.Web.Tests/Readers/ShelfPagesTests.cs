@@ -71,7 +71,7 @@ public sealed class ShelfPagesTests
     [InlineData(FindingKinds.RunsOut, "/shelf?site=YAF-1")]
     [InlineData(FindingKinds.MakeUpChanged, "/shelf/make-up?site=YAF-1")]
     public void Finding_LeadsToTheShelf(string kind, string address) =>
-        Assert.Equal(address, Assert.Single(FindingLinks.Of(new LogBook.Application.Reviews.FindingKey("YAF-1", "CT-1", kind, "", new DateOnly(2026, 1, 1)))).Address);
+        Assert.Equal(address, Assert.Single(FindingLinks.Of(new LogBook.Application.Reviews.FindingKey("YAF-1", "CT-1", kind, "", new DateOnly(2026, 1, 1)), true)).Address);
 
     [Fact]
     public async Task Templates_AllAreOffMarkedAndSourced_UntilOneIsTakenOver()

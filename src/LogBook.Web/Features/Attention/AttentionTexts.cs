@@ -22,6 +22,9 @@ public static class AttentionTexts
     public static readonly Text Suggests = new("What the evidence suggests", "Lo que sugiere la evidencia", "O que a evidência sugere");
     public static readonly Text LookNext = new("What to look at next", "Qué mirar a continuación", "O que olhar a seguir");
     public static readonly Text ToHistory = new("Site history at that day", "Historial del sitio en ese día", "Histórico do local naquele dia");
+    public static readonly Text VisitsOfPerson = new("Visits of this person", "Visitas de esta persona", "Visitas desta pessoa");
+    public static readonly Text Instrument = new("The instrument", "El instrumento", "O instrumento");
+    public static readonly Text Lot = new("The reagent lot", "El lote de reactivo", "O lote de reagente");
     public static readonly Text ToVisit = new("The visit where it was first seen", "La visita en que se vio primero", "A visita em que foi vista primeiro");
     public static readonly Text Earlier = new("The same trouble was closed before; it was first seen then on {0}.", "El mismo problema se cerró antes; entonces se vio primero el {0}.", "O mesmo problema foi encerrado antes; naquela vez foi visto primeiro em {0}.");
     public static readonly Text Until = new("asleep until {0}", "aplazado hasta {0}", "adiada até {0}");
