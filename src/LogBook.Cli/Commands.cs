@@ -7,6 +7,7 @@ using LogBook.Application.Backups;
 using LogBook.Application.Data;
 using LogBook.Application.Demo;
 using LogBook.Application.Imports;
+using LogBook.Application.RecordPacks;
 using LogBook.Application.Reviews;
 using LogBook.Application.Summaries;
 using LogBook.Domain.Exchange;
@@ -30,7 +31,7 @@ internal static class Commands
     private static readonly Option<DateOnly?> AsOf = DayOption("--as-of", "Day at whose end the records are looked at (YYYY-MM-DD, UTC); the last moment in the data when absent.");
 
     /// <summary>Every verb.</summary>
-    public static IEnumerable<Command> All() => [Import(), Export(), Findings(), Assess(), Demo(), Summary(), Verify(), Users.Command(), Backup(), Restore(), Simulate.Command()];
+    public static IEnumerable<Command> All() => [Import(), Export(), Findings(), Assess(), Demo(), Summary(), Records(), Verify(), Users.Command(), Backup(), Restore(), Simulate.Command()];
 
     /// <summary>A verb that works on an open database.</summary>
     internal static Command Verb(string name, string description, IEnumerable<Symbol> symbols, Func<Session, ParseResult, CancellationToken, Task<int>> act, Func<ParseResult, bool>? prepare = null)
@@ -232,6 +233,33 @@ internal static class Commands
             await File.WriteAllTextAsync(Path.Combine(directory.FullName, $"{id}.html"), SummaryHtml.Render(summary), cancellationToken);
             await File.WriteAllTextAsync(Path.Combine(directory.FullName, $"{id}.txt"), SummaryPlainText.Render(summary), cancellationToken);
             Console.WriteLine(SummaryHeader.Subject(summary));
+            return 0;
+        });
+    }
+
+    private static Command Records()
+    {
+        var site = new Option<string>("--site") { Description = "Code of the site.", Required = true };
+        var from = DayOption("--from", "First day (YYYY-MM-DD, in the site's zone); a year before the last when absent.");
+        var to = DayOption("--to", "Last day (YYYY-MM-DD, in the site's zone); today when absent.");
+        var folder = new Option<DirectoryInfo>("--out") { Description = "Folder for the file.", Required = true };
+        var language = LanguageOption();
+        return Verb("records", "Write the record pack of a site: PDF, workbook and checksums in one zip.", [site, from, to, folder, language], async (session, parsed, cancellationToken) =>
+        {
+            var reader = session.Get<RecordPackReader>();
+            var code = parsed.GetRequiredValue(site);
+            var preview = await reader.PreviewAsync(Session.Self, code, parsed.GetValue(from), parsed.GetValue(to), cancellationToken);
+            if (preview is null || await reader.ReadAsync(Session.Self, code, preview.From, preview.To, cancellationToken) is not { } pack)
+            {
+                Console.Error.WriteLine(preview is null ? $"--site: there is no site '{code}'." : "--to: the last day is before the first.");
+                return Session.Refused;
+            }
+
+            var file = RecordPackMaker.Make(pack, parsed.GetValue(language) ?? Language.English, cancellationToken: cancellationToken);
+            var directory = parsed.GetRequiredValue(folder);
+            directory.Create();
+            await File.WriteAllBytesAsync(Path.Combine(directory.FullName, file.Name), file.Zip, cancellationToken);
+            Console.WriteLine($"{file.Name}: {file.Visits} visits, {file.Results} results.");
             return 0;
         });
     }

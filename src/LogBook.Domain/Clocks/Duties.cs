@@ -110,10 +110,11 @@ public static class Duties
             return SampledAt(latest, test);
         }
 
-        var watched = history.Firm.Rules.Any(other => TestCodes.Legionella.Equals(other.Test, StringComparison.OrdinalIgnoreCase)
-            && history.System.Rules.Contains(other.Code, StringComparer.OrdinalIgnoreCase));
-        return (watched ? Counts.Take(1) : Counts).Select(count => SampledAt(latest, count)).Max();
+        return (WatchesLegionella(history) ? Counts.Take(1) : Counts).Select(count => SampledAt(latest, count)).Max();
     }
+
+    internal static bool WatchesLegionella(SystemHistory history) => history.Firm.Rules.Any(other => TestCodes.Legionella.Equals(other.Test, StringComparison.OrdinalIgnoreCase)
+        && history.System.Rules.Contains(other.Code, StringComparer.OrdinalIgnoreCase));
 
     private static Duty? Retest(SystemHistory history, VisitFacts latest, Rule rule)
     {
@@ -219,7 +220,7 @@ public static class Duties
 
     private static bool IsVersionOf(Rule version, Rule rule) => version.Code.Equals(rule.Code, StringComparison.OrdinalIgnoreCase);
 
-    private static bool IsInBand(Reading reading, Rule rule) => IsTaken(reading) && ResultBands.Of(rule, reading) is not null;
+    internal static bool IsInBand(Reading reading, Rule rule) => IsTaken(reading) && ResultBands.Of(rule, reading) is not null;
 
     // Results come in late: the newest sample need not stand in the newest visit.
     private static DateTime? SampledAt(VisitFacts latest, string test) => Sampled(latest, test).At;
@@ -315,7 +316,7 @@ public static class Duties
 
     private static Operation? OperationOf(SystemHistory history, Rule rule) => rule.OperatingDaysOnly == true ? history.System.Operation : null;
 
-    private static bool IsTaken(Reading reading) => reading.NotTaken is null or SystemVisit.ResultPending;
+    internal static bool IsTaken(Reading reading) => reading.NotTaken is null or SystemVisit.ResultPending;
 
-    private static DateTime TakenAt(SystemVisit visit, Reading reading) => (reading.TakenAt ?? visit.Visit.Arrived).Utc;
+    internal static DateTime TakenAt(SystemVisit visit, Reading reading) => (reading.TakenAt ?? visit.Visit.Arrived).Utc;
 }

@@ -74,7 +74,7 @@ public sealed class SummaryBuilder
             Needs = [.. Needs()],
             Systems = [.. Visit.Systems.Select(SystemOf)],
             Cautions = [.. Cautions()],
-            Signatures = [.. Visit.Signatures.Select(SignatureLine)],
+            Signatures = [.. Visit.Signatures.Select(signature => ResultWords.SignatureOf(signature, _language))],
         };
     }
 
@@ -126,41 +126,11 @@ public sealed class SummaryBuilder
             + (reading.Source is { } source ? " (" + VisitTexts.NameOf(source).In(_language) + ")" : string.Empty);
         return new SummaryResult(
             name,
-            ValueOf(reading),
-            range is null ? string.Empty : RangeWords(range),
-            StandingOf(standing).In(_language),
+            ResultWords.ValueOf(reading, _language),
+            range is null ? string.Empty : ResultWords.RangeOf(range, _language),
+            ResultWords.StandingOf(standing).In(_language),
             standing is RangeStanding.Above or RangeStanding.Below);
     }
-
-    private string ValueOf(Reading reading)
-    {
-        if (reading.NotTaken is { } reason)
-        {
-            return SummaryTexts.NotTaken.In(_language, reason);
-        }
-
-        if (reading.NotQuantifiable == true)
-        {
-            return SummaryTexts.NotQuantifiable.In(_language);
-        }
-
-        if (RangeJudgement.NumberOf(reading) is not { } number)
-        {
-            return SummaryTexts.Pending.In(_language);
-        }
-
-        var basis = reading.Basis is { } named ? " " + named : string.Empty;
-        return (reading.Qualifier is { } qualifier ? qualifier + " " : string.Empty) + Shown.Entered(number, reading.Unit ?? "1", _language) + basis;
-    }
-
-    private string RangeWords(TestRange range) => (range.Low, range.High) switch
-    {
-        // pH stands before its number, and once is enough.
-        ({ } low, { } high) => Shown.EnteredRange(low, high, range.Unit, _language),
-        ({ } low, null) => SummaryTexts.AtLeast.In(_language, Shown.Entered(low, range.Unit, _language)),
-        (null, { } high) => SummaryTexts.AtMost.In(_language, Shown.Entered(high, range.Unit, _language)),
-        _ => string.Empty,
-    };
 
     private IEnumerable<SummaryFigure> FiguresOf(string system) => _source.Figures
         .Where(figure => string.Equals(figure.System, system, StringComparison.OrdinalIgnoreCase) && figure.Estimate is not null)
@@ -256,17 +226,6 @@ public sealed class SummaryBuilder
         yield return SummaryTexts.DeferCaution.In(_language);
     }
 
-    private string SignatureLine(Signature signature)
-    {
-        var whose = (signature.By == SignedBy.Technician ? SummaryTexts.Technician : SummaryTexts.OfCustomer).In(_language);
-        return (signature.Name, signature.AbsentReason) switch
-        {
-            ({ } name, _) => SummaryTexts.Signed.In(_language, whose, name + (signature.Role is { } role ? " (" + role + ")" : string.Empty)),
-            (null, { } reason) => SummaryTexts.NotSigned.In(_language, whose, reason),
-            _ => SummaryTexts.NotSignedNoReason.In(_language, whose),
-        };
-    }
-
     private string WithReason(string text, string? reason) => string.IsNullOrWhiteSpace(reason) ? text : SummaryTexts.ReasonGiven.In(_language, text, reason);
 
     private string? DueOf(VisitAction action) => action.Due is { } due ? SummaryTexts.DueBy.In(_language, Shown.Day(due, _language)) : null;
@@ -301,14 +260,5 @@ public sealed class SummaryBuilder
         Severity.Act => SummaryTexts.BeforeLeaving,
         Severity.Plan => SummaryTexts.ByNextVisit,
         _ => SummaryTexts.KeepEye,
-    };
-
-    private static Text StandingOf(RangeStanding standing) => standing switch
-    {
-        RangeStanding.Inside => SummaryTexts.Inside,
-        RangeStanding.Above => SummaryTexts.Above,
-        RangeStanding.Below => SummaryTexts.Below,
-        RangeStanding.Undecided => SummaryTexts.Undecided,
-        _ => SummaryTexts.NoRange,
     };
 }

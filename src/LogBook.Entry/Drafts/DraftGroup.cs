@@ -1,7 +1,7 @@
 using System.Globalization;
 using LogBook.Domain.Exchange;
 using LogBook.Domain.Languages;
-using LogBook.Entry.Numbers;
+using LogBook.Domain.Numbers;
 
 namespace LogBook.Entry.Drafts;
 

@@ -3,7 +3,7 @@ using LogBook.Domain.Exchange;
 using LogBook.Domain.Languages;
 using LogBook.Domain.Quantities;
 using LogBook.Domain.Visits;
-using LogBook.Entry.Numbers;
+using LogBook.Domain.Numbers;
 
 namespace LogBook.Entry.Drafts;
 

@@ -1,4 +1,4 @@
-using LogBook.Entry.Numbers;
+using LogBook.Domain.Numbers;
 
 namespace LogBook.Entry.Drafts;
 

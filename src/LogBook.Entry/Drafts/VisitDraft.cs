@@ -4,7 +4,7 @@ using LogBook.Domain.Exchange;
 using LogBook.Domain.Languages;
 using LogBook.Domain.Sites;
 using LogBook.Domain.Visits;
-using LogBook.Entry.Numbers;
+using LogBook.Domain.Numbers;
 
 namespace LogBook.Entry.Drafts;
 

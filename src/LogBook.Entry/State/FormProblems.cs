@@ -1,6 +1,6 @@
 using LogBook.Domain.Programmes;
 using LogBook.Entry.Drafts;
-using LogBook.Entry.Numbers;
+using LogBook.Domain.Numbers;
 using LogBook.Entry.Texts;
 
 namespace LogBook.Entry.State;

@@ -8,7 +8,7 @@ using LogBook.Domain.Visits;
 using LogBook.Entry.Cautions;
 using LogBook.Entry.Drafts;
 using LogBook.Entry.Looks;
-using LogBook.Entry.Numbers;
+using LogBook.Domain.Numbers;
 using LogBook.Entry.Photos;
 using LogBook.Entry.Phrases;
 using LogBook.Entry.Plans;

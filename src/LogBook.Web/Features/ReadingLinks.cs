@@ -102,6 +102,12 @@ public static class ReadingLinks
     /// <summary>Visits of a person.</summary>
     public static string VisitsBy(string person) => Visits + Query(("technician", person));
 
+    /// <summary>The records of a site.</summary>
+    public static string Records(string site, DateOnly? from = null, DateOnly? to = null) => $"{Site(site)}/records" + Query(("from", Day(from)), ("to", Day(to)));
+
+    /// <summary>A record pack that was made.</summary>
+    public static string RecordFile(string site, Guid ticket) => $"{Site(site)}/records/{ticket}";
+
     /// <summary>Starts a visit.</summary>
     public static string NewVisit(string site) => $"/visit/{Escape(site)}";
 

@@ -4,6 +4,8 @@ using LogBook.Web.Components;
 using LogBook.Web.Features.History;
 using LogBook.Web.Features.Settings;
 using LogBook.Web.Features.Shelf;
+using LogBook.Web.Features.RecordPacks;
+using LogBook.Web.Features.SetUp.MoveIn;
 using LogBook.Web.Security;
 
 namespace LogBook.Web.Hosting;
@@ -34,6 +36,8 @@ public static class WebPipeline
         app.MapHistory();
         app.MapSettings();
         app.MapShelf();
+        app.MapRecords();
+        app.MapMoveIn();
         app.MapLogBookApi();
         app.MapTablets();
         app.MapHealth();

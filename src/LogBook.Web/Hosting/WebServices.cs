@@ -108,6 +108,7 @@ public static class WebServices
         services.AddScoped<VisitDesk>();
         services.AddScoped<VisitPhotos>();
         services.AddSingleton<SetUpDesk>();
+        services.AddSingleton<LogBook.Web.Features.RecordPacks.RecordDesk>();
         services.AddSingleton<AccountKeeper>();
         services.AddHttpContextAccessor();
         services.AddCascadingAuthenticationState();

@@ -64,7 +64,7 @@ public sealed class AccessibilityTests
             ("clocks", "/clocks"), ("site clocks", $"/sites/{JobHost.Site}/clocks"), ("probe record", $"/sites/{JobHost.Site}/systems/CT-1/probe"),
             ("meter record", $"/sites/{JobHost.Site}/systems/CT-1/meters"), ("pump output", $"/sites/{JobHost.Site}/systems/CT-1/pumps"),
             ("shelf", "/shelf"), ("reorder list", "/shelf/order"), ("make-up watch", "/shelf/make-up"), ("rule templates", "/setup/rules/templates"),
-            ("quick phrases", "/setup/phrases"), ("access tokens", "/tokens"),
+            ("quick phrases", "/setup/phrases"), ("access tokens", "/tokens"), ("record pack", $"/sites/{JobHost.Site}/records"), ("move-in", "/setup/move-in"),
         })
         {
             await supervisor.GoAsync(path);

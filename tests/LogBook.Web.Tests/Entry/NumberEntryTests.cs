@@ -1,6 +1,6 @@
 using System.Globalization;
 using LogBook.Domain.Languages;
-using LogBook.Entry.Numbers;
+using LogBook.Domain.Numbers;
 
 namespace LogBook.Web.Tests.Entry;
 

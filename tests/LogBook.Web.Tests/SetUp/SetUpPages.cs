@@ -110,6 +110,11 @@ public sealed class SetUpPages : IAsyncDisposable
         services.AddSingleton(App.Services.GetRequiredService<SettingStore>());
         services.AddSingleton(App.Services.GetRequiredService<PhraseStore>());
         services.AddSingleton(App.Services.GetRequiredService<SetUpDesk>());
+        services.AddSingleton(App.Services.GetRequiredService<LogBook.Application.RecordPacks.RecordPackReader>());
+        services.AddSingleton(App.Services.GetRequiredService<LogBook.Application.RecordPacks.LegalHoldStore>());
+        services.AddSingleton(App.Services.GetRequiredService<LogBook.Web.Features.RecordPacks.RecordDesk>());
+        services.AddSingleton(App.Services.GetRequiredService<LogBook.Application.MoveIn.MoveInDesk>());
+        services.AddSingleton(App.Services.GetRequiredService<LogBook.Application.MoveIn.MappingStore>());
         services.AddSingleton(App.Services.GetRequiredService<AccountKeeper>());
         services.AddSingleton(App.Services.GetRequiredService<ViewerReader>());
         services.AddSingleton(App.Services.GetRequiredService<TimeProvider>());

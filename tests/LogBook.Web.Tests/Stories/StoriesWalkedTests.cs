@@ -36,6 +36,7 @@ public sealed class StoriesWalkedTests(ITestOutputHelper output)
         ["ST11"] = ["/pumps", "/visits/"],
         ["ST13"] = ["/setup/lots"],
         ["ST14"] = ["/setup/instruments"],
+        ["hold"] = ["/dose-plan"],
         ["ST15"] = ["/probe", "/systems/"],
     };
 

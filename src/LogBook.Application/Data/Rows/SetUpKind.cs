@@ -27,4 +27,10 @@ public enum SetUpKind
 
     /// <summary>The second key to the drafts of a person on a tablet; not part of the exchange format.</summary>
     TabletKey,
+
+    /// <summary>A legal hold on a site's records; not part of the exchange format.</summary>
+    LegalHold,
+
+    /// <summary>How a firm's own spreadsheet is read; not part of the exchange format.</summary>
+    SheetMapping,
 }

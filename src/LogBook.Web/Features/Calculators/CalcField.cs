@@ -1,7 +1,7 @@
 using LogBook.Domain.Calculators;
 using LogBook.Domain.Estimates;
 using LogBook.Domain.Languages;
-using LogBook.Entry.Numbers;
+using LogBook.Domain.Numbers;
 
 namespace LogBook.Web.Features.Calculators;
 

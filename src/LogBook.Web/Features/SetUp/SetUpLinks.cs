@@ -8,6 +8,8 @@ public static class SetUpLinks
     public const string Overview = "/setup";
 
     public const string Phrases = Overview + "/phrases";
+    /// <summary>Spreadsheets move in.</summary>
+    public const string MoveIn = Overview + "/move-in";
 
     public const string RuleTemplates = Overview + "/rules/templates";
 

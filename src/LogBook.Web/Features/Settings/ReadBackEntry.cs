@@ -1,7 +1,7 @@
 using LogBook.Domain.Languages;
 using LogBook.Domain.Settings;
 using LogBook.Domain.Visits;
-using LogBook.Entry.Numbers;
+using LogBook.Domain.Numbers;
 using LogBook.Web.Features.SetUp;
 
 namespace LogBook.Web.Features.Settings;

@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Text.Json.Nodes;
 using LogBook.Domain.Languages;
 using LogBook.Domain.Quantities;
-using LogBook.Entry.Numbers;
+using LogBook.Domain.Numbers;
 
 namespace LogBook.Web.Features.SetUp.Forms;
 

@@ -1,4 +1,4 @@
-namespace LogBook.Entry.Numbers;
+namespace LogBook.Domain.Numbers;
 
 /// <summary>What became of a typed text.</summary>
 public enum NumberReadingKind

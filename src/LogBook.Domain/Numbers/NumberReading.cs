@@ -1,4 +1,4 @@
-namespace LogBook.Entry.Numbers;
+namespace LogBook.Domain.Numbers;
 
 /// <summary>What was understood of a typed text.</summary>
 /// <param name="Kind">What became of it.</param>

@@ -1,7 +1,7 @@
 using System.Globalization;
 using LogBook.Domain.Languages;
 
-namespace LogBook.Entry.Numbers;
+namespace LogBook.Domain.Numbers;
 
 /// <summary>
 /// Reads a number as people type it, whatever decimal sign they use. It never guesses: what could be two numbers is asked,
