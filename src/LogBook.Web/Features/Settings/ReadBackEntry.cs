@@ -41,7 +41,7 @@ public static class ReadBackEntry
     // A person types the words of the sheet; the record keeps codes. A list is compared part by part.
     private static string CodeOf(ControllerSetting setting, string text, Language language)
     {
-        if (text.Equals(SettingWords.Value(setting, language), StringComparison.CurrentCultureIgnoreCase))
+        if (text.Equals(SettingWords.Value(setting, language), StringComparison.OrdinalIgnoreCase))
         {
             return setting.Value.ToString();
         }
@@ -52,6 +52,6 @@ public static class ReadBackEntry
         }
 
         return string.Join(',', text.Split([',', ' '], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
-            .Select(part => ChoiceTexts.Days.FirstOrDefault(day => day.Value.In(language).Equals(part, StringComparison.CurrentCultureIgnoreCase)).Key ?? part));
+            .Select(part => ChoiceTexts.Days.FirstOrDefault(day => day.Value.In(language).Equals(part, StringComparison.OrdinalIgnoreCase)).Key ?? part));
     }
 }
