@@ -16,6 +16,8 @@ namespace LogBook.Application.Tests.Shelf;
 
 public sealed class ShelfQueryTests
 {
+    private static readonly System.Text.Json.JsonSerializerOptions Json = new(System.Text.Json.JsonSerializerDefaults.Web);
+
     private static readonly DateTime Now = ReadingFirm.Start.AddDays(400);
 
     [Fact]
@@ -159,7 +161,7 @@ public sealed class ShelfQueryTests
         await firm.AddAsync(new FigureRow
         {
             CustomerId = at.Customer, SiteId = at.Site, SystemId = at.System, VisitRowId = row, Code = code, About = about, To = visit.Arrived.Utc, Value = value, StandardUncertainty = uncertainty, Unit = unit,
-            Inputs = System.Text.Json.JsonSerializer.Serialize(inputs, new System.Text.Json.JsonSerializerOptions(System.Text.Json.JsonSerializerDefaults.Web)),
+            Inputs = System.Text.Json.JsonSerializer.Serialize(inputs, Json),
         });
     }
 }

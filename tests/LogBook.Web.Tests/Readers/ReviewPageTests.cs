@@ -37,13 +37,13 @@ public sealed class ReviewPageTests
         var page = pages.Render<ReviewPage>("/visits/review");
 
         await page.Find("#share").ChangeAsync("ciento dos");
-        await page.FindAll("form.confirm").Last().SubmitAsync();
+        await page.FindAll("form.confirm")[^1].SubmitAsync();
         Assert.Contains("«ciento dos»; se espera un número de 0 a 100", page.Find("[role=alert]").TextContent, StringComparison.Ordinal);
         await page.Find("#share").ChangeAsync("12,5");
-        await page.FindAll("form.confirm").Last().SubmitAsync();
+        await page.FindAll("form.confirm")[^1].SubmitAsync();
         Assert.Equal("12,5", page.Find("#share").GetAttribute("value"));
         await page.Find("#share-why").ChangeAsync("técnico nuevo");
-        await page.FindAll("form.confirm").Last().SubmitAsync();
+        await page.FindAll("form.confirm")[^1].SubmitAsync();
 
         Assert.Equal(0.125, await pages.Firm.Store.ReadAsync(ReadingFirm.Supervisor, db => db.Firm.Select(firm => firm.AuditShare).SingleAsync()));
         Assert.Contains("12,5\u00a0%", page.Find("section[aria-labelledby=sampling]").TextContent, StringComparison.Ordinal);

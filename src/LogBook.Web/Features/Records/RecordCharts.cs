@@ -24,7 +24,7 @@ public static class RecordCharts
         };
         series.AddRange(record.Lines.Select(line => Points(
             RecordTexts.Drift.In(language), "none", true, true, [Plain(view, line.From, line.FromPercent, "%", language), Plain(view, line.To, line.ToPercent, "%", language)])));
-        if (record.Lines.LastOrDefault() is { Low: { } low, High: { } high } running)
+        if (record.Lines is [.., { Low: { } low, High: { } high } running])
         {
             series.Add(Points(RecordTexts.DriftEnds.In(language), "hexagon", true, true, [Plain(view, running.To, low, "%", language), Plain(view, running.To, high, "%", language)]));
         }
