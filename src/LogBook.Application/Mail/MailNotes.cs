@@ -33,6 +33,9 @@ public static class MailNotes
 
     internal static string NotAnAddress(string recipient) => NoAddressCode + recipient;
 
+    /// <summary>Whether a notice was given up because nobody waited for it any more.</summary>
+    internal static bool IsWithdrawn(string? kept) => kept == WithdrawnCode;
+
     /// <summary>Whether a message was given up only because a newer one took its place.</summary>
     internal static bool IsReplaced(string? kept) => kept?.StartsWith(ReplacedCode, StringComparison.Ordinal) == true;
 

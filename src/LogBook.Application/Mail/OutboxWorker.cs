@@ -1,6 +1,7 @@
 using LogBook.Application.Audit;
 using LogBook.Application.Data;
 using LogBook.Application.Data.Conventions;
+using LogBook.Application.Notices;
 using LogBook.Application.Reviews;
 using LogBook.Application.Summaries;
 using LogBook.Domain.Findings;
@@ -159,7 +160,7 @@ public sealed class OutboxWorker(
     private async Task<OutboxRow?> RenderedAsync(int id, CancellationToken cancellationToken)
     {
         var row = await store.ReadAsync(Self, db => db.Outbox.FirstOrDefaultAsync(r => r.Id == id, cancellationToken), cancellationToken);
-        if (row is { Kind: OutboxKinds.AtOnce } && !await StillWaitsAsync(row, cancellationToken))
+        if (row is { VisitRowId: null } && !await StillWantedAsync(row, cancellationToken))
         {
             await NoteAsync(id, new MailReceipt(false, false, MailNotes.WithdrawnCode), cancellationToken);
             return null;
@@ -192,10 +193,19 @@ public sealed class OutboxWorker(
             cancellationToken);
     }
 
-    // A round-wide cause, a person or an amendment may have been faster than the message.
-    private async Task<bool> StillWaitsAsync(OutboxRow row, CancellationToken cancellationToken) =>
-        FindingKey.Parse(row.About) is { } key
-        && await attention.FindAsync(Self, key, cancellationToken) is { Finding: { State: FindingState.Open, Severity: Severity.Act } };
+    // A round-wide cause, a person or an amendment may have been faster than the message, and its reader may have left or have another
+    // role since: what goes out is asked of the rights of now, not of those when it was written.
+    private async Task<bool> StillWantedAsync(OutboxRow row, CancellationToken cancellationToken)
+    {
+        var readers = await store.ReadAsync(Self, db => NoticeReader.AllAsync(db, cancellationToken), cancellationToken);
+        if (readers.FirstOrDefault(reader => reader.Email == row.Recipient) is not { } reader || !(row.Kind == OutboxKinds.AtOnce ? reader.AtOnce : reader.Digest))
+        {
+            return false;
+        }
+
+        return row.Kind != OutboxKinds.AtOnce
+            || (FindingKey.Parse(row.About) is { } key && await attention.FindAsync(reader.Viewer, key, cancellationToken) is { Finding: { State: FindingState.Open, Severity: Severity.Act } });
+    }
 
     private MimeMessage? MessageOf(OutboxRow row, string subject, string html, string text)
     {

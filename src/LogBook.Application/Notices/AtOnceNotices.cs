@@ -54,14 +54,29 @@ public sealed class AtOnceNotices(LogBookOptions options, IOptions<MailOptions> 
         }
 
         var queries = abouts.ConvertAll(one => one.Key.Query());
-        var told = (await db.Outbox.Where(row => row.Kind == OutboxKinds.AtOnce && queries.Contains(row.About!)).Select(row => new { row.Recipient, row.About }).ToListAsync(cancellationToken))
-            .Select(row => (row.Recipient, row.About)).ToHashSet();
+        var told = (await db.Outbox.AsTracking().Where(row => row.Kind == OutboxKinds.AtOnce && queries.Contains(row.About!)).ToListAsync(cancellationToken))
+            .ToDictionary(row => (row.Recipient, row.About!));
         var now = Utc.Now(clock);
         foreach (var (row, key, siteName, assignedTo) in abouts)
         {
-            foreach (var reader in readers.Where(reader => reader.Follows(assignedTo) && (reader.Viewer.MayReview || !FindingKey.ForReviewersOnly.Contains(row.Kind)) && !told.Contains((reader.Email, key.Query()))))
+            foreach (var reader in readers.Where(reader => reader.Follows(assignedTo) && (reader.Viewer.MayReview || !FindingKey.ForReviewersOnly.Contains(row.Kind))))
             {
+                var standing = told.GetValueOrDefault((reader.Email, key.Query()));
+                if (standing is not null && !MailNotes.IsWithdrawn(standing.LastError))
+                {
+                    continue;
+                }
+
                 var words = NoticeWords.AtOnce(Documents.Finding(row, reader.Language), key, siteName, mail.Value.Address, reader.Language);
+                if (standing is not null)
+                {
+                    // It was taken back before it left, and stands again: nobody has heard of it yet.
+                    (standing.GivenUpAt, standing.LastError, standing.CreatedAt, standing.DueAt) = (null, null, now, now + Wait);
+                    (standing.Subject, standing.TextBody, standing.HtmlBody) = (words.Subject, words.Text, words.Html);
+                    db.Update(standing);
+                    continue;
+                }
+
                 db.Outbox.Add(new OutboxRow
                 {
                     CustomerId = row.CustomerId,

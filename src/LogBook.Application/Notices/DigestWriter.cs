@@ -4,18 +4,23 @@ using LogBook.Application.Data.Conventions;
 using LogBook.Application.DueLists;
 using LogBook.Application.Mail;
 using LogBook.Application.Reviews;
+using LogBook.Application.Visits.Review;
 using LogBook.Domain.Findings;
 using LogBook.Domain.Languages;
 using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.Logging;
 using Microsoft.Extensions.Options;
 
 namespace LogBook.Application.Notices;
 
 /// <summary>Queues each morning's message for who asked for it: once a day and person, and none when there is nothing to tell.</summary>
-public sealed class DigestWriter(LogBookStore store, SitesQuery sites, LogBookOptions options, IOptions<MailOptions> mail, TimeProvider clock)
+public sealed class DigestWriter(LogBookStore store, SitesQuery sites, LogBookOptions options, IOptions<MailOptions> mail, TimeProvider clock, ILogger<DigestWriter> log)
 {
     /// <summary>Hour of the day, where most of the firm's sites are, from which the message is written.</summary>
     public const int FromHour = 6;
+
+    /// <summary>Hour until which it is written: later it would be no news of the morning.</summary>
+    public const int UntilHour = 12;
 
     private static readonly Viewer Self = Viewer.System("digest");
 
@@ -26,7 +31,7 @@ public sealed class DigestWriter(LogBookStore store, SitesQuery sites, LogBookOp
         var now = Utc.Now(clock);
         var zones = await store.ReadAsync(Self, db => db.Sites.Where(site => site.RetiredAt == null).Select(site => site.TimeZone).ToListAsync(cancellationToken), cancellationToken);
         var local = TimeZoneInfo.ConvertTimeFromUtc(now, ZoneOf(zones));
-        if (local.Hour < FromHour)
+        if (local.Hour is < FromHour or >= UntilHour)
         {
             return 0;
         }
@@ -42,10 +47,18 @@ public sealed class DigestWriter(LogBookStore store, SitesQuery sites, LogBookOp
         var count = 0;
         foreach (var reader in readers.Where(reader => reader.Digest && !done.Contains(reader.Email)))
         {
-            var content = await ContentAsync(reader, day, cancellationToken);
-            if (!content.IsEmpty)
+            try
             {
-                count += await QueueAsync(reader, about, NoticeWords.Digest(content, mail.Value.Address, reader.Language), now, cancellationToken);
+                var content = await ContentAsync(reader, day, cancellationToken);
+                if (!content.IsEmpty)
+                {
+                    count += await QueueAsync(reader, about, NoticeWords.Digest(content, mail.Value.Address, reader.Language), now, cancellationToken);
+                }
+            }
+            catch (Exception fault) when (fault is not OperationCanceledException)
+            {
+                // The others get theirs all the same.
+                log.LogError(fault, "The morning's message to {Reader} could not be written", reader.UserId);
             }
         }
 
@@ -82,12 +95,13 @@ public sealed class DigestWriter(LogBookStore store, SitesQuery sites, LogBookOp
                     .ToList();
                 int Of(Severity severity) => rows.Count(row => row.Severity == severity);
                 var reviews = reader.Viewer.MayReview;
+                var since = clock.GetUtcNow().UtcDateTime.AddDays(-ReviewQuery.Days);
                 return new DigestContent(
                     day,
                     fresh,
                     new SeverityCounts(Of(Severity.Act), Of(Severity.Plan), Of(Severity.Watch)),
                     due,
-                    reviews ? await db.Visits.CountAsync(visit => visit.VoidedAt == null && visit.State != VisitState.Reviewed, cancellationToken) : 0,
+                    reviews ? await db.Visits.CountAsync(visit => visit.VoidedAt == null && visit.State != VisitState.Reviewed && visit.ArrivedAt >= since, cancellationToken) : 0,
                     reviews ? await db.Conflicts.CountAsync(conflict => conflict.SettledAt == null, cancellationToken) : 0,
                     reviews ? await db.Outbox.CountAsync(row => row.Kind == OutboxKinds.VisitSummary && row.GivenUpAt != null && row.AcceptedAt == null && !row.LastError!.StartsWith(MailNotes.ReplacedCode), cancellationToken) : 0);
             },

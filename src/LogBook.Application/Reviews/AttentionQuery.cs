@@ -40,7 +40,7 @@ public sealed class AttentionQuery(LogBookStore store, TimeProvider clock)
                     ? await Asked(db, seen, filter with { Kind = FindingKinds.ClockDue, Severity = Severity.Watch }).CountAsync(cancellationToken)
                     : 0;
                 var asleep = filter.State is null ? await Asked(db, seen, filter with { State = FindingState.Snoozed }).CountAsync(cancellationToken) : 0;
-                var looks = apart ? await Asked(db, seen, filter with { SecondLook = true }).CountAsync(cancellationToken) : 0;
+                var looks = apart ? await Asked(db, seen, new AttentionFilter(SecondLook: true)).CountAsync(cancellationToken) : 0;
                 var rows = await asked
                     .OrderBy(finding => finding.Severity == Severity.Act ? 0 : finding.Severity == Severity.Plan ? 1 : 2)
                     .ThenBy(finding => finding.FirstSeen)

@@ -25,7 +25,8 @@ public sealed class VisitCare(LogBookStore store, AssessmentKeeper assessments, 
         note ?? (isFaulty ? "" : "-"),
         (db, change) =>
         {
-            change.Row.ReviewFault = isFaulty;
+            // What a look found stays found when the visit is amended and reviewed again.
+            change.Row.ReviewFault |= isFaulty;
             change.Row.State = VisitState.Reviewed;
             change.Row.ReviewedAt = change.Now;
             change.Row.ReviewedBy = viewer.Who;

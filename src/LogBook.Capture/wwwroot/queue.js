@@ -121,7 +121,8 @@ async function follow(row) {
       const { problem } = await sendPhotos(row);
       const decided = standing.settled?.[row.sha256];
       // Its words became the next version, or stay on the server beside those that stand: either way nothing waits here any more.
-      if (decided && !problem) return await note(row, { state: decided === "TakeOther" ? states.server : states.settled, problem: undefined, receivedAt: Date.now() });
+      // A picture that this device has lost cannot come any more.
+      if (decided && (!problem || problem === "photo-missing")) return await note(row, { state: decided === "TakeOther" ? states.server : states.settled, problem: undefined, receivedAt: Date.now() });
     }
     if (standing.sha256 !== row.sha256) return;
     if (row.state === states.conflict) await finish(row);

@@ -11,7 +11,7 @@ export async function arrange(code, anew = false) {
   const make = secondOf(code);
   const { seconds = [], tablet } = (await person(code)) ?? {};
   const held = seconds.find((second) => second.held);
-  if (!make || (held && !anew)) return;
+  if (!make || (held && !held.spent && !anew)) return;
   const { id, key, sealed } = await make();
   await change("people", code, (row) => ({ ...row, seconds: [...(held ? [held] : []), { id, sealed }] }));
   const answer = await ask(code, "/tablets/keys/" + id, { method: "PUT", headers: json, body: JSON.stringify({ key, tablet, replaces: held?.id }) });
@@ -37,6 +37,10 @@ export async function released(code) {
 // A new PIN by a released key; that key is replaced at once, because it has been out.
 export async function renew(code, second, pin) {
   const opened = await reopen(code, second, pin);
-  if (opened) arrange(code, true).catch(() => {});
+  if (opened) {
+    // Written down first: without signal now, the next unlocking replaces it.
+    await change("people", code, (row) => ({ ...row, seconds: (row.seconds ?? []).map((one) => (one.id === second.id ? { ...one, spent: true } : one)) }));
+    arrange(code, true).catch(() => {});
+  }
   return opened;
 }

@@ -120,9 +120,9 @@ public static class ReadingLinks
     /// <summary>A day as it stands in an address.</summary>
     public static string? Day(DateOnly? day) => day?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
-    /// <summary>A day from an address; null where it is none.</summary>
+    /// <summary>A day from an address; null where it is none, or one that no record can be of (a year while it is being typed).</summary>
     public static DateOnly? ParseDay(string? text) =>
-        DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day : null;
+        DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) && day.Year is >= 1900 and <= 2200 ? day : null;
 
     private static string Escape(string text) => Uri.EscapeDataString(text);
 

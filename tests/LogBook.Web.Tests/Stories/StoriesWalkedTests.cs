@@ -105,7 +105,7 @@ public sealed class StoriesWalkedTests(ITestOutputHelper output)
         var shown = await OpenAsync(client, record);
         output.WriteLine($"{story.Story}: {taps} taps, {WebUtility.UrlDecode(finding)} -> {record}");
         return taps > MostTaps ? $"{taps} taps"
-            : shown.QuerySelector("main h1") is null || shown.QuerySelectorAll("main table tbody tr, main dl dd, main li").Length == 0 ? $"{record} shows nothing"
+            : shown.QuerySelector("main h1") is null || shown.QuerySelectorAll("main table tbody tr, main dl dd, main li, main form input").Length == 0 ? $"{record} shows nothing"
             : null;
     }
 

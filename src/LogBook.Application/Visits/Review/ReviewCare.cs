@@ -12,18 +12,27 @@ namespace LogBook.Application.Visits.Review;
 /// <summary>Signs visits off, and sets how many are drawn for a closer look.</summary>
 public sealed class ReviewCare(LogBookStore store, TimeProvider clock)
 {
-    /// <summary>Marks visits as looked at, in one unit of work. What is reviewed already or does not count is passed over.</summary>
+    /// <summary>
+    /// Marks visits as looked at, in one unit of work. Passed over is what is reviewed already or does not count, what was amended since it
+    /// was shown, and what was drawn for a closer look: that is answered on the visit itself, with whether all of it held.
+    /// </summary>
+    /// <param name="viewer">Who looked; a supervisor or administrator.</param>
+    /// <param name="visits">Visits with the version that was shown.</param>
+    /// <param name="cancellationToken">Stops.</param>
     /// <returns>How many were marked; 0 for whoever does not review.</returns>
-    public Task<int> SignOffAsync(Viewer viewer, IReadOnlyList<Guid> visits, CancellationToken cancellationToken = default) => !viewer.MayReview
+    public Task<int> SignOffAsync(Viewer viewer, IReadOnlyDictionary<Guid, int> visits, CancellationToken cancellationToken = default) => !viewer.MayReview
         ? Task.FromResult(0)
         : store.WriteAsync(
             viewer,
             async db =>
             {
-                var rows = await db.Visits.AsTracking().Where(row => visits.Contains(row.VisitId) && row.VoidedAt == null && row.State != VisitState.Reviewed).ToListAsync(cancellationToken);
+                var ids = visits.Keys.ToList();
+                var share = await db.Firm.Select(firm => firm.AuditShare).FirstOrDefaultAsync(cancellationToken) ?? AuditSample.UsualShare;
+                var rows = (await db.Visits.AsTracking().Where(row => ids.Contains(row.VisitId) && row.VoidedAt == null && row.State != VisitState.Reviewed).ToListAsync(cancellationToken))
+                    .Where(row => visits[row.VisitId] == row.CurrentVersion && !AuditSample.IsDrawn(row.VisitId, share)).ToList();
                 foreach (var row in rows)
                 {
-                    (row.State, row.ReviewedAt, row.ReviewedBy, row.ReviewFault) = (VisitState.Reviewed, Utc.Now(clock), viewer.Who, false);
+                    (row.State, row.ReviewedAt, row.ReviewedBy) = (VisitState.Reviewed, Utc.Now(clock), viewer.Who);
                     db.Audit(new AuditEntry(AuditActs.Reviewed, "Visit", row.VisitId.ToString("D"), row.CustomerId));
                 }
 

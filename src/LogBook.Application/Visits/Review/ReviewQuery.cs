@@ -82,8 +82,8 @@ public sealed class ReviewQuery(LogBookStore store, TimeProvider clock)
                             .Select(group =>
                             {
                                 var drawn = group.Where(visit => AuditSample.IsDrawn(visit.VisitId, share)).ToList();
-                                var looked = drawn.Count(visit => visit.State == VisitState.Reviewed);
-                                var faulty = drawn.Count(visit => visit is { State: VisitState.Reviewed, ReviewFault: true });
+                                var looked = drawn.Count(visit => visit.State == VisitState.Reviewed || visit.ReviewFault);
+                                var faulty = drawn.Count(visit => visit.ReviewFault);
                                 return new ReviewSampleRow(group.First().Technician, group.Count(), drawn.Count, looked, faulty, looked == 0 ? null : AuditSample.HighestShare(looked, faulty));
                             }),
                     ]);

@@ -2,6 +2,7 @@ using LogBook.Domain.Clocks;
 using LogBook.Domain.Findings;
 using LogBook.Domain.History;
 using LogBook.Domain.Programmes;
+using LogBook.Domain.Sites;
 
 namespace LogBook.Domain.Rounds.Planning;
 
@@ -59,7 +60,7 @@ public sealed record PackList(IReadOnlyList<PackTest> Tests, IReadOnlyList<PackB
                     .Select(group => new PackTest(group.Key, group.Count(), LotsOf(firm, group.Key, lotsInUse, day))),
             ],
             [.. systems.SelectMany(at => BottlesOf(at.stop, at.System.Code, VisitNeed.TestsOf(at.System, at.Ahead, day), at.Ahead, day))],
-            [.. systems.Where(at => OperatingDays.Runs(at.System.Operation, day)).SelectMany(at => at.Ahead.Drums.Where(drum => drum.UsePerDayL is not null).Select(drum => ProductOf(at.stop, at.System.Code, drum, day)))],
+            [.. systems.Where(at => OperatingDays.Runs(at.System.Operation, day)).SelectMany(at => at.Ahead.Drums.Where(drum => drum.UsePerDayL is not null).Select(drum => ProductOf(at.stop, at.System, drum, day)))],
             [
                 .. systems.SelectMany(at => at.Ahead.Instruments).Where(use => Same(use.Technician, person)).Select(use => use.Instrument)
                     .Distinct(StringComparer.OrdinalIgnoreCase).OrderBy(code => code, StringComparer.OrdinalIgnoreCase).Select(code => InstrumentOf(firm, code, day)),
@@ -93,21 +94,22 @@ public sealed record PackList(IReadOnlyList<PackTest> Tests, IReadOnlyList<PackB
             .Select(test => new PackBottle(stop.Site, system, test, due.Where(duty => Same(duty.Test!, test)).Select(duty => (DateOnly?)duty.LastDay).Min()));
     }
 
-    private static PackProduct ProductOf(PackStop stop, string system, DrumAhead drum, DateOnly day)
+    private static PackProduct ProductOf(PackStop stop, WaterSystem system, DrumAhead drum, DateOnly day)
     {
         var (use, useUncertainty) = (drum.UsePerDayL!.Value, drum.UsePerDayUncertaintyL ?? 0);
         var until = day.AddDays((int)Math.Ceiling(2 * (stop.EveryDays ?? UsualDays)));
-        var days = until.DayNumber - drum.ReadOn.DayNumber;
+        // Use is told for days of running.
+        var days = OperatingDays.Between(system.Operation, drum.ReadOn, until);
         var expanded = 2 * Math.Sqrt(Math.Pow(days * useUncertainty, 2) + Math.Pow(drum.StockUncertaintyL, 2));
         return new PackProduct(
             stop.Site,
-            system,
+            system.Code,
             drum.Drum,
             drum.Product,
             until,
             Math.Max(0, (use * days) - drum.StockL + expanded),
             expanded,
-            Math.Max(0, drum.StockL - (use * Math.Max(0, day.DayNumber - drum.ReadOn.DayNumber))),
+            Math.Max(0, drum.StockL - (use * OperatingDays.Between(system.Operation, drum.ReadOn, day))),
             drum.CapacityL);
     }
 
