@@ -61,7 +61,7 @@ public sealed class ReviewPageTests
     private static async Task<int?> ThreeVisitsAsync(ReadingFirm firm)
     {
         var site = await firm.AddSiteAsync("YAF-1");
-        await firm.AddAsync(new FirmRow { Name = "Quernwath", CreatedAt = ReadingFirm.Start });
+        await firm.AddAsync(new FirmRow { Name = "Quernwath", CreatedAt = ReadingFirm.Start, AuditShare = 0 });
         foreach (var i in Enumerable.Range(1, 3))
         {
             await firm.AddVisitAsync(site, ReadingFirm.VisitOf("YAF-1", ReadingFirm.Start.AddDays(400 - (7 * i)), 1350));
