@@ -11,7 +11,6 @@ public sealed class Paper : IDisposable
 {
     private const double Margin = 42;
     private const double Top = 58;
-    private const double Pad = 3;
     private const int HeadingLevels = 3;
 
     private static readonly XBrush Ink = XBrushes.Black;
@@ -32,12 +31,14 @@ public sealed class Paper : IDisposable
     private readonly PaperText[] _headings;
     private readonly double _width;
     private readonly double _height;
+    private readonly double _pad;
     private double _y;
 
     /// <summary>An empty document.</summary>
     public Paper(PaperFrame frame)
     {
         ArgumentNullException.ThrowIfNull(frame);
+        _pad = frame.IsDense ? 1.25 : 3;
         _frame = frame;
         var (narrow, wide) = frame.Size == PaperSize.Letter ? (612.0, 792.0) : (595.0, 842.0);
         (_width, _height) = frame.Landscape ? (wide, narrow) : (narrow, wide);
@@ -282,7 +283,7 @@ public sealed class Paper : IDisposable
 
     private void Rows(IReadOnlyList<PaperColumn> columns, List<PaperRow> rows, bool head, string? nothing)
     {
-        var table = new PaperTable(columns, Inner, _body, _bold, _small, _smallBold, Pad);
+        var table = new PaperTable(columns, Inner, _body, _bold, _small, _smallBold, _pad);
         if (rows.Count == 0)
         {
             Small(nothing ?? "–");
@@ -322,9 +323,9 @@ public sealed class Paper : IDisposable
         var from = 0;
         while (from < row.LineCount)
         {
-            var fit = Math.Min(row.LineCount - from, Math.Max(1, (int)((Bottom - _y - (2 * Pad) + 0.01) / table.LineHeight)));
+            var fit = Math.Min(row.LineCount - from, Math.Max(1, (int)((Bottom - _y - (2 * _pad) + 0.01) / table.LineHeight)));
             table.Draw(Sheet, row, from, fit, Margin, _y, Ink, Quiet, Shade);
-            _y += (fit * table.LineHeight) + (2 * Pad);
+            _y += (fit * table.LineHeight) + (2 * _pad);
             Sheet.Line(Margin, _y, _width - Margin, _y, Rule);
             from += fit;
             if (from < row.LineCount)

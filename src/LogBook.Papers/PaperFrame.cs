@@ -32,4 +32,7 @@ public sealed record PaperFrame
 
     /// <summary>The long side lies.</summary>
     public bool Landscape { get; init; }
+
+    /// <summary>Rows of tables stand close, for a list that belongs on one page.</summary>
+    public bool IsDense { get; init; }
 }

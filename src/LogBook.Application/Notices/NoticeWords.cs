@@ -7,14 +7,6 @@ namespace LogBook.Application.Notices;
 /// <summary>Words of the notices.</summary>
 internal static class NoticeWords
 {
-    private static readonly Text AtOnceSubject = new("{0}: {1}", "{0}: {1}", "{0}: {1}");
-    private static readonly Text Firm = new("The firm's own", "De la empresa", "Da empresa");
-    private static readonly Text Suggests = new("What the evidence suggests", "Lo que sugiere la evidencia", "O que a evidência sugere");
-    private static readonly Text LookNext = new("What to look at next", "Qué mirar a continuación", "O que olhar a seguir");
-    private static readonly Text NotAVerdict = new(
-        "A finding says what the records suggest and how sure they are. A person decides what it means.",
-        "Un hallazgo dice lo que sugieren los registros y con qué certeza. Una persona decide qué significa.",
-        "Uma constatação diz o que os registros sugerem e com que certeza. Uma pessoa decide o que significa.");
     private static readonly Text Why = new(
         "You get this because you chose it under Account in LogBook; you can end it there.",
         "Recibe este mensaje porque así lo eligió en Cuenta de LogBook; allí puede dejar de recibirlo.",
@@ -35,23 +27,23 @@ internal static class NoticeWords
 
     public static NoticeMail AtOnce(Finding finding, FindingKey key, string? siteName, string address, Language language)
     {
-        var place = siteName is null ? Firm.In(language) : $"{key.Site} {siteName}";
+        var place = siteName is null ? FindingTexts.OfFirm.In(language) : $"{key.Site} {siteName}";
         var link = Link(address, $"/attention/finding?{key.Query()}");
         return NoticeMail.Of(
-            $"{FindingTexts.NameOf(finding.Severity).In(language)} · {AtOnceSubject.In(language, place, FindingTexts.NameOf(finding.Kind).In(language))}",
+            $"{FindingTexts.NameOf(finding.Severity).In(language)} · {place}: {FindingTexts.NameOf(finding.Kind).In(language)}",
             [new NoticeLine(finding.Text), .. link is null ? Array.Empty<NoticeLine>() : [new NoticeLine(Open.In(language), link)]],
             [
-                (Suggests.In(language), [.. finding.Suggests.Select(suggestion => new NoticeLine(suggestion.Text))]),
-                (LookNext.In(language), [.. finding.LookAtNext.Select(step => new NoticeLine(step))]),
+                (FindingTexts.Suggests.In(language), [.. finding.Suggests.Select(suggestion => new NoticeLine(suggestion.Text))]),
+                (FindingTexts.LookNext.In(language), [.. finding.LookAtNext.Select(step => new NoticeLine(step))]),
             ],
-            [NotAVerdict.In(language), Why.In(language)],
+            [FindingTexts.NotAVerdict.In(language), Why.In(language)],
             language);
     }
 
     public static NoticeMail Digest(DigestContent content, string address, Language language)
     {
         var fresh = content.New.Take(DigestContent.MostNew)
-            .Select(one => new NoticeLine($"{FindingTexts.NameOf(one.Finding.Severity).In(language)} · {one.Key.Site ?? Firm.In(language)} · {one.Finding.Text}", Link(address, $"/attention/finding?{one.Key.Query()}")))
+            .Select(one => new NoticeLine($"{FindingTexts.NameOf(one.Finding.Severity).In(language)} · {one.Key.Site ?? FindingTexts.OfFirm.In(language)} · {one.Finding.Text}", Link(address, $"/attention/finding?{one.Key.Query()}")))
             .ToList();
         if (content.New.Count > DigestContent.MostNew)
         {
@@ -67,7 +59,7 @@ internal static class NoticeWords
             }
         }
 
-        Count(ToReview, content.ToReview, "/visits/review");
+        Count(ToReview, content.ToReview, "/review");
         Count(Conflicts, content.Conflicts, "/visits/conflicts");
         Count(MailStuck, content.MailStuck, "/mail?open=true");
         var open = string.Join(" · ", new (Severity Severity, int Count)[] { (Severity.Act, content.Open.Act), (Severity.Plan, content.Open.Plan), (Severity.Watch, content.Open.Watch) }

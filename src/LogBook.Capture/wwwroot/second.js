@@ -5,16 +5,21 @@ import { ask } from "./round.js";
 
 const json = { "Content-Type": "application/json" };
 
-// Sees to it that the server holds a second key. Any answer may be lost: the seal stands here before the key goes out, and an earlier
-// one stays until the server has said that it holds the new one.
-export async function arrange(code, anew = false) {
+// Sees to it that the server holds a second key that was never out. One at a time: two at once would leave a key on the server that
+// nothing here opens.
+export const arrange = (code) => navigator.locks.request("logbook-second-" + code, () => provide(code));
+
+// Any answer may be lost: the seal stands here before the key goes out, and an earlier one stays until the server has said that it
+// holds the new one.
+async function provide(code) {
   const make = secondOf(code);
   const { seconds = [], tablet } = (await person(code)) ?? {};
   const held = seconds.find((second) => second.held);
-  if (!make || (held && !held.spent && !anew)) return;
+  const spent = seconds.find((second) => second.spent);
+  if (!make || (held && !spent)) return;
   const { id, key, sealed } = await make();
-  await change("people", code, (row) => ({ ...row, seconds: [...(held ? [held] : []), { id, sealed }] }));
-  const answer = await ask(code, "/tablets/keys/" + id, { method: "PUT", headers: json, body: JSON.stringify({ key, tablet, replaces: held?.id }) });
+  await change("people", code, (row) => ({ ...row, seconds: [...seconds.filter((one) => one.held || one.spent), { id, sealed }] }));
+  const answer = await ask(code, "/tablets/keys/" + id, { method: "PUT", headers: json, body: JSON.stringify({ key, tablet, replaces: (spent ?? held)?.id }) });
   if (answer.ok) await change("people", code, (row) => ({ ...row, seconds: [{ id, sealed, held: true }] }));
 }
 
@@ -40,7 +45,7 @@ export async function renew(code, second, pin) {
   if (opened) {
     // Written down first: without signal now, the next unlocking replaces it.
     await change("people", code, (row) => ({ ...row, seconds: (row.seconds ?? []).map((one) => (one.id === second.id ? { ...one, spent: true } : one)) }));
-    arrange(code, true).catch(() => {});
+    arrange(code).catch(() => {});
   }
   return opened;
 }

@@ -5,6 +5,21 @@ namespace LogBook.Domain.Findings;
 /// <summary>Names of kinds, severities and states for people.</summary>
 public static class FindingTexts
 {
+    /// <summary>Where a finding belongs that is about no site.</summary>
+    public static readonly Text OfFirm = new("The firm's own", "De la empresa", "Da empresa");
+
+    /// <summary>Above the causes.</summary>
+    public static readonly Text Suggests = new("What the evidence suggests", "Lo que sugiere la evidencia", "O que a evidência sugere");
+
+    /// <summary>Above the next steps.</summary>
+    public static readonly Text LookNext = new("What to look at next", "Qué mirar a continuación", "O que olhar a seguir");
+
+    /// <summary>Under every finding.</summary>
+    public static readonly Text NotAVerdict = new(
+        "A finding says what the records suggest and how sure they are. A person decides what it means.",
+        "Un hallazgo dice lo que sugieren los registros y con qué certeza. Una persona decide qué significa.",
+        "Uma constatação diz o que os registros sugerem e com que certeza. Uma pessoa decide o que significa.");
+
     private static readonly Dictionary<string, Text> Names = new(StringComparer.Ordinal)
     {
         [FindingKinds.ProbeReadsOff] = new("Probe reads off", "La sonda lee mal", "A sonda lê errado"),

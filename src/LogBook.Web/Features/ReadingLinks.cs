@@ -88,7 +88,7 @@ public static class ReadingLinks
     public static string Visit(Guid id) => $"{Visits}/{id}";
 
     /// <summary>Visits that wait for a supervisor.</summary>
-    public const string Review = Visits + "/review";
+    public const string Review = "/review";
 
     /// <summary>Visits that came twice with different content.</summary>
     public const string Conflicts = Visits + "/conflicts";

@@ -59,7 +59,8 @@ public sealed class RecordInjectionTests
         var paper = await Office.TextAsync(files.Ending(".pdf"));
 
         Assert.DoesNotContain(cells, cell => cell.HasFormula);
-        Assert.DoesNotContain(shown, cell => cell is "2" && !cells.Exists(known => known.DataType == XLDataType.Number && known.GetDouble() == 2));
+        // The corpus computes to 2: no more twos are shown than were written.
+        Assert.Equal(cells.Count(known => known.DataType == XLDataType.Number && known.GetDouble() == 2), shown.Count(cell => cell is "2"));
         foreach (var words in Corpus)
         {
             // Not a test of nothing: the words are there, as text, in many places, and an office shows them as they were written.

@@ -60,13 +60,34 @@ public sealed class ForgottenPinTests
         Assert.True(await tablet.AskAsync<bool>("people.js", "async (people, pin) => Boolean((await people.unlock('RYA', pin)).code)", NewPin));
     }
 
+    [Fact]
+    public async Task TwoReplaceAtOnce_OneKeyStaysOnTheServer()
+    {
+        await using var host = await JobHost.StartAsync();
+        await using var tablet = await Tablet.StartAsync(host.Address, "second-key-at-once");
+        await tablet.RegisterAsync();
+        await HeldAsync(host, 1);
+
+        // As after a release: the key that was out is marked, and both the new PIN and the unlocking see to another.
+        await tablet.AskAsync<int>(
+            "store.js",
+            "async (store, code) => { await store.change('people', code, (row) => ({ ...row, seconds: row.seconds.map((one) => ({ ...one, spent: true })) })); return 0; }",
+            "RYA");
+        await tablet.AskAsync<int>("second.js", "async (second, code) => (await Promise.all([second.arrange(code), second.arrange(code)])).length", "RYA");
+
+        Assert.Equal(1, await CountAsync(host, CancellationToken.None));
+        Assert.True(await tablet.AskAsync<bool>("people.js", "async (people, code) => (await people.person(code)).seconds.every((one) => one.held && !one.spent)", "RYA"));
+    }
+
+    private static Task<int> CountAsync(JobHost host, CancellationToken cancellationToken) => host.App.Services.GetRequiredService<LogBookStore>().ReadAsync(
+        Viewer.System("test"), db => db.SetUp.CountAsync(row => row.Kind == SetUpKind.TabletKey, cancellationToken), cancellationToken);
+
     // Waits until the server holds the second key; looks again at intervals because a database calls nobody.
     private static async Task HeldAsync(JobHost host, int keys)
     {
         using var within = new CancellationTokenSource(TimeSpan.FromMinutes(1));
         using var timer = new PeriodicTimer(TimeSpan.FromMilliseconds(50));
-        while (await host.App.Services.GetRequiredService<LogBookStore>().ReadAsync(
-            Viewer.System("test"), db => db.SetUp.CountAsync(row => row.Kind == SetUpKind.TabletKey), within.Token) != keys)
+        while (await CountAsync(host, within.Token) != keys)
         {
             await timer.WaitForNextTickAsync(within.Token);
         }

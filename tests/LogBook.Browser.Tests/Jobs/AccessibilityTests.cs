@@ -60,7 +60,7 @@ public sealed class AccessibilityTests
             ("site history", $"/sites/{JobHost.Site}/systems/CT-1"), ("compare", "/history/compare"), ("settings", $"/sites/{JobHost.Site}/systems/CT-1/settings"),
             ("re-entry sheet", $"/sites/{JobHost.Site}/systems/CT-1/re-entry"), ("dose plan", $"/sites/{JobHost.Site}/systems/CT-1/dose-plan"),
             ("visits", "/visits"), ("visit", $"/visits/{visit.Id}"), ("summary", $"/visits/{visit.Id}/summary"), ("mail", "/mail"),
-            ("review", "/visits/review"), ("second look", "/attention/second-look"),
+            ("review", "/review"), ("second look", "/attention/second-look"),
             ("clocks", "/clocks"), ("site clocks", $"/sites/{JobHost.Site}/clocks"), ("probe record", $"/sites/{JobHost.Site}/systems/CT-1/probe"),
             ("meter record", $"/sites/{JobHost.Site}/systems/CT-1/meters"), ("pump output", $"/sites/{JobHost.Site}/systems/CT-1/pumps"),
             ("shelf", "/shelf"), ("reorder list", "/shelf/order"), ("make-up watch", "/shelf/make-up"), ("rule templates", "/setup/rules/templates"),

@@ -86,7 +86,8 @@ public sealed class HoldFitsTests
                 });
 
                 // A proposal that breaks the alarm would be no proposal.
-                Assert.True(!again.HasValue || again.Value.Peak.Result.Value.Value <= (1510 * alarm) + 0.01);
+                Assert.True(again.HasValue);
+                Assert.True(again.Value.Peak.Result.Value.Value <= (1510 * alarm) + 0.01);
             });
 
     [Fact]

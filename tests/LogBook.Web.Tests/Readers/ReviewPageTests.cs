@@ -14,7 +14,7 @@ public sealed class ReviewPageTests
     public async Task SignOff_ChosenVisits_AsksOnceAndTheyLeaveTheList()
     {
         await using var pages = await ReadPages.ForAsync(PersonRole.Supervisor, fill: ThreeVisitsAsync);
-        var page = pages.Render<ReviewPage>("/visits/review");
+        var page = pages.Render<ReviewPage>("/review");
         Assert.Equal(3, page.FindAll(".review").Count);
 
         foreach (var i in Enumerable.Range(0, 2))
@@ -34,7 +34,7 @@ public sealed class ReviewPageTests
     public async Task Share_NotANumberOrNoReason_SaysWhatIsExpectedAndKeepsWhatWasTyped()
     {
         await using var pages = await ReadPages.ForAsync(PersonRole.Supervisor, Language.Spanish, ThreeVisitsAsync);
-        var page = pages.Render<ReviewPage>("/visits/review");
+        var page = pages.Render<ReviewPage>("/review");
 
         await page.Find("#share").ChangeAsync("ciento dos");
         await page.FindAll("form.confirm")[^1].SubmitAsync();
@@ -55,7 +55,7 @@ public sealed class ReviewPageTests
     {
         await using var pages = await ReadPages.ForAsync(PersonRole.Technician, fill: ThreeVisitsAsync);
 
-        Assert.Empty(pages.Render<ReviewPage>("/visits/review").FindAll(".review"));
+        Assert.Empty(pages.Render<ReviewPage>("/review").FindAll(".review"));
     }
 
     private static async Task<int?> ThreeVisitsAsync(ReadingFirm firm)

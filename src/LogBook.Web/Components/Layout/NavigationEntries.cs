@@ -24,7 +24,7 @@ public static class NavigationEntries
         new("/round/plan", FrameTexts.Plan, false, Keepers),
         new("/sites", FrameTexts.Sites, false, All),
         new("/visits", FrameTexts.Visits, false, All),
-        new("/visits/review", ReviewPageTexts.Title, false, Keepers),
+        new("/review", ReviewPageTexts.Title, false, Keepers),
         new("/clocks", FrameTexts.Clocks, false, Firm),
         new("/shelf", FrameTexts.Shelf, false, Firm),
         new("/setup", FrameTexts.SetUp, false, Keepers),

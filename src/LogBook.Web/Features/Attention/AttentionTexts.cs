@@ -1,3 +1,4 @@
+using LogBook.Domain.Findings;
 using LogBook.Domain.Languages;
 
 namespace LogBook.Web.Features.Attention;
@@ -11,7 +12,7 @@ public static class AttentionTexts
         "Findings appear here when the records of visits show something out of line, or when a clock runs out.",
         "Los hallazgos aparecen aquí cuando los registros de las visitas muestran algo fuera de lo normal o vence un plazo.",
         "As constatações aparecem aqui quando os registros das visitas mostram algo fora do normal ou um prazo vence.");
-    public static readonly Text Firm = new("The firm's own", "De la empresa", "Da empresa");
+    public static readonly Text Firm = FindingTexts.OfFirm;
     public static readonly Text Age = new("since {0} ({1} days)", "desde {0} ({1} días)", "desde {0} ({1} dias)");
     public static readonly Text AgeToday = new("since today", "desde hoy", "desde hoje");
     public static readonly Text LastSeen = new("last seen {0}", "visto por última vez {0}", "vista pela última vez {0}");
@@ -19,8 +20,8 @@ public static class AttentionTexts
     public static readonly Text Asleep = new("Asleep: {0}", "Aplazados: {0}", "Adiadas: {0}");
     public static readonly Text TakenOnBy = new("looked after by {0}", "a cargo de {0}", "a cargo de {0}");
     public static readonly Text Evidence = new("Evidence", "Evidencia", "Evidência");
-    public static readonly Text Suggests = new("What the evidence suggests", "Lo que sugiere la evidencia", "O que a evidência sugere");
-    public static readonly Text LookNext = new("What to look at next", "Qué mirar a continuación", "O que olhar a seguir");
+    public static readonly Text Suggests = FindingTexts.Suggests;
+    public static readonly Text LookNext = FindingTexts.LookNext;
     public static readonly Text ToHistory = new("Site history at that day", "Historial del sitio en ese día", "Histórico do local naquele dia");
     public static readonly Text VisitsOfPerson = new("Visits of this person", "Visitas de esta persona", "Visitas desta pessoa");
     public static readonly Text Instrument = new("The instrument", "El instrumento", "O instrumento");
@@ -30,21 +31,17 @@ public static class AttentionTexts
     public static readonly Text Until = new("asleep until {0}", "aplazado hasta {0}", "adiada até {0}");
     public static readonly Text Because = new("Reason: {0}", "Motivo: {0}", "Motivo: {0}");
     public static readonly Text Method = new("What is compared", "Qué se compara", "O que se compara");
-    public static readonly Text NotAVerdict = new(
-        "A finding says what the records suggest and how sure they are. A person decides what it means.",
-        "Un hallazgo dice lo que sugieren los registros y con qué certeza. Una persona decide qué significa.",
-        "Uma constatação diz o que os registros sugerem e com que certeza. Uma pessoa decide o que significa.");
+    public static readonly Text NotAVerdict = FindingTexts.NotAVerdict;
     public static readonly Text Several = new("Chosen findings: {0}", "Hallazgos elegidos: {0}", "Constatações escolhidas: {0}");
     public static readonly Text Choose = new("Choose {0}", "Elegir {0}", "Escolher {0}");
     public static readonly Text ChooseAll = new("Choose all shown ({0})", "Elegir todos los mostrados ({0})", "Escolher todas as mostradas ({0})");
     public static readonly Text ChooseNone = new("Choose none", "No elegir ninguno", "Não escolher nenhuma");
-    public static readonly Text SecondLook = new("Second look", "Segunda mirada", "Segunda olhada");
-    public static readonly Text SecondLookCount = new("Second look at instruments, lots and records: {0}", "Segunda mirada a instrumentos, lotes y registros: {0}", "Segunda olhada em instrumentos, lotes e registros: {0}");
+    public static readonly Text SecondLookCount = new("Second look at instruments, lots and records: {0}", "Segunda revisión de instrumentos, lotes y registros: {0}", "Segunda verificação de instrumentos, lotes e registros: {0}");
     public static readonly Text SecondLookMeans = new(
         "What the records suggest about instruments, reagent lots and the records themselves. None of it says that anybody did wrong: look before you ask, and ask before you decide.",
         "Lo que los registros sugieren sobre instrumentos, lotes de reactivos y los propios registros. Nada de esto dice que alguien haya obrado mal: mire antes de preguntar y pregunte antes de decidir.",
         "O que os registros sugerem sobre instrumentos, lotes de reagentes e os próprios registros. Nada disso diz que alguém agiu mal: olhe antes de perguntar e pergunte antes de decidir.");
-    public static readonly Text SecondLookEmpty = new("Nothing asks for a second look", "Nada pide una segunda mirada", "Nada pede uma segunda olhada");
+    public static readonly Text SecondLookEmpty = new("Nothing asks for a second look", "Nada pide una segunda revisión", "Nada pede uma segunda verificação");
     public static readonly Text Answer = new("Answer", "Respuesta", "Resposta");
     public static readonly Text TakeOn = new("Take this on", "Encargarse de esto", "Assumir isto");
     public static readonly Text Owner = new("Who looks after it", "Quién se encarga", "Quem cuida disso");

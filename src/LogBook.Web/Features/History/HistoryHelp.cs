@@ -46,8 +46,8 @@ public sealed class HistoryHelp : IHelpSource
                     "Um supervisor responde a uma constatação: assume-a ou passa-a a alguém da empresa, adia até um dia ou encerra com um motivo. O que está adiado sai da lista e é contado acima dela; volta no seu dia, ou antes se piorar. Qualquer resposta pode ser retirada na página da constatação."),
                 new(
                     "Several findings can be chosen and answered together, with one reason. What is suspected of instruments, reagent lots and records stands apart under Second look, for supervisors: it is about the records, not about a plant and not about a person.",
-                    "Se pueden elegir varios hallazgos y responderlos juntos, con un solo motivo. Lo que se sospecha de instrumentos, lotes de reactivos y registros está aparte, en Segunda mirada, para supervisores: trata de los registros, no de una planta ni de una persona.",
-                    "Várias constatações podem ser escolhidas e respondidas juntas, com um só motivo. O que se suspeita de instrumentos, lotes de reagentes e registros fica à parte, em Segunda olhada, para supervisores: trata dos registros, não de uma planta nem de uma pessoa."),
+                    "Se pueden elegir varios hallazgos y responderlos juntos, con un solo motivo. Lo que se sospecha de instrumentos, lotes de reactivos y registros está aparte, en Segunda revisión, para supervisores: trata de los registros, no de una planta ni de una persona.",
+                    "Várias constatações podem ser escolhidas e respondidas juntas, com um só motivo. O que se suspeita de instrumentos, lotes de reagentes e registros fica à parte, em Segunda verificação, para supervisores: trata dos registros, não de uma planta nem de uma pessoa."),
             ],
             "/attention",
             "/attention/second-look",

@@ -77,9 +77,9 @@ public static class RecordTexts
     public static readonly Text Times = new(", times {0}", ", por {0}", ", vezes {0}");
     public static readonly Text Unknown = new("not on file", "no consta", "não consta");
     public static readonly Text MeterSummary = new(
-        "{0} readings; last interval {1}; total against dial {2} (allowed {3}); {4} rollovers, {5} exchanges, {6} resets of the total.",
-        "{0} lecturas; último intervalo {1}; total frente a esfera {2} (se admite {3}); {4} vueltas a cero, {5} cambios, {6} reinicios del total.",
-        "{0} leituras; último intervalo {1}; total contra mostrador {2} (admite-se {3}); {4} viradas, {5} trocas, {6} zeragens do total.");
+        "{0} readings; last interval {1}; total against dial {2} (allowed {3}); rollovers: {4}, exchanges: {5}, resets of the total: {6}.",
+        "{0} lecturas; último intervalo {1}; total frente a esfera {2} (se admite {3}); vueltas a cero: {4}, cambios: {5}, reinicios del total: {6}.",
+        "{0} leituras; último intervalo {1}; total contra mostrador {2} (admite-se {3}); viradas: {4}, trocas: {5}, zeragens do total: {6}.");
 
     public static readonly Text PerDay = new("Water a day", "Agua al día", "Água por dia");
     public static readonly Text Dial = new("Dial", "Esfera", "Mostrador");

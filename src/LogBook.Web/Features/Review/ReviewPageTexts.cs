@@ -11,7 +11,6 @@ public static class ReviewPageTexts
     public static readonly Text WithoutOlder = new("Only the last {0} days", "Solo los últimos {0} días", "Só os últimos {0} dias");
     public static readonly Text OnlyDrawn = new("Only those drawn", "Solo las sorteadas", "Só as sorteadas");
     public static readonly Text Drawn = new("Drawn: look closely", "Sorteada: mirar de cerca", "Sorteada: olhar de perto");
-    public static readonly Text SecondLook = new("Second look", "Segunda mirada", "Segunda olhada");
     public static readonly Text Amended = new("Amended: version {0}, see the differences", "Corregida: versión {0}, ver las diferencias", "Corrigida: versão {0}, ver as diferenças");
     public static readonly Text OpenActions = new("Actions left open: {0}", "Acciones pendientes: {0}", "Ações pendentes: {0}");
     public static readonly Text Unsigned = new("Not signed", "Sin firma", "Sem assinatura");

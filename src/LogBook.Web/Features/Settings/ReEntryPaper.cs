@@ -28,6 +28,7 @@ public static class ReEntryPaper
             PageOf = SettingsTexts.PageOf.In(language),
             Language = LanguageCodes.Of(language),
             MadeAt = madeAt,
+            IsDense = true,
         });
         paper.Small(SettingsTexts.SheetIntro.In(language, Shown.Day(sheet.On, language)));
         if (view.WeekToday is { } week)
