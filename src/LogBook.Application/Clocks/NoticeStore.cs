@@ -1,8 +1,10 @@
+using System.Globalization;
 using LogBook.Application.Audit;
 using LogBook.Application.Data;
 using LogBook.Application.Data.Conventions;
 using LogBook.Application.Sites;
 using LogBook.Domain.Clocks;
+using LogBook.Domain.History;
 using LogBook.Domain.Outcomes;
 using Microsoft.EntityFrameworkCore;
 
@@ -57,6 +59,11 @@ public sealed class NoticeStore(LogBookStore store, TimeProvider clock)
                 if (clean.At < place.ArrivedAt)
                 {
                     return new SaveOutcome.Invalid([.. issues, new Issue("at", "needed", NoticeTexts.NotBefore.In(viewer.Language))]);
+                }
+
+                if (await ReceivedAsync(db, place, clean, cancellationToken) is { } received && clean.At < received)
+                {
+                    return new SaveOutcome.Invalid([.. issues, new Issue("at", "before-receipt", NoticeTexts.NotBeforeReceipt.In(viewer.Language, Said(clean.At), Said(received)))]);
                 }
 
                 if (issues.Count > 0)
@@ -122,6 +129,24 @@ public sealed class NoticeStore(LogBookStore store, TimeProvider clock)
             .Join(db.Sites.Where(row => row.CodeKey == siteKey), row => row.SiteId, row => row.Id, (inner, owner) => new { inner, owner })
             .Join(db.Visits.Where(row => row.VisitId == visit), pair => pair.owner.Id, row => row.SiteId, (pair, row) => new Place(pair.inner.Id, pair.inner.CustomerId, pair.owner.Code, pair.inner.Code, row.ArrivedAt))
             .SingleOrDefaultAsync(cancellationToken);
+    }
+
+    private static string Said(DateTime moment) => moment.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
+
+    // When the result came in, by the visit as it stands; null where the visit holds no result of the test.
+    private static async Task<DateTime?> ReceivedAsync(LogBookDb db, Place place, Notification told, CancellationToken cancellationToken)
+    {
+        var document = await db.Visits.Where(row => row.VisitId == told.Visit)
+            .Join(db.VisitVersions, row => row.Id, version => version.VisitRowId, (row, version) => new { row.CurrentVersion, version.Version, version.Document })
+            .Where(pair => pair.Version == pair.CurrentVersion).Select(pair => pair.Document).SingleOrDefaultAsync(cancellationToken);
+        if (document is null)
+        {
+            return null;
+        }
+
+        var visit = Documents.Visit(document);
+        var system = CodeKeys.Of(place.System);
+        return visit.Systems.FirstOrDefault(record => CodeKeys.Of(record.System) == system) is { } record ? Duties.ToldFrom(new SystemVisit(visit, record), told.Test) : null;
     }
 
     private static Task MarkDueAsync(LogBookDb db, int systemId, DateTime now, CancellationToken cancellationToken) =>

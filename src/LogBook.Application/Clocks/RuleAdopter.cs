@@ -1,6 +1,7 @@
 using LogBook.Application.Data;
 using LogBook.Application.Sites;
 using LogBook.Domain.Clocks;
+using LogBook.Domain.Languages;
 using LogBook.Domain.Outcomes;
 
 namespace LogBook.Application.Clocks;
@@ -26,6 +27,12 @@ public sealed class RuleAdopter(SetUpStore setUp)
         if (string.IsNullOrWhiteSpace(checkedWith))
         {
             return new SaveOutcome.Invalid([new Issue("checkedWith", "needed", AdoptTexts.CheckNeeded.In(viewer.Language))]);
+        }
+
+        if (!RuleAdoption.IsWithin(template, from))
+        {
+            var says = template.Rule.To is { } to ? new Said(AdoptTexts.OutsideFromTo, template.Rule.From, to) : new Said(AdoptTexts.OutsideFrom, template.Rule.From);
+            return new SaveOutcome.Invalid([new Issue("from", "outside-its-dates", says.In(viewer.Language))]);
         }
 
         var firm = await setUp.FirmAsync(viewer, withRetired: true, cancellationToken);

@@ -59,7 +59,7 @@ public readonly partial record struct DayReading(DateOnly? DayFirst, DateOnly? M
             : dayFirst == monthFirst ? new DayReading(dayFirst, null, time) : new DayReading(dayFirst, monthFirst, time);
     }
 
-    /// <summary>A time of the day, as "9:05" or "14.30"; null where it is none.</summary>
+    /// <summary>A time of the day, as "9:05", "14.30" or "2:30 PM"; null where it is none.</summary>
     public static TimeOnly? ParseTime(MoveInCell cell)
     {
         if (cell.Date is { } date)
@@ -69,7 +69,7 @@ public readonly partial record struct DayReading(DateOnly? DayFirst, DateOnly? M
 
         if (cell.Number is >= 0 and < 1)
         {
-            return TimeOnly.FromTimeSpan(TimeSpan.FromMinutes(Math.Round(cell.Number.Value * 24 * 60)));
+            return TimeOnly.FromTimeSpan(TimeSpan.FromMinutes(Math.Min(Math.Round(cell.Number.Value * 24 * 60), (24 * 60) - 1)));
         }
 
         return Clock().Match(cell.Text.Trim()) is { Success: true } clock ? TimeOf(clock) : null;
@@ -77,13 +77,17 @@ public readonly partial record struct DayReading(DateOnly? DayFirst, DateOnly? M
 
     private static (string Day, TimeOnly? Time) Split(string text)
     {
-        var at = text.LastIndexOfAny([' ', 'T']);
-        return at > 0 && Clock().Match(text[(at + 1)..]) is { Success: true } clock && TimeOf(clock) is { } time && clock.Value.Contains(':', StringComparison.Ordinal) ? (text[..at].Trim(), time) : (text, null);
+        return DayAndClock().Match(text) is { Success: true } both && Clock().Match(both.Groups["c"].Value) is { Success: true } clock && TimeOf(clock) is { } time ? (both.Groups["d"].Value.Trim(), time) : (text, null);
     }
 
     private static TimeOnly? TimeOf(Match clock)
     {
         var (hour, minute) = (int.Parse(clock.Groups["h"].Value, CultureInfo.InvariantCulture), int.Parse(clock.Groups["m"].Value, CultureInfo.InvariantCulture));
+        if (clock.Groups["p"].Value is { Length: > 0 } half)
+        {
+            return hour is >= 1 and <= 12 && minute < 60 ? new TimeOnly((hour % 12) + (half[0] is 'p' or 'P' ? 12 : 0), minute) : null;
+        }
+
         return hour < 24 && minute < 60 ? new TimeOnly(hour, minute) : null;
     }
 
@@ -107,6 +111,9 @@ public readonly partial record struct DayReading(DateOnly? DayFirst, DateOnly? M
     [GeneratedRegex(@"^(?<a>\d{1,2})[-/.](?<b>\d{1,2})[-/.](?<y>\d{4}|\d{2})\.?$", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Figures();
 
-    [GeneratedRegex(@"^(?<h>\d{1,2})[:.h](?<m>\d{2})(?::\d{2})?$", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"^(?<h>\d{1,2})[:.h](?<m>\d{2})(?::\d{2})?(?:\s?(?<p>[ap])\.?\s?m\.?)?$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase, 1000)]
     private static partial Regex Clock();
+
+    [GeneratedRegex(@"^(?<d>.+?)[ T](?<c>\d{1,2}:\d{2}(?::\d{2})?(?:\s?[ap]\.?\s?m\.?)?)$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase, 1000)]
+    private static partial Regex DayAndClock();
 }

@@ -8,7 +8,7 @@ public static class HeadingGuess
 {
     private static readonly (string Word, string Test)[] Tests =
     [
-        ("free chlorine", TestCodes.FreeHalogen), ("free halogen", TestCodes.FreeHalogen), ("free bromine", TestCodes.FreeHalogen), ("cloro libre", TestCodes.FreeHalogen), ("cloro livre", TestCodes.FreeHalogen),
+        ("free chlorine", TestCodes.FreeHalogen), ("free halogen", TestCodes.FreeHalogen), ("cloro libre", TestCodes.FreeHalogen), ("cloro livre", TestCodes.FreeHalogen),
         ("total chlorine", TestCodes.TotalHalogen), ("total halogen", TestCodes.TotalHalogen), ("cloro total", TestCodes.TotalHalogen),
         ("calcium hardness", TestCodes.Calcium), ("ca hardness", TestCodes.Calcium), ("dureza calcica", TestCodes.Calcium), ("dureza de calcio", TestCodes.Calcium), ("calcium", TestCodes.Calcium), ("calcio", TestCodes.Calcium),
         ("total hardness", TestCodes.TotalHardness), ("dureza total", TestCodes.TotalHardness), ("hardness", TestCodes.TotalHardness), ("dureza", TestCodes.TotalHardness),
@@ -72,6 +72,11 @@ public static class HeadingGuess
 
         if (Names.Concat(Tests).FirstOrDefault(known => words.Contains(" " + known.Word + " ", StringComparison.Ordinal)).Test is { } test)
         {
+            if (HasOtherBasis(words, test))
+            {
+                return new ColumnMeaning();
+            }
+
             var own = TestCatalogue.Find(test)!;
             return new ColumnMeaning
             {
@@ -91,32 +96,49 @@ public static class HeadingGuess
         return new ColumnMeaning { Kind = kind };
     }
 
+    // "Calcium as Ca" and bromine are other numbers than calcium as CaCO3 and halogen as Cl2: a person says what the column is.
+    private static bool HasOtherBasis(string words, string test)
+    {
+        bool Has(string word) => words.Contains(" " + word + " ", StringComparison.Ordinal);
+        return test switch
+        {
+            TestCodes.FreeHalogen or TestCodes.TotalHalogen => Has("bromine") || Has("bromo") || Has("br") || Has("br2"),
+            TestCodes.Calcium or TestCodes.TotalHardness => Has("as ca") || Has("como ca") || Has("as ca2+") || Has("como ca2+") || (Has("ca") && !Has("ca hardness") && !Has("caco3")),
+            _ => false,
+        };
+    }
+
     private static string? Drum(string words, IReadOnlyList<WaterSystem> systems, Func<string, Product?> productOf)
     {
-        var drums = systems.SelectMany(system => system.Drums).DistinctBy(drum => drum.Code, StringComparer.OrdinalIgnoreCase).ToList();
-        return Only(drums.Where(drum => Named(words, drum.Code) || Named(words, drum.Product) || (productOf(drum.Product) is { } product && Named(words, product.Name))).Select(drum => drum.Code))
+        var all = systems.SelectMany(system => system.Drums).ToList();
+        var drums = all.DistinctBy(drum => (drum.Code.ToUpperInvariant(), drum.Product.ToUpperInvariant())).ToList();
+        return One(all.Select(drum => (drum.Code, drum.Product)), Only(drums.Where(drum => Named(words, drum.Code) || Named(words, drum.Product) || (productOf(drum.Product) is { } product && Named(words, product.Name))).Select(drum => drum.Code))
             ?? Only(drums.Where(drum => productOf(drum.Product) is { } product && (Headings.Words(product.Name).Split(' ', StringSplitOptions.RemoveEmptyEntries) is [var first, ..] && words.Contains(" " + first + " ", StringComparison.Ordinal))).Select(drum => drum.Code))
-            ?? Only(drums.Select(drum => drum.Code));
+            ?? Only(drums.Select(drum => drum.Code)));
     }
 
     private static string? Meter(string words, IReadOnlyList<WaterSystem> systems)
     {
-        var meters = systems.SelectMany(system => system.Meters).DistinctBy(meter => meter.Code, StringComparer.OrdinalIgnoreCase).ToList();
+        var meters = systems.SelectMany(system => system.Meters).ToList();
         var isMakeUp = MakeUp.Any(word => words.Contains(" " + word + " ", StringComparison.Ordinal));
         var isBleed = words.Contains(" bleed ", StringComparison.Ordinal) || words.Contains(" purga ", StringComparison.Ordinal);
-        return Only(meters.Where(meter => Named(words, meter.Code)).Select(meter => meter.Code))
+        return One(meters.Select(meter => (meter.Code, $"{meter.Measures}")), Only(meters.Where(meter => Named(words, meter.Code)).Select(meter => meter.Code))
             ?? Only(meters.Where(meter => (isMakeUp && meter.Measures == MeterMeasures.MakeUp) || (isBleed && meter.Measures == MeterMeasures.Bleed)).Select(meter => meter.Code))
-            ?? Only(meters.Select(meter => meter.Code));
+            ?? Only(meters.Select(meter => meter.Code)));
     }
 
     private static string? Output(string words, IReadOnlyList<WaterSystem> systems)
     {
-        var outputs = systems.SelectMany(system => system.Outputs).DistinctBy(output => output.Code, StringComparer.OrdinalIgnoreCase).ToList();
-        return Only(outputs.Where(output => Named(words, output.Code)).Select(output => output.Code))
-            ?? Only(outputs.Where(output => output.Drives == OutputDrives.Bleed && (words.Contains(" bleed ", StringComparison.Ordinal) || words.Contains(" purga ", StringComparison.Ordinal))).Select(output => output.Code));
+        var outputs = systems.SelectMany(system => system.Outputs).ToList();
+        return One(outputs.Select(output => (output.Code, $"{output.Drives}")), Only(outputs.Where(output => Named(words, output.Code)).Select(output => output.Code))
+            ?? Only(outputs.Where(output => output.Drives == OutputDrives.Bleed && (words.Contains(" bleed ", StringComparison.Ordinal) || words.Contains(" purga ", StringComparison.Ordinal))).Select(output => output.Code)));
     }
 
     private static bool Named(string words, string name) => words.Contains(Headings.Words(name), StringComparison.Ordinal);
+
+    // A code that is one thing at one site and another thing at the next is no guess for a column that may be about both.
+    private static string? One(IEnumerable<(string Code, string Means)> known, string? code) =>
+        code is not null && known.Where(one => one.Code.Equals(code, StringComparison.OrdinalIgnoreCase)).Select(one => one.Means).Distinct(StringComparer.OrdinalIgnoreCase).Take(2).Count() == 1 ? code : null;
 
     private static string? Only(IEnumerable<string> codes)
     {

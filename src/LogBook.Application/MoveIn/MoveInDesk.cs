@@ -22,7 +22,7 @@ public sealed class MoveInDesk(SetUpStore setUp, ExchangeImport import)
             return null;
         }
 
-        var firm = await setUp.FirmAsync(viewer, cancellationToken: cancellationToken);
+        var firm = await setUp.FirmAsync(viewer, withRetired: true, cancellationToken: cancellationToken);
         return await Task.Run(() => MoveInWork.Of(new MoveInSource(fileName, sheets, mapping, answers, firm, viewer.Language)), cancellationToken);
     }
 

@@ -21,7 +21,9 @@ internal sealed class MoveInMaker(MoveInSource source, MoveInOpen open, List<Mov
     public IReadOnlyList<MoveInVisit> Visits(IReadOnlyList<MoveInRow> rows)
     {
         var stays = rows.GroupBy(row => (row.Site, row.System, row.Day, row.Time)).OrderBy(group => group.Key.Day).ThenBy(group => group.Key.Time).SelectMany(group => StaysOf([.. group])).ToList();
-        var made = stays.GroupBy(stay => (stay.Site, stay.Technician, stay.Day, stay.Time, stay.Turn)).Select(group => Make([.. group])).OrderBy(visit => visit.Visit.Arrived.Utc).ThenBy(visit => visit.Visit.Site, StringComparer.Ordinal).ToList();
+        var made = stays.GroupBy(stay => (stay.Site, stay.Technician, stay.Told, stay.Day, stay.Time, stay.Turn))
+            .GroupBy(group => (group.Key.Site, group.Key.Told, group.Key.Day, group.Key.Time, group.Key.Turn)).SelectMany(alike => alike.Select((group, place) => Make([.. group], place)))
+            .OrderBy(visit => visit.Visit.Arrived.Utc).ThenBy(visit => visit.Visit.Site, StringComparer.Ordinal).ToList();
         var before = new Dictionary<string, List<Visit>>(StringComparer.OrdinalIgnoreCase);
         var visits = new List<MoveInVisit>(made.Count);
         foreach (var visit in made)
@@ -70,11 +72,14 @@ internal sealed class MoveInMaker(MoveInSource source, MoveInOpen open, List<Mov
                     stays.Add(Begin(row, stays.Count));
                     break;
                 case "second":
-                    skipped.Add(new MoveInSkip(first.Sheet, first.Row + 1, MoveInTexts.LeftOut.In(source.Language)));
+                    // One visit: the row that is not right where the two differ still tells what the other does not.
+                    skipped.Add(new MoveInSkip(first.Sheet, first.Row + 1, MoveInTexts.OtherTaken.In(source.Language, row.Row + 1, row.Sheet)));
                     stays[0] = Begin(row, 0);
+                    Add(stays[0], first.Values.Values, first.Notes);
                     break;
                 case "first":
-                    skipped.Add(new MoveInSkip(row.Sheet, row.Row + 1, MoveInTexts.LeftOut.In(source.Language)));
+                    skipped.Add(new MoveInSkip(row.Sheet, row.Row + 1, MoveInTexts.OtherTaken.In(source.Language, first.Row + 1, first.Sheet)));
+                    Add(first, row.Values, row.Notes);
                     break;
                 default:
                     break;
@@ -84,19 +89,30 @@ internal sealed class MoveInMaker(MoveInSource source, MoveInOpen open, List<Mov
         return stays;
     }
 
-    private static Stay Begin(MoveInRow row, int turn) => new(row.Sheet, row.Row, row.Site, row.System, row.Technician, row.Day, row.Time, turn, row.Values.GroupBy(value => value.Key).ToDictionary(group => group.Key, group => group.First(), StringComparer.Ordinal), [.. row.Notes]);
+    private static Stay Begin(MoveInRow row, int turn) => new(row.At, row.Site, row.System, row.Technician, row.Told, row.Day, row.Time, turn, row.Values.GroupBy(value => value.Key).ToDictionary(group => group.Key, group => group.First(), StringComparer.Ordinal), [.. row.Notes]);
 
     private void Join(Stay target, MoveInRow row)
     {
-        var added = row.Values.Count(value => target.Values.TryAdd(value.Key, value)) + row.Notes.Count(note => !target.Notes.Contains(note, StringComparer.Ordinal));
-        target.Notes.AddRange(row.Notes.Where(note => !target.Notes.Contains(note, StringComparer.Ordinal)));
-        if (added == 0)
+        if (Add(target, row.Values, row.Notes) == 0)
         {
             skipped.Add(new MoveInSkip(row.Sheet, row.Row + 1, MoveInTexts.Twice.In(source.Language, target.Row + 1, target.Sheet)));
         }
     }
 
-    private MoveInVisit Make(List<Stay> stays)
+    private static int Add(Stay target, IEnumerable<MoveInValue> values, IEnumerable<string> notes)
+    {
+        var added = values.Count(value => target.Values.TryAdd(value.Key, value));
+        foreach (var note in notes.Where(note => !target.Notes.Contains(note, StringComparer.Ordinal)).ToList())
+        {
+            target.Notes.Add(note);
+            added++;
+        }
+
+        return added;
+    }
+
+    // The place counts visits that the file itself does not tell apart, and that a person gave to different technicians.
+    private MoveInVisit Make(List<Stay> stays, int place)
     {
         var first = stays[0];
         var zone = TimeZoneInfo.FindSystemTimeZoneById(source.Firm.Sites[first.Site].TimeZone);
@@ -108,12 +124,17 @@ internal sealed class MoveInMaker(MoveInSource source, MoveInOpen open, List<Mov
 
         var arrived = Moment.Of(new DateTimeOffset(wall, zone.GetUtcOffset(wall)));
         var cells = new Dictionary<string, MoveInPlace>(StringComparer.Ordinal);
-        var systems = stays.OrderBy(stay => stay.System, StringComparer.OrdinalIgnoreCase).Select((stay, place) => SystemOf(stay, $"systems[{place.ToString(CultureInfo.InvariantCulture)}]", cells)).ToList();
+        var systems = stays.OrderBy(stay => stay.System, StringComparer.OrdinalIgnoreCase).Select((stay, index) => SystemOf(stay, $"systems[{index.ToString(CultureInfo.InvariantCulture)}]", cells)).ToList();
         var notes = stays.SelectMany(stay => stay.Notes).Distinct(StringComparer.Ordinal).ToList();
+        if (cells.Count == 0)
+        {
+            cells["notes"] = first.At;
+        }
+
         return new MoveInVisit(
             new Visit
             {
-                Id = Identity(first.Site, arrived, first.Technician, first.Turn),
+                Id = Identity(first.Site, arrived, first.Told, first.Turn, place),
                 Site = source.Firm.Sites[first.Site].Code,
                 Technician = first.Technician,
                 Kind = VisitKind.Routine,
@@ -142,7 +163,7 @@ internal sealed class MoveInMaker(MoveInSource source, MoveInOpen open, List<Mov
                     break;
                 case ColumnKind.DrumLevel or ColumnKind.DrumAdded:
                     var drum = Place(drums, known => known.Drum.Equals(code, StringComparison.OrdinalIgnoreCase), () => new DrumReading { Drum = code });
-                    cells.TryAdd($"{path}.drums[{drum}]", value.At);
+                    cells[$"{path}.drums[{drum}].{(value.Meaning.Kind == ColumnKind.DrumLevel ? "level" : "addedL")}"] = value.At;
                     drums[drum] = value.Meaning.Kind == ColumnKind.DrumLevel ? drums[drum] with { Level = value.Number, Unit = value.Unit } : drums[drum] with { AddedL = value.Number };
                     break;
                 case ColumnKind.Dial or ColumnKind.Total:
@@ -169,7 +190,9 @@ internal sealed class MoveInMaker(MoveInSource source, MoveInOpen open, List<Mov
         foreach (var issue in issues)
         {
             var (path, at) = made.Cells.FirstOrDefault(cell => issue.Path.StartsWith(cell.Key, StringComparison.Ordinal) && (issue.Path.Length == cell.Key.Length || issue.Path[cell.Key.Length] is '.' or '['));
-            at ??= made.Cells.FirstOrDefault(cell => cell.Key.Split('.').Length > 2 && cell.Key.StartsWith(issue.Path, StringComparison.Ordinal)).Value ?? made.Cells.Values.First();
+            var whole = issue.Path[..Math.Max(0, issue.Path.LastIndexOf('.'))];
+            at ??= made.Cells.FirstOrDefault(cell => cell.Key.Split('.').Length > 2 && cell.Key.StartsWith(issue.Path, StringComparison.Ordinal)).Value
+                ?? made.Cells.FirstOrDefault(cell => cell.Key.Split('.').Length > 2 && whole.Contains('.', StringComparison.Ordinal) && cell.Key.StartsWith(whole + ".", StringComparison.Ordinal)).Value ?? made.Cells.Values.First();
             switch (AnswerTo(issue, at))
             {
                 case null:
@@ -201,7 +224,7 @@ internal sealed class MoveInMaker(MoveInSource source, MoveInOpen open, List<Mov
         var systems = made.Visit.Systems.Select((record, s) => record with
         {
             Readings = [.. record.Readings.Where((_, i) => !paths.Contains($"systems[{s}].readings[{i}]"))],
-            Drums = [.. record.Drums.Where((_, i) => !paths.Contains($"systems[{s}].drums[{i}]"))],
+            Drums = [.. record.Drums.Select((drum, i) => (paths.Contains($"systems[{s}].drums[{i}].level") ? drum with { Level = null, Unit = null } : drum) is var kept && paths.Contains($"systems[{s}].drums[{i}].addedL") ? kept with { AddedL = null } : kept).Where(drum => drum.Level is not null || drum.AddedL is not null)],
             HoursRun = [.. record.HoursRun.Where((_, i) => !paths.Contains($"systems[{s}].hoursRun[{i}]"))],
             Meters = [.. record.Meters.Select((meter, i) => meter with { Dial = paths.Contains($"systems[{s}].meters[{i}].dial") ? null : meter.Dial, Total = paths.Contains($"systems[{s}].meters[{i}].total") ? null : meter.Total }).Where(meter => meter.Dial is not null || meter.Total is not null)],
         }).ToList();
@@ -223,9 +246,9 @@ internal sealed class MoveInMaker(MoveInSource source, MoveInOpen open, List<Mov
     }
 
     // The time of the visit and a hash of what it is, in the shape of version 7: the same row always gets the same identity.
-    private static Guid Identity(string site, Moment arrived, string technician, int turn)
+    private static Guid Identity(string site, Moment arrived, string told, int turn, int place)
     {
-        var hash = SHA256.HashData(Encoding.UTF8.GetBytes(string.Create(CultureInfo.InvariantCulture, $"move-in|{site.ToUpperInvariant()}|{arrived.Utc:O}|{technician.ToUpperInvariant()}|{turn}")));
+        var hash = SHA256.HashData(Encoding.UTF8.GetBytes(string.Create(CultureInfo.InvariantCulture, $"move-in|{site.ToUpperInvariant()}|{arrived.Utc:O}|{told.ToUpperInvariant()}|{turn}{(place == 0 ? "" : $"|{place}")}")));
         Span<byte> bytes = stackalloc byte[16];
         BinaryPrimitives.WriteInt64BigEndian(bytes, new DateTimeOffset(arrived.Utc, TimeSpan.Zero).ToUnixTimeMilliseconds() << 16);
         hash.AsSpan(0, 10).CopyTo(bytes[6..]);
@@ -234,5 +257,10 @@ internal sealed class MoveInMaker(MoveInSource source, MoveInOpen open, List<Mov
         return new Guid(bytes, bigEndian: true);
     }
 
-    private sealed record Stay(string Sheet, int Row, string Site, string System, string Technician, DateOnly Day, TimeOnly? Time, int Turn, Dictionary<string, MoveInValue> Values, List<string> Notes);
+    private sealed record Stay(MoveInPlace At, string Site, string System, string Technician, string Told, DateOnly Day, TimeOnly? Time, int Turn, Dictionary<string, MoveInValue> Values, List<string> Notes)
+    {
+        public string Sheet => At.Sheet;
+
+        public int Row => At.Row;
+    }
 }

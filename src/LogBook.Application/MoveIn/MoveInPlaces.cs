@@ -6,23 +6,14 @@ namespace LogBook.Application.MoveIn;
 internal sealed class MoveInPlaces
 {
     private readonly MoveInSource _source;
-    private readonly Dictionary<string, string> _sites = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, string> _people = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, string> _sites;
+    private readonly Dictionary<string, string> _people;
 
     public MoveInPlaces(MoveInSource source)
     {
         _source = source;
-        foreach (var site in source.Firm.Document.Sites)
-        {
-            _sites[Headings.KeyOf(site.Name)] = site.Code;
-            _sites[Headings.KeyOf(site.Code)] = site.Code;
-        }
-
-        foreach (var person in source.Firm.Document.People)
-        {
-            _people[Headings.KeyOf(person.Name)] = person.Code;
-            _people[Headings.KeyOf(person.Code)] = person.Code;
-        }
+        _sites = Unique(source.Firm.Document.Sites.Select(site => (site.Code, site.Name)));
+        _people = Unique(source.Firm.Document.People.Select(person => (person.Code, person.Name)));
     }
 
     public string? Site(string text) => _sites.GetValueOrDefault(Headings.KeyOf(text));
@@ -42,7 +33,7 @@ internal sealed class MoveInPlaces
         }
 
         var key = Headings.KeyOf(text);
-        return systems.Find(system => Headings.KeyOf(system.Code) == key || Headings.KeyOf(system.Name) == key)?.Code;
+        return Unique(systems.Select(system => (system.Code, system.Name))).GetValueOrDefault(key);
     }
 
     /// <summary>Sites that the file may be about: those of its sheets, or all where a column tells.</summary>
@@ -53,4 +44,9 @@ internal sealed class MoveInPlaces
     }
 
     public IEnumerable<WaterSystem> SystemsOf(string site) => _source.Firm.SystemsOf(site);
+
+    // What two of them are called resolves to neither: a person says which one is meant.
+    private static Dictionary<string, string> Unique(IEnumerable<(string Code, string Name)> known) =>
+        known.SelectMany(one => new[] { (Key: Headings.KeyOf(one.Code), one.Code), (Key: Headings.KeyOf(one.Name), one.Code) }).Distinct()
+            .GroupBy(one => one.Key, StringComparer.Ordinal).Where(group => group.Count() == 1).ToDictionary(group => group.Key, group => group.Single().Code, StringComparer.Ordinal);
 }

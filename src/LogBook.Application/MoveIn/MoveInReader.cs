@@ -41,8 +41,15 @@ public static class MoveInReader
 
         try
         {
-            IReadOnlyList<MoveInSheet> sheets = bytes.AsSpan().StartsWith("PK"u8) ? Workbook(bytes) : Csv(name, bytes);
-            return sheets.Any(sheet => sheet.Rows.Count > MostRows || sheet.Rows.Any(row => row.Count > MostColumns))
+            var isZip = bytes.AsSpan().StartsWith("PK"u8);
+            if (!isZip && bytes.AsSpan().Contains((byte)0))
+            {
+                // No text holds it: an older workbook, a picture, or text in a wide encoding.
+                return ([], MoveInTexts.Unreadable.In(language, "NUL"));
+            }
+
+            var sheets = isZip ? Workbook(bytes) : Csv(name, bytes);
+            return sheets is null || sheets.Any(sheet => sheet.Rows.Count > MostRows || sheet.Rows.Any(row => row.Count > MostColumns))
                 ? ([], MoveInTexts.TooMany.In(language, MostRows, MostColumns))
                 : (sheets, null);
         }
@@ -53,7 +60,8 @@ public static class MoveInReader
         }
     }
 
-    private static List<MoveInSheet> Workbook(byte[] bytes)
+    // Null where a sheet is too large: told by its last row and column, before cells are made of it.
+    private static List<MoveInSheet>? Workbook(byte[] bytes)
     {
         using (var zip = new ZipArchive(new MemoryStream(bytes)))
         {
@@ -64,7 +72,9 @@ public static class MoveInReader
         }
 
         using var book = new XLWorkbook(new MemoryStream(bytes));
-        return [.. book.Worksheets.OrderBy(sheet => sheet.Position).Select(Sheet)];
+        return book.Worksheets.Any(sheet => sheet.LastRowUsed()?.RowNumber() > MostRows || sheet.LastColumnUsed()?.ColumnNumber() > MostColumns)
+            ? null
+            : [.. book.Worksheets.OrderBy(sheet => sheet.Position).Select(Sheet)];
     }
 
     private static MoveInSheet Sheet(IXLWorksheet sheet)
@@ -75,8 +85,8 @@ public static class MoveInReader
             return new MoveInSheet(sheet.Name, []);
         }
 
-        var rows = new MoveInCell[Math.Min(sheet.LastRowUsed().RowNumber(), MostRows + 1)][];
-        var width = Math.Min(sheet.LastColumnUsed().ColumnNumber(), MostColumns + 1);
+        var rows = new MoveInCell[sheet.LastRowUsed().RowNumber()][];
+        var width = sheet.LastColumnUsed().ColumnNumber();
         for (var row = 0; row < rows.Length; row++)
         {
             rows[row] = new MoveInCell[width];
@@ -96,9 +106,9 @@ public static class MoveInReader
         {
             return cell.CachedValue switch
             {
-                double number => MoveInCell.Of(number),
+                double number => Number(cell, number),
                 DateTime date => MoveInCell.Of(date),
-                { } kept when double.TryParse(kept.ToString(), NumberStyles.Float, CultureInfo.InvariantCulture, out var number) => MoveInCell.Of(number),
+                { } kept when double.TryParse(kept.ToString(), NumberStyles.Float, CultureInfo.InvariantCulture, out var number) => Number(cell, number),
                 { } kept => new MoveInCell(kept.ToString()!.Trim()),
                 _ => MoveInCell.Empty,
             };
@@ -106,11 +116,17 @@ public static class MoveInReader
 
         return cell.DataType switch
         {
-            XLDataType.Number when cell.TryGetValue(out double number) => MoveInCell.Of(number),
+            XLDataType.Number when cell.TryGetValue(out double number) => Number(cell, number),
             XLDataType.DateTime when cell.TryGetValue(out DateTime date) => MoveInCell.Of(date),
             _ => new MoveInCell(cell.GetString().Trim()),
         };
     }
+
+    // A sheet keeps "85 %" as 0.85 with a format: it is read as it is shown, since its column may tell no unit or another one.
+    private static MoveInCell Number(IXLCell cell, double number) =>
+        cell.Style.NumberFormat is { } format && (format.NumberFormatId is 9 or 10 || format.Format?.Contains('%', StringComparison.Ordinal) == true)
+            ? new MoveInCell(Math.Round(number * 100, 10).ToString("R", CultureInfo.InvariantCulture) + " %")
+            : MoveInCell.Of(number);
 
     private static List<MoveInSheet> Csv(string name, byte[] bytes)
     {

@@ -72,12 +72,28 @@ internal sealed class MoveInRows(MoveInSource source, IReadOnlyDictionary<string
             return null;
         }
 
-        var (site, technician) = (SiteOf(sheet, row, columns), TechnicianOf(sheet, row, columns));
+        var site = SiteOf(sheet, row, columns);
+        var (technician, told) = TechnicianOf(sheet, row, columns);
+        var (isTimeKnown, time) = TimeOf(sheet, row, columns, written);
         var system = site is null ? null : SystemOf(sheet, row, columns, site);
         var read = values.Select(column => Value(sheet, row, column, site, system, notes)).ToList();
-        return site is null || system is null || technician is null ? null : new MoveInRow(
-            sheet.Name, row, site, system, technician, day, written.Time ?? columns.Where(column => column.Meaning.Kind == ColumnKind.Time).Select(column => DayReading.ParseTime(sheet.At(row, column.Index))).FirstOrDefault(time => time is not null),
-            [.. read.OfType<MoveInValue>()], notes);
+        return site is null || system is null || technician is null || !isTimeKnown
+            ? null
+            : new MoveInRow(Place(sheet, row, dayColumn), site, system, technician, told, day, time, [.. read.OfType<MoveInValue>()], notes);
+    }
+
+    // An empty cell tells no time; one that is not understood is asked about, so that no visit gets another time in silence.
+    private (bool IsKnown, TimeOnly? Time) TimeOf(MoveInSheet sheet, int row, List<Column> columns, DayReading written)
+    {
+        var (isKnown, time) = (true, written.Time);
+        foreach (var at in columns.Where(column => column.Meaning.Kind == ColumnKind.Time && !sheet.At(row, column.Index).IsEmpty).Select(column => Place(sheet, row, column)))
+        {
+            var told = DayReading.ParseTime(sheet.At(row, at.Column));
+            time ??= told;
+            isKnown &= told is not null || open.Ask("time", at, MoveInTexts.TimeMissing.In(Language, at.Value), [new MoveInChoice("none", MoveInTexts.NoTime.In(Language))], isFault: true) is not null;
+        }
+
+        return (isKnown, time);
     }
 
     private DateOnly? DayOf(MoveInPlace at, DayReading written, Column column)
@@ -134,20 +150,23 @@ internal sealed class MoveInRows(MoveInSource source, IReadOnlyDictionary<string
         return Named($"system|{site}", at, MoveInTexts.WhichSystem.In(Language, at.Value, site), places.SystemsOf(site).Select(system => new MoveInChoice(system.Code, $"{system.Code} {system.Name}")));
     }
 
-    private string? TechnicianOf(MoveInSheet sheet, int row, List<Column> columns)
+    // Who it was, and what the file itself tells of it: that alone is the same whoever moves the file in.
+    private (string? Code, string Told) TechnicianOf(MoveInSheet sheet, int row, List<Column> columns)
     {
         var column = columns.Find(known => known.Meaning.Kind == ColumnKind.Technician);
-        if (column is null || sheet.At(row, column.Index).IsEmpty)
+        if (column is null || (sheet.At(row, column.Index).IsEmpty && source.Mapping.Technician is not null))
         {
-            return source.Mapping.Technician;
+            return (source.Mapping.Technician, "");
         }
 
         var at = Place(sheet, row, column);
-        return places.Person(at.Value) ?? Named("person", at, MoveInTexts.WhichPerson.In(Language, at.Value), source.Firm.Document.People.Select(person => new MoveInChoice(person.Code, $"{person.Code} {person.Name}")));
+        var known = places.Person(at.Value);
+        return (known ?? Named("person", at, MoveInTexts.WhichPerson.In(Language, at.Value), source.Firm.Document.People.Select(person => new MoveInChoice(person.Code, $"{person.Code} {person.Name}"))), known ?? Headings.KeyOf(at.Value));
     }
 
-    // Asked once for each way of writing, not for each row.
-    private string? Named(string kind, MoveInPlace at, string says, IEnumerable<MoveInChoice> choices) => open.AskOnce($"{kind}|{Headings.KeyOf(at.Value)}", at, at.Address, says, [.. choices]);
+    // Asked once for each way of writing, not for each row; an empty cell says nothing of another empty one, so each is asked by itself.
+    private string? Named(string kind, MoveInPlace at, string says, IEnumerable<MoveInChoice> choices) =>
+        open.AskOnce(string.IsNullOrWhiteSpace(at.Value) ? $"{kind}|{at.Sheet}|{at.Address}" : $"{kind}|{Headings.KeyOf(at.Value)}", at, at.Address, says, [.. choices]);
 
     private MoveInValue? Value(MoveInSheet sheet, int row, Column column, string? site, string? system, List<string> notes)
     {
@@ -229,6 +248,14 @@ internal sealed class MoveInRows(MoveInSource source, IReadOnlyDictionary<string
 
     private MoveInValue? Made(Column column, MoveInPlace at, double number, string? unit, string? qualifier, string? site, string? system, Func<MoveInValue?> leftOut)
     {
+        MoveInValue? Refused(string says) => open.Ask("measure", at, says, [open.LeaveChoice], isFault: true) is null ? null : leftOut();
+
+        // Only a result of a test is kept with its sign: for the others "<5" would be kept as 5.
+        if (qualifier is not null && column.Meaning.Kind != ColumnKind.Test)
+        {
+            return Refused(MoveInTexts.NoSign.In(Language, at.Value));
+        }
+
         if (column.Meaning.Kind is ColumnKind.Dial or ColumnKind.Total && site is not null && system is not null)
         {
             var counts = places.SystemsOf(site).First(known => known.Code == system).Meters.First(meter => meter.Code.Equals(column.Meaning.Code, StringComparison.OrdinalIgnoreCase)).Unit;
@@ -252,9 +279,16 @@ internal sealed class MoveInRows(MoveInSource source, IReadOnlyDictionary<string
             }
         }
 
-        if (column.Meaning.Kind == ColumnKind.DrumAdded && unit != "L" && Units.Convert(number, unit, "L") is { HasValue: true } litres)
+        if (column.Meaning.Kind == ColumnKind.DrumAdded && unit != "L")
         {
-            return new MoveInValue(column.Meaning, at, Math.Round(litres.Value, 6), "L", qualifier);
+            return Units.Convert(number, unit, "L") is { HasValue: true } litres
+                ? new MoveInValue(column.Meaning, at, Math.Round(litres.Value, 6), "L")
+                : Refused(MoveInTexts.WrongUnit.In(Language, at.Value, Shown.Unit("L", Language)));
+        }
+
+        if (column.Meaning.Kind == ColumnKind.Hours && unit is not (null or "h"))
+        {
+            return Refused(MoveInTexts.WrongUnit.In(Language, at.Value, Shown.Unit("h", Language)));
         }
 
         return new MoveInValue(column.Meaning, at, number, unit, qualifier);

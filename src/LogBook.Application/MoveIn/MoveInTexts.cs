@@ -25,6 +25,11 @@ public static class MoveInTexts
     public static readonly Text NoDayColumn = new("no column holds the day of the visit", "ninguna columna contiene el día de la visita", "nenhuma coluna contém o dia da visita");
 
     public static readonly Text DayMissing = new("“{0}” is not a day; expected is one as 2025-03-04 or 4 March 2025.", "«{0}» no es un día; se espera uno como 2025-03-04 o 4 marzo 2025.", "«{0}» não é um dia; espera-se um como 2025-03-04 ou 4 março 2025.");
+    public static readonly Text TimeMissing = new("“{0}” is not a time of the day; expected is one as 14:30 or 2:30 PM.", "«{0}» no es una hora del día; se espera una como 14:30 o 2:30 PM.", "«{0}» não é uma hora do dia; espera-se uma como 14:30 ou 2:30 PM.");
+    public static readonly Text NoTime = new("the time is not known", "no se conoce la hora", "não se sabe a hora");
+    public static readonly Text WrongUnit = new("“{0}”: only {1}, or a unit that converts to it, can be taken here.", "«{0}»: aquí solo se admite {1}, o una unidad convertible.", "«{0}»: aqui só se admite {1}, ou uma unidade convertível.");
+    public static readonly Text NoSign = new("“{0}”: a level, a delivery, a meter and hours take a number without < or >.", "«{0}»: un nivel, una entrega, un contador y unas horas llevan un número sin < ni >.", "«{0}»: um nível, uma entrega, um hidrômetro e horas levam um número sem < nem >.");
+    public static readonly Text OtherTaken = new("where it differs from row {0} of {1}, that row was taken, as answered", "donde difiere de la fila {0} de {1}, se tomó esa fila, según la respuesta", "onde difere da linha {0} de {1}, valeu essa linha, conforme a resposta");
     public static readonly Text WhichDay = new("“{0}”: which day is it?", "«{0}»: ¿qué día es?", "«{0}»: que dia é?");
     public static readonly Text DayOrder = new("“{0}” and others of this column: does the day or the month come first?", "«{0}» y otras de esta columna: ¿va primero el día o el mes?", "«{0}» e outras desta coluna: vem primeiro o dia ou o mês?");
     public static readonly Text DayFirst = new("the day first: {0}", "primero el día: {0}", "primeiro o dia: {0}");

@@ -133,7 +133,8 @@ public sealed class RecordPackReader(LogBookStore store, SetUpStore setUp, TimeP
             Systems = systems,
             Visits = [.. visits.Where(visit => DayOf(visit) >= from && DayOf(visit) <= to && (visit.Counts || viewer.IsOfFirm))],
             Promises = judgedOn < from ? [] : VisitPromises.Of(promised, site.VisitEveryDays, [.. systems.Select(system => system.History.System.Operation)], from, judgedOn),
-            Photos = photos,
+            // Who is not of the firm sees the visits as they stand: photos that a correction took out are not told.
+            Photos = [.. photos.Where(photo => viewer.IsOfFirm || counting.Exists(visit => visit.Visit.Id == photo.Visit && visit.Visit.Photos.Any(named => named.Sha256 == photo.Sha256 && named.Of == photo.Of)))],
             LastEntry = visits.Count == 0 ? null : visits.Max(DayOf),
             Hold = hold,
             TellsVersions = viewer.IsOfFirm,

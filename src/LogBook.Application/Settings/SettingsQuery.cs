@@ -61,14 +61,19 @@ public sealed class SettingsQuery(LogBookStore store, SetUpStore setUp, TimeProv
         var lost = records.Findings.FirstOrDefault(row => row.Key.Kind == FindingKinds.SettingsLost);
         var day = on ?? (lost is null ? records.Today : lost.Finding.FirstSeen.AddDays(-1));
         var since = MidnightUtc(records.History.Zone, day.AddDays(1));
+
+        // Changes of other systems must not use up the lines.
+        var key = $"{records.Heading.SiteCode}/{records.Heading.SystemCode}".ToUpperInvariant();
+#pragma warning disable CA1304, CA1311, CA1862 // The database compares, and knows no comparison of .NET's.
         var rows = await store.ReadAsync(
             viewer,
             db => db.AuditTrail
-                .Where(row => row.At >= since && row.What == AuditActs.Changed && (row.Entity == nameof(SetUpKind.Product) || row.Entity == nameof(SetUpKind.System)) && row.Old != null && row.New != null)
+                .Where(row => row.At >= since && row.What == AuditActs.Changed && (row.Entity == nameof(SetUpKind.Product) || (row.Entity == nameof(SetUpKind.System) && row.Key.ToUpper() == key)) && row.Old != null && row.New != null)
                 .OrderBy(row => row.Id).Take(MostChanges)
                 .Select(row => new { row.At, row.Entity, row.Old, row.New })
                 .ToListAsync(cancellationToken),
             cancellationToken);
+#pragma warning restore CA1304, CA1311, CA1862
         var changes = rows
             .Select(row => ChangeOf(records.History.DayOf(row.At), row.Entity, row.Old!, row.New!))
             .Where(change => change.SystemAfter is not { } system

@@ -58,6 +58,9 @@ public sealed record CalculatorStart
     /// <summary>High alarm, µS/cm.</summary>
     public required KnownNumber? HighAlarm { get; init; }
 
+    /// <summary>Tests whose range in the programme cannot be converted, so that its limit is not known.</summary>
+    public IReadOnlyList<string> NotConverted { get; init; } = [];
+
     /// <summary>Conductivity of the make-up, µS/cm.</summary>
     public required KnownNumber? MakeUp { get; init; }
 
@@ -113,6 +116,7 @@ public sealed record CalculatorStart
             Conductivity = conductivity,
             Ions = IonsOf(last, programme),
             Limits = IonLimits.Of(system, asked),
+            NotConverted = IonLimits.NotConverted(asked),
             TargetCycles = Of(programme?.TargetCycles, "1"),
             SetPoint = Of(programme?.SetPointUsPerCm, "uS/cm"),
             Differential = Of(programme?.DifferentialUsPerCm, "uS/cm"),

@@ -88,29 +88,35 @@ public static class Duties
         }
 
         var since = history.DayOf(happened);
-        var answered = AnswerTo(history, latest, rule);
+        var answered = AnswerTo(history, latest, rule, since);
         return new Duty(DutyKind.AfterEvent, rule, since, within + (rule.GraceDays ?? 0), OperationOf(history, rule))
         {
             Event = type,
-            IsMet = answered is { } moment && history.DayOf(moment) >= since,
+            IsMet = answered is not null,
             LastDone = answered,
         };
     }
 
-    // What an event asks for: its test or task; where it names neither, the count that the system's rules watch.
-    private static DateTime? AnswerTo(SystemHistory history, VisitFacts latest, Rule rule)
+    // What an event asks for: its test or task; where it names neither, the count that the system's rules watch. The first since the event
+    // counts: what is done later by routine does not make it late.
+    private static DateTime? AnswerTo(SystemHistory history, VisitFacts latest, Rule rule, DateOnly since)
     {
-        if (rule.Task is { } task)
+        IReadOnlyList<string> tests = rule.Task is not null ? [] : rule.Test is { } asked ? [asked] : WatchesLegionella(history) ? Counts[..1] : Counts;
+        DateTime? first = null;
+        var at = latest;
+        for (var i = 0; i < LongestLookBack && at is not null; i++, at = at.Previous)
         {
-            return DoneAt(latest, task);
+            var visit = at.Visit;
+            IEnumerable<DateTime?> done = rule.Task is { } task
+                ? [Tasks.DoneAt(task, visit.Visit, at.Record)]
+                : tests.SelectMany(at.ReadingsOf).Where(IsTaken).Select(reading => (DateTime?)TakenAt(visit, reading));
+            foreach (var moment in done)
+            {
+                first = moment is { } then && history.DayOf(then) >= since && (first is null || then < first) ? then : first;
+            }
         }
 
-        if (rule.Test is { } test)
-        {
-            return SampledAt(latest, test);
-        }
-
-        return (WatchesLegionella(history) ? Counts.Take(1) : Counts).Select(count => SampledAt(latest, count)).Max();
+        return first;
     }
 
     internal static bool WatchesLegionella(SystemHistory history) => history.Firm.Rules.Any(other => TestCodes.Legionella.Equals(other.Test, StringComparison.OrdinalIgnoreCase)
@@ -118,33 +124,35 @@ public static class Duties
 
     private static Duty? Retest(SystemHistory history, VisitFacts latest, Rule rule)
     {
-        if (rule.Test is not { } test || rule.RetestDays.Count == 0 || rule.Bands.Count == 0)
+        if (rule.Test is not { } test || !history.Firm.Rules.Any(version => IsVersionOf(version, rule) && version.RetestDays.Count > 0 && version.Bands.Count > 0))
         {
             return null;
         }
 
-        (VisitFacts? visit, Reading? reading, DateTime at) worst = default;
+        // A result is judged by the rule of its day: a later version neither opens nor moves its retest.
+        (VisitFacts? visit, Reading? reading, DateTime at, Rule? rule) worst = default;
         var at = latest;
         for (var i = 0; i < LongestLookBack && at is not null; i++, at = at.Previous)
         {
             foreach (var reading in at.ReadingsOf(test))
             {
-                if ((worst.reading is null || TakenAt(at.Visit, reading) > worst.at) && IsInBand(reading, rule))
+                if ((worst.reading is null || TakenAt(at.Visit, reading) > worst.at)
+                    && VersionOn(history, rule, TakenAt(at.Visit, reading)) is { RetestDays.Count: > 0 } then && IsInBand(reading, then))
                 {
-                    worst = (at, reading, TakenAt(at.Visit, reading));
+                    worst = (at, reading, TakenAt(at.Visit, reading), then);
                 }
             }
         }
 
-        if (worst.reading is not { } result)
+        if (worst is not { reading: { } result, rule: { } inForce })
         {
             return null;
         }
 
-        var received = (result.ReceivedAt ?? result.ResultAt)?.Utc ?? worst.visit!.Visit.KnownFrom;
+        var received = ReceivedAt(history, worst.visit!.Visit, result);
         var disinfected = DisinfectedFrom(latest, received);
         var since = history.DayOf(disinfected ?? received);
-        var (earliest, last) = (rule.RetestDays[0], rule.RetestDays[^1]);
+        var (earliest, last) = (inForce.RetestDays[0], inForce.RetestDays[^1]);
         var notBefore = since.AddDays((int)earliest);
         var sampledOn = history.DayOf(worst.at);
         var (tooEarlyOn, isMet, retested) = ((DateOnly?)null, false, (DateTime?)null);
@@ -162,7 +170,7 @@ public static class Duties
             }
         }
 
-        return new Duty(DutyKind.Retest, rule, since, last)
+        return new Duty(DutyKind.Retest, inForce, since, last)
         {
             NotBefore = notBefore,
             TooEarlyOn = tooEarlyOn,
@@ -172,7 +180,7 @@ public static class Duties
         };
     }
 
-    // The newest result that must be told, by the rule as it stood on the day of its sample.
+    // What must be told and was not, the oldest first: a newer result does not make up for it. All told: the newest.
     private static Duty? Notify(SystemHistory history, VisitFacts latest, Rule rule)
     {
         if (rule.Test is not { } test || !history.Firm.Rules.Any(version => IsVersionOf(version, rule) && version.Bands.Any(band => band.NotifyWithinHours is not null)))
@@ -180,35 +188,36 @@ public static class Duties
             return null;
         }
 
-        (VisitFacts? Visit, Reading? Reading, DateTime Taken, Rule? Rule, double Hours) newest = default;
+        (DateTime Taken, Duty Duty) shown = default;
         var at = latest;
         for (var i = 0; i < LongestLookBack && at is not null; i++, at = at.Previous)
         {
             foreach (var reading in at.ReadingsOf(test))
             {
                 var taken = TakenAt(at.Visit, reading);
-                if ((newest.Reading is null || taken > newest.Taken)
-                    && RulesInForce.Of(history, history.DayOf(taken)).FirstOrDefault(version => IsVersionOf(version, rule)) is { } then
-                    && ResultBands.Of(then, reading)?.NotifyWithinHours is { } hours)
+                if (VersionOn(history, rule, taken) is { } then && ResultBands.Of(then, reading)?.NotifyWithinHours is { } hours)
                 {
-                    newest = (at, reading, taken, then, hours);
+                    var duty = ToTell(history, at.Visit, reading, then, hours);
+                    var goesFirst = shown.Duty is not { } before || (duty.IsMet == before.IsMet ? (taken > shown.Taken) == duty.IsMet : !duty.IsMet);
+                    shown = goesFirst ? (taken, duty) : shown;
                 }
             }
         }
 
-        if (newest is not { Visit: { } visit, Reading: { } result, Rule: { } inForce })
-        {
-            return null;
-        }
+        return shown.Duty;
+    }
 
-        var received = (result.ReceivedAt ?? result.ResultAt)?.Utc ?? visit.Visit.KnownFrom;
+    private static Duty ToTell(SystemHistory history, SystemVisit visit, Reading result, Rule inForce, double hours)
+    {
+        var received = ReceivedAt(history, visit, result);
+        var comesIn = ComesIn(visit, result);
         var told = history.Notifications
-            .Where(note => note.Visit == visit.Visit.Visit.Id && note.Test.Equals(test, StringComparison.OrdinalIgnoreCase) && note.Rule.Equals(rule.Code, StringComparison.OrdinalIgnoreCase))
+            .Where(note => note.At >= comesIn && note.Visit == visit.Visit.Id && note.Test.Equals(result.Test, StringComparison.OrdinalIgnoreCase) && note.Rule.Equals(inForce.Code, StringComparison.OrdinalIgnoreCase))
             .Select(note => (DateTime?)note.At).Min();
-        var until = received.AddHours(newest.Hours);
-        return new Duty(DutyKind.Notify, inForce, history.DayOf(received), newest.Hours / 24)
+        var until = received.AddHours(hours);
+        return new Duty(DutyKind.Notify, inForce, history.DayOf(received), hours / 24)
         {
-            Visit = visit.Visit.Visit.Id,
+            Visit = visit.Visit.Id,
             ReceivedAt = received,
             NotifyBy = until,
             NotifyUntil = history.DayOf(until),
@@ -218,13 +227,31 @@ public static class Duties
         };
     }
 
+    private static Rule? VersionOn(SystemHistory history, Rule rule, DateTime taken) =>
+        RulesInForce.Of(history, history.DayOf(taken)).FirstOrDefault(version => IsVersionOf(version, rule));
+
+    // Where no receipt is on record, the first version of the visit that held the result: an amendment starts no clock anew.
+    private static DateTime ReceivedAt(SystemHistory history, SystemVisit visit, Reading reading) => (reading.ReceivedAt ?? reading.ResultAt)?.Utc
+        ?? history.Versions.Where(version => version.Visit.Id == visit.Visit.Id && version.Record.Readings.Any(earlier => earlier.Value == reading.Value && earlier.Test.Equals(reading.Test, StringComparison.OrdinalIgnoreCase)))
+            .Select(version => version.KnownFrom).Append(visit.KnownFrom).Min();
+
+    /// <summary>Moment before which nobody could tell of a test's newest result of a visit.</summary>
+    /// <param name="visit">The visit as it is known.</param>
+    /// <param name="test">Code of the test.</param>
+    /// <returns>Receipt, else the result, else the sample, UTC; null where the visit holds no such reading.</returns>
+    public static DateTime? ToldFrom(SystemVisit visit, string test) =>
+        visit.Record.Readings.Where(reading => reading.Test.Equals(test, StringComparison.OrdinalIgnoreCase)).MaxBy(reading => TakenAt(visit, reading)) is { } newest
+            ? ComesIn(visit, newest)
+            : null;
+
+    // A later amendment of the visit does not move it, where receipt is not on record.
+    private static DateTime ComesIn(SystemVisit visit, Reading reading) => (reading.ReceivedAt ?? reading.ResultAt)?.Utc ?? TakenAt(visit, reading);
+
     private static bool IsVersionOf(Rule version, Rule rule) => version.Code.Equals(rule.Code, StringComparison.OrdinalIgnoreCase);
 
     internal static bool IsInBand(Reading reading, Rule rule) => IsTaken(reading) && ResultBands.Of(rule, reading) is not null;
 
     // Results come in late: the newest sample need not stand in the newest visit.
-    private static DateTime? SampledAt(VisitFacts latest, string test) => Sampled(latest, test).At;
-
     private static (DateTime? At, bool IsPending) Sampled(VisitFacts latest, string test)
     {
         DateTime? newest = null;

@@ -112,7 +112,8 @@ public static class RuleRecords
             }
         }
 
-        return last is null ? null : Spell(DutyOf(history, DutyKind.Interval, last.Rule, since, last.Rule.EveryDays!.Value), doneOn, doneOn <= to ? RuleStanding.Met : RuleStanding.Running, end);
+        // A rule that ended while its time ran asks for nothing more: neither met by what came later, nor running for ever.
+        return last is null || last.End < end ? null : Spell(DutyOf(history, DutyKind.Interval, last.Rule, since, last.Rule.EveryDays!.Value), doneOn, doneOn <= to ? RuleStanding.Met : RuleStanding.Running, end);
     }
 
     private static IEnumerable<RuleSpell> Events(SystemHistory history, List<Dated> versions, DateOnly to)

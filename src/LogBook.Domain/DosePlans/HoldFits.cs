@@ -124,6 +124,7 @@ public static class HoldFits
 
     private static Computed<double> LongestAt(HoldCase from, ConductivityLaw law, double start, double evaporation, double volume) =>
         from.HighAlarmUsPerCm is not > 0 ? Computed<double>.None(DosePlanReasons.NoAlarm)
+        : IsBelowMakeUp(from) ? Computed<double>.Of(0)
         : law.CyclesAt(from.HighAlarmUsPerCm.Value) is not { HasValue: true, Value: var alarm } ? Computed<double>.None(DosePlanReasons.NeverReached)
         : alarm <= start ? Computed<double>.Of(0)
         : CirculatingSystem.TimeBetween(start, alarm, 1, evaporation, from.OtherLossLPerH, volume).Map(hours => Math.Max(0, hours - from.FeedHours));
@@ -131,6 +132,11 @@ public static class HoldFits
     private static (HoldVerdict Verdict, double? Hours, double? BleedDown) Proposal(
         HoldCase from, ConductivityLaw law, double top, Computed<double> longest, double evaporation, double volume)
     {
+        if (IsBelowMakeUp(from))
+        {
+            return (HoldVerdict.NothingFits, null, null);
+        }
+
         var least = from.LabelContactHours ?? 0;
         var wanted = Math.Max(from.HoldHours, least);
         var most = longest.HasValue ? longest.Value : double.PositiveInfinity;
@@ -170,6 +176,9 @@ public static class HoldFits
         CirculatingSystem.TimeBetween(top, to, 1, evaporation, from.BleedLPerH!.Value + from.OtherLossLPerH, volume) is { HasValue: true, Value: var hours } ? hours : null;
 
     private static FigureInput Input(string name, Estimate estimate) => new(name, estimate.Value, estimate.Unit, estimate.StandardUncertainty);
+
+    // The make-up alone passes such an alarm: it stands from the first minute, and no bleed brings the water below it.
+    private static bool IsBelowMakeUp(HoldCase from) => from.HighAlarmUsPerCm is > 0 and var alarm && alarm < from.MakeUpUsPerCm.Value;
 
     private static bool IsAmount(double value) => double.IsFinite(value) && value >= 0;
 }

@@ -1,3 +1,4 @@
+using LogBook.Domain.DosePlans;
 using LogBook.Domain.Languages;
 using LogBook.Domain.Programmes;
 
@@ -11,6 +12,7 @@ namespace LogBook.Domain.Dosing;
 public static class LabelStops
 {
     private const double Hair = 1e-6;
+    private const double LowEnd = 0.8;
 
     private static readonly Text DoseSays = new(
         "Stop: {0} would stand at {1} where the volume is at its low end; the label allows {2} for one dose. The label is the limit.",
@@ -32,15 +34,38 @@ public static class LabelStops
         "Alto: {0} se mantendría {1}; la etiqueta pide {2} de contacto. La etiqueta es el límite.",
         "Pare: {0} seria mantido por {1}; o rótulo pede {2} de contato. O rótulo é o limite.");
 
+    /// <summary>What the label stops of a feed, in whatever mode it runs.</summary>
+    /// <param name="product">The product with what is on file of its label.</param>
+    /// <param name="mgPerL">Level of one dose or, in the other modes, the level held, mg/L as product.</param>
+    /// <param name="mode">How it is paced.</param>
+    /// <param name="feed">The feed with its weeks, days, starts and hold.</param>
+    /// <param name="planWeeks">Weeks of the plan, 1 or more; null for the usual four.</param>
+    /// <returns>All that is broken.</returns>
+    /// <remarks>
+    /// A dose is judged at the low end of the volume; a level that is held does not depend on the volume, and a week of it holds it once at the
+    /// least. A plan without a hold keeps nothing.
+    /// </remarks>
+    public static IReadOnlyList<LabelStop> OfFeed(Product product, double mgPerL, FeedMode mode, Feed feed, int? planWeeks)
+    {
+        if (mode != FeedMode.DosePlan)
+        {
+            return Of(product, mgPerL, 1, dosesInAWeek: 1);
+        }
+
+        // A feed whose plan has no start yet is still one dose.
+        var planned = PlannedDoses.Of(feed, planWeeks);
+        return Of(product, mgPerL, LowEnd, Math.Max(1, planned.MostInAWeek), planned.LeastGapHours, (feed.HoldBleedShutMin ?? 0) / 60);
+    }
+
     /// <summary>What the label stops.</summary>
     /// <param name="product">The product with what is on file of its label.</param>
     /// <param name="mgPerL">One dose, mg/L as product in the volume on file.</param>
     /// <param name="lowVolumeShare">Low end of the volume as a share of the volume on file, above 0, up to 1.</param>
-    /// <param name="dosesInAWeek">Most doses within seven days; null where it is not known.</param>
+    /// <param name="dosesInAWeek">Most doses within seven days, where doses differ in parts of this one; null where it is not known.</param>
     /// <param name="leastGapHours">Shortest time from start to start, h; null where it is not known.</param>
     /// <param name="holdHours">How long the dose is kept, h; null where it is not known.</param>
     /// <returns>All that is broken; empty where nothing on file is.</returns>
-    public static IReadOnlyList<LabelStop> Of(Product product, double mgPerL, double lowVolumeShare = 0.8, int? dosesInAWeek = null, double? leastGapHours = null, double? holdHours = null)
+    public static IReadOnlyList<LabelStop> Of(Product product, double mgPerL, double lowVolumeShare = LowEnd, double? dosesInAWeek = null, double? leastGapHours = null, double? holdHours = null)
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(lowVolumeShare);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(lowVolumeShare, 1);

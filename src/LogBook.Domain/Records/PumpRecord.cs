@@ -37,7 +37,7 @@ public sealed record PumpRecord(Pump Pump, IReadOnlyList<PumpPoint> Points, doub
         var visits = latest.Back().Reverse().ToList();
         return
         [
-            .. latest.History.System.Pumps.DistinctBy(pump => pump.Code, StringComparer.OrdinalIgnoreCase).OrderBy(pump => pump.Code, StringComparer.OrdinalIgnoreCase)
+            .. latest.History.System.Pumps.GroupBy(pump => pump.Code, StringComparer.OrdinalIgnoreCase).Select(versions => versions.MaxBy(pump => pump.From ?? DateOnly.MinValue)!).OrderBy(pump => pump.Code, StringComparer.OrdinalIgnoreCase)
                 .Select(pump => Of(latest, visits, pump)).Where(record => record.Points.Count > 0),
         ];
     }

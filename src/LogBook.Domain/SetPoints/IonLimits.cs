@@ -1,6 +1,9 @@
 using LogBook.Domain.Languages;
+using LogBook.Domain.Outcomes;
 using LogBook.Domain.Programmes;
+using LogBook.Domain.Quantities;
 using LogBook.Domain.Sites;
+using LogBook.Domain.TestKits;
 
 namespace LogBook.Domain.SetPoints;
 
@@ -34,16 +37,15 @@ public static class IonLimits
     /// <param name="system">The system with its metals.</param>
     /// <param name="programme">Programme in force, or null.</param>
     /// <returns>
-    /// High ends of the programme's ranges for ions of the tower water in their own unit, the chloride limit of stainless steel, and silica
+    /// High ends of the programme's ranges for ions of the tower water, brought to mg/L in the basis of the test, the chloride limit of stainless steel, and silica
     /// where the programme has none. Other metals have no published limit here: enter the maker's.
     /// </returns>
     public static IReadOnlyList<IonLimit> Of(WaterSystem system, Programme? programme)
     {
         List<IonLimit> limits =
         [
-            .. (programme?.Ranges ?? [])
-                .Where(range => range.At.Equals(SamplePoints.Tower, StringComparison.OrdinalIgnoreCase) && Tests.Contains(range.Test) && range.Unit == "mg/L" && range.High is > 0)
-                .Select(range => new IonLimit(range.Test, range.High!.Value, IonLimitKind.Programme, Range)),
+            .. RangesOf(programme).Select(range => (range.Test, Most: InOwnBasis(range)))
+                .Where(pair => pair.Most.HasValue).Select(pair => new IonLimit(pair.Test, pair.Most.Value, IonLimitKind.Programme, Range)),
         ];
         if (system.Metals.Contains(Metal.Stainless))
         {
@@ -57,4 +59,15 @@ public static class IonLimits
 
         return limits;
     }
+
+    /// <summary>Tests whose range in the programme cannot be brought to mg/L in the test's own basis: nobody knows whether it holds.</summary>
+    /// <param name="programme">Programme in force, or null.</param>
+    /// <returns>Codes of tests, in the order of the programme.</returns>
+    public static IReadOnlyList<string> NotConverted(Programme? programme) => [.. RangesOf(programme).Where(range => !InOwnBasis(range).HasValue).Select(range => range.Test).Distinct()];
+
+    private static IEnumerable<TestRange> RangesOf(Programme? programme) => (programme?.Ranges ?? [])
+        .Where(range => range.At.Equals(SamplePoints.Tower, StringComparison.OrdinalIgnoreCase) && Tests.Contains(range.Test) && range.High is > 0);
+
+    private static Computed<double> InOwnBasis(TestRange range) => Units.Convert(range.High!.Value, range.Unit, UnitCodes.MgPerL)
+        .Then(mgPerL => range.Basis is { } basis && Bases.OfTest(range.Test) is { } own ? BasisConversion.Convert(mgPerL, basis, own) : Computed<double>.Of(mgPerL));
 }

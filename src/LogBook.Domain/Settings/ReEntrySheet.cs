@@ -136,7 +136,9 @@ public sealed record ReEntrySheet
         }
 
         var mgPerL = run / 60 * pump.RatedLPerH.Value * (product.DensityKgPerL ?? 1) * 1e6 / history.System.VolumeL.Value;
-        return LabelStops.Of(product, mgPerL, holdHours: Minutes("holdBleedShutMin") is { } hold ? hold / 60 : null);
+
+        // A controller that holds nothing keeps nothing.
+        return LabelStops.Of(product, mgPerL, holdHours: (Minutes("holdBleedShutMin") ?? 0) / 60);
     }
 
     private static bool Agrees(ControllerSetting line, SettingValue value, string? unit, double? step)

@@ -38,7 +38,7 @@ public static class LookAheadFaults
     {
         var zone = TimeZoneInfo.FindSystemTimeZoneById(site.TimeZone);
         var faults = new List<LookAheadFault>();
-        Labels(faults, result, firm, system, programme);
+        Labels(faults, result, firm, system, programme, zone);
         Clashes(faults, result);
         Doses(faults, result, firm);
         Without(faults, result, firm);
@@ -52,27 +52,36 @@ public static class LookAheadFaults
         return [.. faults.OrderBy(fault => fault.Kind).ThenBy(fault => fault.At)];
     }
 
-    private static void Labels(List<LookAheadFault> faults, LookAheadResult result, FirmSetUp firm, WaterSystem system, Programme programme)
+    private static void Labels(List<LookAheadFault> faults, LookAheadResult result, FirmSetUp firm, WaterSystem system, Programme programme, TimeZoneInfo zone)
     {
         foreach (var group in result.Doses.GroupBy(dose => dose.Output, StringComparer.OrdinalIgnoreCase))
         {
-            var feed = programme.Feeds.FirstOrDefault(one => Same(Settings.ProgrammeSettings.OutputOf(one, system), group.Key));
+            var feeds = programme.Feeds.Where(one => one.RunMinutes is not null && Same(Settings.ProgrammeSettings.OutputOf(one, system), group.Key)).ToList();
             var pump = system.Pumps.Where(one => Same(one.Output, group.Key)).MaxBy(one => one.From ?? DateOnly.MinValue);
-            if (group.First().Product is not { } code || !firm.Products.TryGetValue(code, out var product) || feed?.RunMinutes is not { } run || pump?.RatedLPerH is not { } rated || system.VolumeL is not > 0)
+            if (group.First().Product is not { } code || !firm.Products.TryGetValue(code, out var product) || feeds.Count == 0 || pump?.RatedLPerH is not { } rated || system.VolumeL is not > 0)
             {
                 continue;
             }
 
-            var starts = group.Select(dose => dose.Started ?? dose.Due).Order().ToList();
-            var mgPerL = run / 60 * rated * (product.DensityKgPerL ?? 1) * 1e6 / system.VolumeL.Value;
-            var stops = LabelStops.Of(
-                product,
-                mgPerL,
-                dosesInAWeek: starts.Max(start => starts.Count(other => other >= start && (other - start).TotalDays < 7 - 0.1)),
-                leastGapHours: starts.Count < 2 ? null : starts.Zip(starts.Skip(1), (a, b) => (b - a).TotalHours).Min(),
-                holdHours: feed.HoldBleedShutMin / 60);
+            double MgPerL(Feed feed) => feed.RunMinutes!.Value / 60 * rated * (product.DensityKgPerL ?? 1) * 1e6 / system.VolumeL.Value;
+            var doses = group.Select(dose => (Start: dose.Started ?? dose.Due, Level: MgPerL(FeedOf(programme, feeds, dose, zone)))).OrderBy(dose => dose.Start).ToList();
+            var week = doses.Max(dose => doses.Where(other => other.Start >= dose.Start && (other.Start - dose.Start).TotalDays < 7 - 0.1).Sum(other => other.Level));
+            double? gap = doses.Count < 2 ? null : doses.Zip(doses.Skip(1), (a, b) => (b.Start - a.Start).TotalHours).Min();
+
+            // Several feeds may drive one output: each is judged, and the worst of each kind is told. A missing hold keeps nothing.
+            var stops = feeds
+                .SelectMany(feed => LabelStops.Of(product, MgPerL(feed), dosesInAWeek: MgPerL(feed) > 0 ? week / MgPerL(feed) : null, leastGapHours: gap, holdHours: (feed.HoldBleedShutMin ?? 0) / 60))
+                .GroupBy(stop => stop.Kind)
+                .Select(kind => kind.MaxBy(stop => stop.Kind is LabelStopKind.Dose or LabelStopKind.Week ? stop.Value : -stop.Value)!);
             faults.AddRange(stops.Select(stop => new LookAheadFault(LookAheadFaultKind.Label, group.First().Due, group.Count(), group.Key, stop.Says)));
         }
+    }
+
+    // The feed whose plan calls a dose.
+    private static Feed FeedOf(Programme programme, List<Feed> feeds, LookAheadDose dose, TimeZoneInfo zone)
+    {
+        var local = TimeZoneInfo.ConvertTimeFromUtc(DateTime.SpecifyKind(dose.Due, DateTimeKind.Utc), zone);
+        return feeds.Find(feed => RunsOn(programme, feed, DateOnly.FromDateTime(local)) && feed.Starts.Contains(local.ToString("HH:mm", System.Globalization.CultureInfo.InvariantCulture))) ?? feeds[0];
     }
 
     private static void Clashes(List<LookAheadFault> faults, LookAheadResult result)

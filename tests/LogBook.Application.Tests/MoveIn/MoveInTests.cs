@@ -205,6 +205,90 @@ public sealed class MoveInTests
         Assert.True(expected == "CSV" ? sheets.Count == 1 && refusal is null : refusal!.Contains(expected, StringComparison.Ordinal) && sheets.Count == 0);
     }
 
+    [Fact]
+    public async Task EmptyCells_OfSiteAndTechnician_AreAskedEachByItself()
+    {
+        await using var database = new SqliteDatabase();
+        await database.StartWithSampleFirmAsync();
+
+        var result = await WorkOutAsync(database, "Date,Site,Technician,Tower pH\n2024-03-14,,RYA,8.1\n2024-04-14,,RYA,8.1\n2024-05-14,YAF-1,,8.1\n2024-06-14,YAF-1,,8.1");
+
+        Assert.Equal(["B2", "B3", "C4", "C5"], result.Questions.Select(question => question.Address));
+        Assert.Equal(4, result.Questions.Select(question => question.Id).Distinct().Count());
+        Assert.False(result.MayMove);
+    }
+
+    [Fact]
+    public async Task Name_OfTwoSites_IsAsked_AndTheCodeStillTells()
+    {
+        await using var database = new SqliteDatabase();
+        await database.StartWithSampleFirmAsync();
+        var firm = await database.Get<LogBook.Application.Sites.SetUpStore>().FirmAsync(database.Supervisor);
+        var name = firm.Sites["YAF-1"].Name;
+        var two = new Domain.History.FirmSetUp(firm.Document with { Sites = [.. firm.Document.Sites.Select(site => site with { Name = name })] });
+        var (sheets, _) = MoveInReader.Read("log.csv", Encoding.UTF8.GetBytes($"Date,Site,Technician,Tower pH\n2024-03-14,{name},RYA,8.1\n2024-04-14,YAF-1,RYA,8.1"), Language.English);
+
+        var result = MoveInWork.Of(new MoveInSource("log.csv", sheets, new MoveInMapping(), new Dictionary<string, string>(), two, Language.English));
+
+        Assert.Equal("B2", Assert.Single(result.Questions).Address);
+        Assert.Equal("YAF-1", Assert.Single(result.Visits).Visit.Site);
+    }
+
+    [Fact]
+    public async Task SecondImport_WithAnotherTechnicianSaidForTheFile_AddsNothing()
+    {
+        await using var database = new SqliteDatabase();
+        await database.StartWithSampleFirmAsync();
+        var desk = database.Get<MoveInDesk>();
+        const string Csv = "Date,Site,Tower pH\n2024-03-14,YAF-1,8.1";
+        var people = (await database.Get<LogBook.Application.Sites.SetUpStore>().FirmAsync(database.Supervisor)).People.Keys.Where(code => code != "RYA").ToList();
+
+        var first = await desk.MoveAsync(database.Supervisor, await WorkOutAsync(database, Csv, new MoveInMapping { Technician = "RYA" }));
+        var second = await desk.MoveAsync(database.Supervisor, await WorkOutAsync(database, Csv, new MoveInMapping { Technician = people[0] }));
+
+        Assert.Equal((1, 0), (first.Visits, second.Visits));
+        Assert.Equal("RYA", Assert.Single((await database.Get<ExchangeExport>().ExportAsync(database.Supervisor))!.Visits).Technician);
+    }
+
+    [Theory]
+    [InlineData("Time", "2:30 PM", null)]
+    [InlineData("Time", "after lunch", "“after lunch” is not a time of the day; expected is one as 14:30 or 2:30 PM.")]
+    public async Task Time_IsUnderstoodOrAsked(string heading, string cell, string? says)
+    {
+        await using var database = new SqliteDatabase();
+        await database.StartWithSampleFirmAsync();
+
+        var result = await WorkOutAsync(database, $"Date,{heading},Site,Technician,Tower pH\n2024-03-14,{cell},YAF-1,RYA,8.1");
+
+        Assert.Equal(says, result.Questions.SingleOrDefault()?.Says);
+        Assert.Equal(says is null ? [new TimeSpan(14, 30, 0)] : Array.Empty<TimeSpan>(), result.Visits.Select(made => made.Visit.Arrived.Wall.TimeOfDay));
+    }
+
+    [Theory]
+    [InlineData(ColumnKind.DrumAdded, "L", "12 kg")]
+    [InlineData(ColumnKind.DrumLevel, "cm", "<5")]
+    [InlineData(ColumnKind.Dial, "m3", ">100")]
+    public async Task DrumOrMeter_WithAnotherMeasureOrASign_IsAsked(ColumnKind kind, string unit, string cell)
+    {
+        await using var database = new SqliteDatabase();
+        await database.StartWithSampleFirmAsync();
+        var system = (await database.Get<LogBook.Application.Sites.SetUpStore>().FirmAsync(database.Supervisor)).SystemsOf("YAF-1").First();
+        var meaning = new ColumnMeaning { Kind = kind, Code = kind == ColumnKind.Dial ? system.Meters[0].Code : system.Drums[0].Code, Unit = unit };
+        var mapping = new MoveInMapping { Columns = new Dictionary<string, ColumnMeaning> { ["what"] = meaning } };
+
+        var result = await WorkOutAsync(database, $"Date,Site,Technician,What\n2024-03-14,YAF-1,RYA,{cell}", mapping);
+
+        var question = Assert.Single(result.Questions);
+        Assert.Equal(("D2", true), (question.Address, question.IsFault));
+        Assert.StartsWith("measure|", question.Id, StringComparison.Ordinal);
+    }
+
+    private static async Task<MoveInResult> WorkOutAsync(SqliteDatabase database, string csv, MoveInMapping? mapping = null)
+    {
+        var (sheets, _) = MoveInReader.Read("log.csv", Encoding.UTF8.GetBytes(csv), Language.English);
+        return (await database.Get<MoveInDesk>().WorkOutAsync(database.Supervisor, "log.csv", sheets, mapping ?? new MoveInMapping(), new Dictionary<string, string>()))!;
+    }
+
     private static IEnumerable<(DateOnly Day, string Site, string What, double? Number, string Sign)> Told(IEnumerable<Domain.Visits.Visit> visits)
     {
         foreach (var visit in visits)

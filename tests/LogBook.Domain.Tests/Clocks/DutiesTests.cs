@@ -55,6 +55,32 @@ public sealed class DutiesTests
     }
 
     [Fact]
+    public void Retest_LaterVersionWithAnotherBandAndWindow_LeavesOlderResultsToTheirOwn()
+    {
+        var change = Day(12);
+        var (old, changed) = (Legionella with { To = change.AddDays(-1) }, Legionella with { From = change, RetestDays = [1, 2], Bands = [new RuleBand { From = 1000, Unit = "[CFU]/mL", Severity = Severity.Plan }] });
+        var builder = Builder(old, changed);
+        Sample(builder, day: 0, value: 300, resultAfterDays: 10);
+
+        var duty = Assert.Single(DutiesOn(builder, 20), d => d.Kind == DutyKind.Retest);
+
+        Assert.Equal((old.From, Day(13)), (duty.Rule.From, duty.NotBefore!.Value));
+    }
+
+    [Fact]
+    public void Retest_VisitAmendedWithoutReceipt_CountsFromItsFirstVersion()
+    {
+        var builder = Builder(Legionella);
+        builder.Visit(0, record => record with { Readings = [HistoryBuilder.Tower(TestCodes.Legionella, 300, "[CFU]/mL")] });
+        var before = Assert.Single(DutiesOn(builder, 12), d => d.Kind == DutyKind.Retest).Since;
+        var amended = builder.Visits[0] with { Version = 2, AmendedAt = Moment.OfUtc(HistoryBuilder.Start.AddDays(10)), Notes = "the key was with the porter" };
+
+        var known = builder.Build([.. builder.Visits, amended]).AsKnownAt(HistoryBuilder.Start.AddDays(12));
+
+        Assert.Equal(before, Assert.Single(Duties.Of(known, known.Visits.Reverse(), Day(12)), d => d.Kind == DutyKind.Retest).Since);
+    }
+
+    [Fact]
     public void Retest_AfterDisinfection_CountsFromIt()
     {
         var builder = Builder(Legionella);
@@ -123,6 +149,20 @@ public sealed class DutiesTests
         Sample(builder, day: 9, value: 5, resultAfterDays: 10);
 
         Assert.True(Assert.Single(DutiesOn(builder, 10), d => d.Kind == DutyKind.AfterEvent).IsMet);
+    }
+
+    [Fact]
+    public void AfterEvent_SampledAgainLater_StaysMetByTheFirstSample()
+    {
+        var builder = Builder(AfterStart, Legionella);
+        Sample(builder, day: 0, value: 5, resultAfterDays: 1);
+        builder.Visit(2, record => record with { Readings = [], Events = [new VisitEvent { Type = EventType.Started }] });
+        Sample(builder, day: 9, value: 5, resultAfterDays: 1);
+        Sample(builder, day: 60, value: 5, resultAfterDays: 1);
+
+        var duty = Assert.Single(DutiesOn(builder, 62), d => d.Kind == DutyKind.AfterEvent);
+
+        Assert.Equal((true, Day(9)), (duty.IsMet, DateOnly.FromDateTime(duty.LastDone!.Value)));
     }
 
     [Fact]

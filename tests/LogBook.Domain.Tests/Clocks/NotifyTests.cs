@@ -60,6 +60,15 @@ public sealed class NotifyTests
     }
 
     [Fact]
+    public void Countdown_ToldBeforeReceipt_IsNotMet()
+    {
+        var builder = Builder(1_500);
+        builder.Notifications = [Told(builder, -1)];
+
+        Assert.Equal(ClockStanding.Missed, Assert.Single(ClocksAt(builder, Received.AddDays(3)), clock => clock.Kind == DutyKind.Notify).StandingAt(Received.AddDays(3)));
+    }
+
+    [Fact]
     public void Countdown_ToldOfAnotherResult_IsNotMet()
     {
         var builder = Builder(1_500);
@@ -98,6 +107,25 @@ public sealed class NotifyTests
         builder.Rules = [State with { To = change.AddDays(-1) }, State with { From = change, Bands = [.. State.Bands.Select(band => band with { NotifyWithinHours = null })] }];
 
         Assert.Equal(State.From, Assert.Single(ClocksAt(builder, Received.AddHours(1)), clock => clock.Kind == DutyKind.Notify).RuleFrom);
+    }
+
+    [Theory]
+    [InlineData(false, false, 0)] // neither told: the older one
+    [InlineData(false, true, 0)] // a later call about another result does not make up for the older one
+    [InlineData(true, false, 1)]
+    [InlineData(true, true, 1)] // both told: the newest
+    public void Countdown_TwoResults_ShowsTheOldestThatWasNotTold(bool isOlderTold, bool isNewerTold, int shown)
+    {
+        var later = Received.AddDays(20);
+        var builder = Builder(1_500).Visit(20, record => record with
+        {
+            Readings = [HistoryBuilder.Tower(TestCodes.Legionella, 2_000, "[CFU]/mL") with { ResultAt = Moment.OfUtc(later.AddHours(-3)), ReceivedAt = Moment.OfUtc(later) }],
+        });
+        builder.Notifications = [.. new[] { isOlderTold ? Told(builder, 5) : null, isNewerTold ? Told(builder, 5) with { Visit = builder.IdOf(1), At = later.AddHours(5) } : null }.OfType<Notification>()];
+
+        var clock = Assert.Single(ClocksAt(builder, later.AddDays(1)), clock => clock.Kind == DutyKind.Notify);
+
+        Assert.Equal((shown == 0 ? Received : later, isOlderTold && isNewerTold), (clock.Since, clock.IsMet));
     }
 
     private static Finding? Open(HistoryBuilder builder, DateTime asOf) =>

@@ -37,6 +37,22 @@ public sealed class RuleAdoptionTests
     public void Adopt_Backwards_IsRefused(int days) =>
         Assert.Null(RuleAdoption.Of(Template, Day.AddDays(days), "y", [RuleAdoption.Of(Template, Day, "x", [])!.Rule]));
 
+    [Theory]
+    [InlineData("2016-07-05", false)]
+    [InlineData("2016-07-06", true)]
+    [InlineData("2026-05-06", true)]
+    [InlineData("2026-05-07", false)]
+    public void Adopt_TemplateThatEnds_KeepsItsEndAndItsDates(string from, bool isTaken)
+    {
+        // The template's own dates: 6 July 2016 to 6 May 2026.
+        var ending = RuleTemplates.All.Single(template => template.Rule is { Code: "NYC-LEG", To: not null });
+
+        var adoption = RuleAdoption.Of(ending, DateOnly.ParseExact(from, "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture), "x", []);
+
+        Assert.Equal(isTaken ? new DateOnly(2026, 5, 6) : null, adoption?.Rule.To);
+        Assert.Equal(isTaken, adoption is not null);
+    }
+
     [Fact]
     public void Promises_AreInOrderAndHaveASource()
     {

@@ -36,6 +36,19 @@ public sealed class HoldFitsTests
         Assert.InRange(after.Peak.Result.Value.Value, 1800, 1812);
     }
 
+    [Theory]
+    [InlineData(4)]
+    [InlineData(0)]
+    public void Of_AlarmBelowTheMakeUp_IsReachedAtOnce(double hold)
+    {
+        var fit = HoldFits.Of(Cold with { HighAlarmUsPerCm = 500, HoldHours = hold, LabelContactHours = null }).Value;
+
+        Assert.Equal((HoldVerdict.NothingFits, 0.0), (fit.Verdict, fit.LongestHoldHours.Value));
+    }
+
+    [Fact]
+    public void Of_NoAlarm_SaysThatThereIsNone() => Assert.Contains(DosePlanReasons.NoAlarm, HoldFits.Of(Cold with { HighAlarmUsPerCm = null }).Value.LongestHoldHours.Reasons);
+
     [Fact]
     public void Of_ValveTooSmallToBleedDown_SaysThatNothingFits()
     {

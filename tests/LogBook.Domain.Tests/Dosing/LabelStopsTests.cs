@@ -40,4 +40,40 @@ public sealed class LabelStopsTests
     [Trait("goal", "calculators")]
     public void Of_AnyDoseAboveTheLabel_IsStoppedWhateverTheVolume() => Gen.Select(Gen.Double[0.01, 1000], Gen.Double[0.1, 1]).Sample((dose, share) =>
         Assert.Equal(dose / share > 150 * 1.000001, LabelStops.Of(Label, dose, share).Any(stop => stop.Kind == LabelStopKind.Dose)));
+
+    private static readonly Feed Plan = new()
+    {
+        Drum = "D-1", Mode = FeedMode.DosePlan, Weeks = [1, 3], Days = [Weekday.Monday, Weekday.Thursday], Starts = ["06:00"], RunMinutes = 20, HoldBleedShutMin = 240,
+    };
+
+    [Theory]
+    [InlineData(FeedMode.ByMakeUpVolume)]
+    [InlineData(FeedMode.AlongsideBleed)]
+    [InlineData(FeedMode.FixedShare)]
+    [InlineData(FeedMode.ShareOfLastBleed)]
+    [InlineData(FeedMode.DosePlan)]
+    [Trait("goal", "calculators")]
+    public void OfFeed_AboveTheLabel_IsStoppedInEveryMode(FeedMode mode)
+    {
+        Assert.Contains(LabelStops.OfFeed(Label, 151, mode, Plan, 4), stop => stop.Kind == LabelStopKind.Dose);
+        Assert.Empty(LabelStops.OfFeed(Label, 119, mode, Plan, 4));
+    }
+
+    [Fact]
+    public void OfFeed_PlanTooDense_IsStoppedByWeekGapAndContact()
+    {
+        // Four doses a week of 100 / 0.8 = 125 mg/L are 500; the two of a day are 12 h apart.
+        var stops = LabelStops.OfFeed(Label, 100, FeedMode.DosePlan, Plan with { Starts = ["06:00", "18:00"], HoldBleedShutMin = null }, 4);
+
+        Assert.Equal([(LabelStopKind.Week, 500.0), (LabelStopKind.Gap, 12.0), (LabelStopKind.Contact, 0.0)], stops.Select(stop => (stop.Kind, stop.Value)));
+    }
+
+    [Fact]
+    public void PlannedDoses_OverTheEndOfThePlan_AreCounted()
+    {
+        // Sunday of week 4 is followed by Monday of week 1.
+        var planned = LogBook.Domain.DosePlans.PlannedDoses.Of(Plan with { Weeks = [1, 4], Days = [Weekday.Monday, Weekday.Sunday] }, 4);
+
+        Assert.Equal((2, 24.0), (planned.MostInAWeek, planned.LeastGapHours!.Value));
+    }
 }

@@ -34,6 +34,24 @@ public sealed class SetPointCalculatorTests
         Assert.Contains("British Stainless Steel Association", proposal.Limiting.Basis.In(Language.English), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("mg/L", null, 250.0)]
+    [InlineData("ug/L", null, 0.25)]
+    [InlineData("mg/L", "as NaCl", 151.656)] // 35.45 / 58.44 by IUPAC abridged atomic weights (Na 22.990, Cl 35.45)
+    [InlineData("mg/L", "as SiO2", null)]
+    [InlineData("uS/cm", null, null)]
+    public void IonLimits_RangeInAnotherUnitOrBasis_IsConvertedOrNamed(string unit, string? basis, double? most)
+    {
+        var plain = new WaterSystem { Site = "UMB-1", Code = "CT-1", Name = "Tower", Kind = SystemKind.OpenRecirculating };
+        var programme = new Programme { From = new DateOnly(2026, 1, 1), Ranges = [new TestRange { At = SamplePoints.Tower, Test = TestCodes.Chloride, High = 250, Unit = unit, Basis = basis }] };
+
+        var limit = IonLimits.Of(plain, programme).SingleOrDefault(one => one.Test == TestCodes.Chloride);
+
+        Assert.Equal(most is null ? [TestCodes.Chloride] : [], IonLimits.NotConverted(programme));
+        Assert.Equal(most is null, limit is null);
+        Assert.Equal(most ?? 0, limit?.Most ?? 0, 0.01);
+    }
+
     [Fact]
     public void Of_DischargeConductivityLimited_IsTheSetPoint()
     {

@@ -23,9 +23,9 @@ public sealed class MoveInHelp : IHelpSource
                     "Las preguntas dicen hoja, celda, valor y lo que se espera: 3/4/2025 puede ser abril o marzo, 1.234 puede ser mil, un galón puede ser dos cosas. Responda por la celda o por todas las iguales de la columna. Lo que omita como valor se conserva como texto en las notas de la visita.",
                     "As perguntas dizem planilha, célula, valor e o que se espera: 3/4/2025 pode ser abril ou março, 1.234 pode ser mil, um galão pode ser duas coisas. Responda pela célula ou por todas as iguais da coluna. O que você omitir como valor fica como texto nas notas da visita."),
                 new(
-                    "Keep the mapping under a name: the next file with the same headings is then read the same way. If a file was changed after it came in, visits that now say something else are kept as conflicts for a supervisor to settle.",
-                    "Guarde la asignación con un nombre: el próximo archivo con los mismos encabezados se leerá igual. Si un archivo cambió después de entrar, las visitas que ahora dicen otra cosa se conservan como conflictos para que un supervisor decida.",
-                    "Guarde o mapeamento com um nome: o próximo arquivo com os mesmos cabeçalhos será lido do mesmo jeito. Se um arquivo mudou depois de entrar, as visitas que agora dizem outra coisa são mantidas como conflitos para um supervisor decidir."),
+                    "Keep the mapping under a name: the next file with the same headings is then read the same way. If a file was changed after it came in, and a visit now says something else, the whole file is refused and the visit is named: correct that visit in its own record, or take its row out of the file.",
+                    "Guarde la asignación con un nombre: el próximo archivo con los mismos encabezados se leerá igual. Si un archivo cambió después de entrar, y una visita ahora dice otra cosa, se rechaza el archivo entero y se nombra la visita: corríjala en su propio registro o quite su fila del archivo.",
+                    "Guarde o mapeamento com um nome: o próximo arquivo com os mesmos cabeçalhos será lido do mesmo jeito. Se um arquivo mudou depois de entrar, e uma visita agora diz outra coisa, o arquivo inteiro é recusado e a visita é nomeada: corrija-a no próprio registro ou tire a linha do arquivo."),
             ],
             "/setup/move-in"),
     ];

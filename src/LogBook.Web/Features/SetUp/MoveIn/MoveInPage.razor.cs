@@ -3,6 +3,7 @@ using LogBook.Application.MoveIn;
 using LogBook.Application.Sites;
 using LogBook.Domain.History;
 using LogBook.Domain.Outcomes;
+using LogBook.Web.Account;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Forms;
 
@@ -40,7 +41,10 @@ public partial class MoveInPage
     /// <inheritdoc />
     protected override async Task<Opened?> ReadAsync(Viewer viewer, CancellationToken cancellationToken) => !MoveInDesk.MayMoveIn(viewer)
         ? null
-        : new Opened(await Store.FirmAsync(viewer, cancellationToken: cancellationToken), await Mappings.ListAsync(viewer, cancellationToken));
+        : new Opened(await Store.FirmAsync(viewer, withRetired: true, cancellationToken: cancellationToken), await Mappings.ListAsync(viewer, cancellationToken));
+
+    // The layout of one file serves the next; the sites behind the names of its sheets do not: "Sheet1" is another site's there.
+    private static MoveInMapping? Layout(MoveInMapping? kept) => kept is null ? null : kept with { Sites = new Dictionary<string, string>(StringComparer.Ordinal) };
 
     private static DateOnly DayOf(MoveInVisit made) => DateOnly.FromDateTime(made.Visit.Arrived.Wall);
 
@@ -67,13 +71,14 @@ public partial class MoveInPage
             return;
         }
 
-        _mapping = MappingStore.Best(Model!.Mappings, _sheets) ?? new MoveInMapping { Technician = Model.Firm.People.ContainsKey(Viewer!.PersonCode ?? "") ? Viewer.PersonCode : null };
+        // Who moves a file in seldom made its visits: the technician is said by a person, not taken to be the viewer.
+        _mapping = Layout(MappingStore.Best(Model!.Mappings, _sheets)) ?? new MoveInMapping();
         _name = _mapping.Name.Length > 0 ? _mapping.Name : Path.GetFileNameWithoutExtension(chosen.File.Name);
         _said = _mapping.Name.Length > 0 ? W[MoveInPageTexts.KeptFits, _mapping.Name] : null;
         await WorkOutAsync();
     });
 
-    private Task UseAsync(ChangeEventArgs e) => ChangeAsync(Model!.Mappings.FirstOrDefault(mapping => mapping.Name == e.Value?.ToString()) ?? new MoveInMapping { Technician = _mapping.Technician });
+    private Task UseAsync(ChangeEventArgs e) => ChangeAsync(Layout(Model!.Mappings.FirstOrDefault(mapping => mapping.Name == e.Value?.ToString())) ?? new MoveInMapping { Technician = _mapping.Technician });
 
     private Task PlaceAsync(string sheet, object? site) => ChangeAsync(_mapping with { Sites = With(_mapping.Sites, sheet, site?.ToString() ?? "") });
 
@@ -103,13 +108,14 @@ public partial class MoveInPage
         }
     });
 
-    private async Task WorkOutAsync() => _result = await Desk.WorkOutAsync(Viewer!, _fileName!, _sheets, _mapping, new Dictionary<string, string>(_answers, StringComparer.Ordinal));
+    // Whose it is, is asked before each act: what a person may do can change while the page stands open.
+    private async Task WorkOutAsync() => _result = await Desk.WorkOutAsync(await Viewers.GetAsync(), _fileName!, _sheets, _mapping, new Dictionary<string, string>(_answers, StringComparer.Ordinal));
 
     private Task KeepAsync() => BusyAsync(async () =>
     {
         // What was guessed and looked at is kept as said.
         var kept = _mapping with { Name = _name, Columns = _result!.Columns.ToDictionary(column => column.Key, column => column.Meaning, StringComparer.Ordinal) };
-        switch (await Mappings.SaveAsync(Viewer!, kept))
+        switch (await Mappings.SaveAsync(await Viewers.GetAsync(), Layout(kept)!))
         {
             case SaveOutcome.Saved:
                 (_mapping, _said) = (kept with { Name = _name.Trim() }, W[MoveInPageTexts.WasKept, _name.Trim()]);
@@ -129,7 +135,8 @@ public partial class MoveInPage
     {
         _isMoving = true;
         StateHasChanged();
-        var outcome = await Task.Run(() => Desk.MoveAsync(Viewer!, _result!));
+        var viewer = await Viewers.GetAsync();
+        var outcome = await Task.Run(() => Desk.MoveAsync(viewer, _result!));
         if (outcome.Issues.Count > 0)
         {
             (_problem, _refusals) = (W[MoveInPageTexts.Refused], outcome.Issues);
