@@ -1,3 +1,4 @@
+using LogBook.Application.Clocks;
 using LogBook.Application.Data;
 using LogBook.Application.Data.Conventions;
 using LogBook.Application.DueLists;
@@ -100,21 +101,24 @@ public sealed class RecordPackReader(LogBookStore store, SetUpStore setUp, TimeP
                     .OrderBy(pair => pair.Visit.ArrivedAt).ThenBy(pair => pair.Photo.Id)
                     .Select(pair => new PackPhoto(pair.Visit.VisitId, pair.Photo.Of, pair.Photo.TakenAt, pair.Photo.Sha256, pair.Photo.StoredAt != null))
                     .ToListAsync(cancellationToken);
+                var prefix = Notice.PrefixOf(key);
+                var notices = await db.SetUp.Where(row => row.Kind == SetUpKind.Notice && row.RetiredAt == null && row.CodeKey.StartsWith(prefix)).OrderBy(row => row.Id).Select(row => row.Document).ToListAsync(cancellationToken);
                 var hold = viewer.MayReview ? await LegalHoldStore.FindAsync(db, siteCode, cancellationToken) : null;
-                return Make(viewer, firmName, firm, site, from, to, zone, visits, photos, hold);
+                return Make(viewer, firmName, firm, site, from, to, zone, visits, photos, [.. notices.Select(Notice.Read)], hold);
             },
             cancellationToken);
     }
 
     private RecordPack Make(
-        Viewer viewer, string firmName, FirmSetUp firm, Site site, DateOnly from, DateOnly to, TimeZoneInfo zone, IReadOnlyList<PackVisit> visits, IReadOnlyList<PackPhoto> photos, LegalHold? hold)
+        Viewer viewer, string firmName, FirmSetUp firm, Site site, DateOnly from, DateOnly to, TimeZoneInfo zone, IReadOnlyList<PackVisit> visits, IReadOnlyList<PackPhoto> photos, IReadOnlyList<Notice> notices, LegalHold? hold)
     {
         DateOnly DayOf(PackVisit visit) => SitesQuery.DayIn(zone, visit.Visit.Arrived.Utc);
         var today = SitesQuery.DayIn(zone, clock.GetUtcNow().UtcDateTime);
         var judgedOn = to < today ? to : today;
         var counting = visits.Where(visit => visit.Counts).ToList();
         var systems = firm.SystemsOf(site.Code).OrderBy(system => system.Code, StringComparer.OrdinalIgnoreCase)
-            .Select(system => SystemHistory.From(firm, site.Code, system.Code, counting.Select(visit => visit.Visit)))
+            .Select(system => SystemHistory.From(
+                firm, site.Code, system.Code, counting.SelectMany(visit => visit.Versions.Select(version => version.Visit)), [.. notices.Where(notice => CodeKeys.Of(notice.System) == CodeKeys.Of(system.Code)).Select(notice => notice.Told)]))
             .Select(history => new PackSystem(history, judgedOn < from ? [] : RuleRecords.Of(history, from, judgedOn)))
             .ToList();
         var promised = counting.Where(visit => visit.Visit.Kind is not (VisitKind.Delivery or VisitKind.Result)).Select(DayOf);

@@ -12,6 +12,7 @@ public static class RecordTables
         [
             ClockTables.Summary(words),
             ClockTables.Gaps(words),
+            NoticeTable.Of(words),
             PlanTable.Of(words),
             VisitTables.Visits(words),
             VisitTables.Results(words),

@@ -62,6 +62,13 @@ public static class RecordTexts
         "O que cada norma pedia e quantas vezes foi cumprido no período. Julgado pela versão em vigor em cada dia, pelo que está registrado hoje.");
     public static readonly Text Gaps = new("Gaps", "Huecos", "Lacunas");
     public static readonly Text GapsIntro = new("Each time that something was not done in time, and each time about which the records do not tell.", "Cada vez que algo no se hizo a tiempo, y cada tiempo del que los registros no dicen nada.", "Cada vez que algo não foi feito a tempo, e cada tempo sobre o qual os registros não dizem nada.");
+    public static readonly Text Notices = new("Authorities told", "Avisos a la autoridad", "Avisos à autoridade");
+    public static readonly Text NoticesIntro = new(
+        "Results of which an authority was told, as written down. Results that had to be told and were not stand under Gaps.",
+        "Resultados de los que se avisó a una autoridad, según lo anotado. Los que debían avisarse y no se avisaron están en Huecos.",
+        "Resultados de que uma autoridade foi avisada, conforme anotado. Os que deviam ser avisados e não foram estão em Lacunas.");
+    public static readonly Text ToldOn = new("Told on", "Avisado el", "Avisado em");
+    public static readonly Text To = new("To", "A quién", "A quem");
     public static readonly Text Spells = new("Clocks in full", "Plazos al completo", "Prazos por inteiro");
     public static readonly Text Amendments = new("Amendments", "Correcciones", "Correções");
     public static readonly Text AmendmentsIntro = new("Visits that were amended after they came in, and visits declared void. Every version is kept.", "Visitas corregidas después de llegar y visitas anuladas. Todas las versiones se conservan.", "Visitas corrigidas depois de chegarem e visitas anuladas. Todas as versões são mantidas.");

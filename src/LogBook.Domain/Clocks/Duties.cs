@@ -207,7 +207,8 @@ public static class Duties
         return shown.Duty;
     }
 
-    private static Duty ToTell(SystemHistory history, SystemVisit visit, Reading result, Rule inForce, double hours)
+    /// <summary>That an authority is to be told of one result.</summary>
+    internal static Duty ToTell(SystemHistory history, SystemVisit visit, Reading result, Rule inForce, double hours)
     {
         var received = ReceivedAt(history, visit, result);
         var comesIn = ComesIn(visit, result);
@@ -231,7 +232,7 @@ public static class Duties
         RulesInForce.Of(history, history.DayOf(taken)).FirstOrDefault(version => IsVersionOf(version, rule));
 
     // Where no receipt is on record, the first version of the visit that held the result: an amendment starts no clock anew.
-    private static DateTime ReceivedAt(SystemHistory history, SystemVisit visit, Reading reading) => (reading.ReceivedAt ?? reading.ResultAt)?.Utc
+    internal static DateTime ReceivedAt(SystemHistory history, SystemVisit visit, Reading reading) => (reading.ReceivedAt ?? reading.ResultAt)?.Utc
         ?? history.Versions.Where(version => version.Visit.Id == visit.Visit.Id && version.Record.Readings.Any(earlier => earlier.Value == reading.Value && earlier.Test.Equals(reading.Test, StringComparison.OrdinalIgnoreCase)))
             .Select(version => version.KnownFrom).Append(visit.KnownFrom).Min();
 

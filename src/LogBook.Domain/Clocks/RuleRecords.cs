@@ -8,7 +8,7 @@ namespace LogBook.Domain.Clocks;
 /// <summary>What the rules of a system asked for in a period, when it was met, and each gap.</summary>
 /// <remarks>
 /// The same clocks as <see cref="Duties"/>, told as a record instead of as a state: every interval between two times it was
-/// done, every event and every result in a band. A spell is judged by the version of the rule in force on each of its days,
+/// done, every event, every result in a band and every result that an authority had to be told. A spell is judged by the version of the rule in force on each of its days,
 /// and by what is recorded today: a sample entered late counts from the day it was taken.
 /// </remarks>
 public static class RuleRecords
@@ -38,7 +38,7 @@ public static class RuleRecords
     {
         List<Rule> inForce = [.. versions.Where(version => version.Rule.From <= to && version.End >= from).Select(version => version.Rule)];
         DateOnly? first = history.Visits.Count == 0 ? null : history.DayOf(history.Visits[0].At);
-        List<RuleSpell> spells = first is null ? [] : [.. Intervals(history, versions, first.Value, to), .. Events(history, versions, to), .. Retests(history, versions, to)];
+        List<RuleSpell> spells = first is null ? [] : [.. Intervals(history, versions, first.Value, to), .. Events(history, versions, to), .. Retests(history, versions, to), .. Notices(history, versions, to)];
         var begins = inForce[0].From > from ? inForce[0].From : from;
         return new RuleRecord
         {
@@ -52,7 +52,7 @@ public static class RuleRecords
 
     private static bool HasClock(Rule rule) => rule.OnEvent is not null
         ? EventNames.TryParse(rule.OnEvent, out _) && (rule.WithinDays ?? rule.EveryDays) is not null
-        : (rule.EveryDays is > 0 && (rule.Test ?? rule.Task) is not null) || (rule.Test is not null && rule.RetestDays.Count > 0 && rule.Bands.Count > 0);
+        : (rule.EveryDays is > 0 && (rule.Test ?? rule.Task) is not null) || (rule.Test is not null && ((rule.RetestDays.Count > 0 && rule.Bands.Count > 0) || rule.Bands.Any(band => band.NotifyWithinHours is not null)));
 
     // A version ends the day before the next one begins.
     private static List<Dated> VersionsOf(SystemHistory history, string code)
@@ -157,9 +157,9 @@ public static class RuleRecords
             var samples = Samples(history, test).OrderBy(sample => sample.TakenAt).ToList();
             foreach (var (visit, reading, takenAt) in samples.Where(sample => Duties.IsInBand(sample.Reading, rule)))
             {
-                var received = (reading.ReceivedAt ?? reading.ResultAt)?.Utc ?? visit.KnownFrom;
-                var known = history.DayOf(received);
-                if (known < rule.From || known > version.End || known > to)
+                var received = Duties.ReceivedAt(history, visit, reading);
+                var taken = history.DayOf(takenAt);
+                if (taken < rule.From || taken > version.End || history.DayOf(received) > to)
                 {
                     continue;
                 }
@@ -169,6 +169,36 @@ public static class RuleRecords
                 var notBefore = since.AddDays((int)rule.RetestDays[0]);
                 var doneOn = samples.Select(sample => history.DayOf(sample.TakenAt)).Where(day => day > history.DayOf(takenAt) && day >= notBefore).Order().Cast<DateOnly?>().FirstOrDefault();
                 yield return Judged(new Duty(DutyKind.Retest, rule, since, rule.RetestDays[^1]), doneOn, to);
+            }
+        }
+    }
+
+    // Each result that an authority had to be told, judged by the hour.
+    private static IEnumerable<RuleSpell> Notices(SystemHistory history, List<Dated> versions, DateOnly to)
+    {
+        foreach (var version in versions.Where(version => version.Rule.Test is not null))
+        {
+            foreach (var (visit, reading, takenAt) in Samples(history, version.Rule.Test!))
+            {
+                var taken = history.DayOf(takenAt);
+                if (taken < version.Rule.From || taken > version.End || ResultBands.Of(version.Rule, reading)?.NotifyWithinHours is not { } hours)
+                {
+                    continue;
+                }
+
+                var duty = Duties.ToTell(history, visit, reading, version.Rule, hours);
+                var (dueBy, doneOn) = (duty.NotifyUntil!.Value, duty.NotifiedOn <= to ? duty.NotifiedOn : null);
+                var isLate = doneOn is null ? to > dueBy : duty.LastDone > duty.NotifyBy;
+                yield return new RuleSpell
+                {
+                    Kind = DutyKind.Notify,
+                    Rule = version.Rule,
+                    Since = duty.Since,
+                    DueBy = dueBy,
+                    DoneOn = duty.NotifiedOn,
+                    Standing = isLate ? RuleStanding.Missed : doneOn is null ? RuleStanding.Running : RuleStanding.Met,
+                    DaysOver = isLate ? Math.Max(1, (doneOn ?? to).DayNumber - dueBy.DayNumber) : 0,
+                };
             }
         }
     }

@@ -80,6 +80,26 @@ public sealed class RecordPackTests(YearOfRecords year) : IClassFixture<YearOfRe
         Assert.All(lines, line => Assert.Equal(Convert.ToHexStringLower(SHA256.HashData(files[line[66..]])), line[..64]));
     }
 
+    [Fact]
+    public async Task Notice_WrittenDown_StandsInTheWorkbookAndOnPaper()
+    {
+        await using var database = new SqliteDatabase();
+        await database.StartWithSampleFirmAsync();
+        var visit = SampleFirm.Visit();
+        Assert.IsType<IntakeOutcome.Stored>(await database.Get<VisitIntake>().ReceiveAsync(database.Technician, visit, IntakeSource.Tablet));
+        var at = visit.Arrived.Utc.AddDays(1);
+        var told = new Notification(visit.Id, Domain.Programmes.TestCodes.Legionella, "OXT-LEG", at, "I. Wendle", "Oxterhelm health office", "by telephone, reference OX-114");
+        Assert.IsType<Application.Data.SaveOutcome.Saved>(await database.Get<Application.Clocks.NoticeStore>().RecordAsync(database.Supervisor, "YAF-1", visit.Systems[0].System, told));
+
+        var day = DateOnly.FromDateTime(visit.Arrived.Wall);
+        var files = PackFiles.Of(RecordPackMaker.Make((await database.Get<RecordPackReader>().ReadAsync(database.Supervisor, "YAF-1", day, day.AddDays(3)))!, Language.English));
+        var row = Assert.Single((await Office.SheetsAsync(files.Ending(".xlsx")))["Authorities told"].Skip(1));
+
+        Assert.Contains("Oxterhelm health office", row);
+        Assert.Contains("by telephone, reference OX-114", row);
+        Assert.Contains("Oxterhelm health office", await Office.TextAsync(files.Ending(".pdf")), StringComparison.Ordinal);
+    }
+
     // The same clocks as those that remind: on every other Monday, what is overdue by one is missed and not done by the other.
     [Fact]
     public void RuleRecords_OnManyDays_AgreeWithTheRunningClocks()
