@@ -16,6 +16,7 @@ using LogBook.Application.Search;
 using LogBook.Application.Settings;
 using LogBook.Application.Shelf;
 using LogBook.Application.Sites;
+using LogBook.Application.TakeOver;
 using LogBook.Application.Visits;
 using LogBook.Application.Visits.Review;
 using Microsoft.EntityFrameworkCore;
@@ -72,6 +73,7 @@ public static class LogBookServices
         services.AddSingleton<AttentionQuery>();
         services.AddSingleton<SitesQuery>();
         services.AddSingleton<SiteCardQuery>();
+        services.AddSingleton<TakeOverQuery>();
         services.AddSingleton<TodaysRoundQuery>();
         services.AddSingleton<PlanStore>();
         services.AddSingleton<PlanQuery>();

@@ -45,6 +45,9 @@ public static class ReadingLinks
     /// <summary>Clocks of a site with its newest counts.</summary>
     public static string ClocksOf(string site) => $"{Site(site)}/clocks";
 
+    /// <summary>What a technician is told who takes a site over.</summary>
+    public static string TakeOver(string site) => $"{Site(site)}/take-over";
+
     /// <summary>A site.</summary>
     public static string Site(string code) => $"{Sites}/{Escape(code)}";
 
