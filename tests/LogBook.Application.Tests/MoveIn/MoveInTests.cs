@@ -3,6 +3,7 @@ using LogBook.Application.Imports;
 using LogBook.Application.MoveIn;
 using LogBook.Domain.Exchange;
 using LogBook.Domain.Languages;
+using LogBook.Domain.Programmes;
 using LogBook.Testing.Databases;
 
 namespace LogBook.Application.Tests.MoveIn;
@@ -281,6 +282,45 @@ public sealed class MoveInTests
         var question = Assert.Single(result.Questions);
         Assert.Equal(("D2", true), (question.Address, question.IsFault));
         Assert.StartsWith("measure|", question.Id, StringComparison.Ordinal);
+    }
+
+    // Calcium as Ca is another number than calcium as CaCO3, and bromine another than halogen as Cl2.
+    [Theory]
+    [InlineData("Calcium hardness", TestCodes.Calcium)]
+    [InlineData("Calcium as CaCO3", TestCodes.Calcium)]
+    [InlineData("Calcium as Ca", null)]
+    [InlineData("Free halogen", TestCodes.FreeHalogen)]
+    [InlineData("Free halogen as Br2", null)]
+    public void Heading_WithAnotherBasis_IsNoGuess(string heading, string? test) => Assert.Equal(test, HeadingGuess.Of(heading, [], _ => null).Code);
+
+    [Fact]
+    public void PercentCell_IsReadAsItIsShown()
+    {
+        using var file = new MemoryStream();
+        using (var book = new ClosedXML.Excel.XLWorkbook())
+        {
+            var sheet = book.AddWorksheet("Level");
+            sheet.Cell(1, 1).Value = 0.85;
+            sheet.Cell(1, 1).Style.NumberFormat.Format = "0 %";
+            sheet.Cell(1, 2).Value = 0.85;
+            book.SaveAs(file);
+        }
+
+        var (sheets, problem) = MoveInReader.Read("level.xlsx", file.ToArray(), Language.English);
+
+        Assert.Null(problem);
+        Assert.Equal(("85 %", (double?)0.85), (sheets[0].At(0, 0).Text, sheets[0].At(0, 1).Number));
+    }
+
+    [Fact]
+    public async Task Row_WithNotesOnly_IsAVisitWithNotes()
+    {
+        await using var database = new SqliteDatabase();
+        await database.StartWithSampleFirmAsync();
+
+        var result = await WorkOutAsync(database, "Date,Site,Technician,Notes\n2024-03-14,YAF-1,RYA,the pump house was locked");
+
+        Assert.Equal("the pump house was locked", Assert.Single(result.Visits).Visit.Notes);
     }
 
     private static async Task<MoveInResult> WorkOutAsync(SqliteDatabase database, string csv, MoveInMapping? mapping = null)
