@@ -56,6 +56,39 @@ public sealed class PlanPageTests
     }
 
     [Fact]
+    public async Task Plan_DayHandedOver_GoesToTheColleagueAndComesBack()
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Supervisor, fill: PlannedAsync);
+        var page = pages.Render<PlanPage>(PlanLinks.Plan);
+        Assert.DoesNotContain(page.FindAll(".hand-over .button"), button => button.TextContent == "R. Yaffle");
+        var colleague = page.FindAll(".hand-over .button")[0].TextContent;
+
+        await page.FindAll(".hand-over .button")[0].ClickAsync(new());
+
+        page.WaitForAssertion(() => Assert.Contains(colleague, page.Find(".plan-said").TextContent, StringComparison.Ordinal));
+        Assert.StartsWith(colleague, page.Find(".plan-person h3").TextContent, StringComparison.Ordinal);
+        Assert.Equal(["YAF-1", "NUR-1"], page.FindAll(".plan-stop .stop-name b").Select(code => code.TextContent));
+
+        await page.Find("#hand-back").ClickAsync(new());
+
+        page.WaitForAssertion(() => Assert.StartsWith("R. Yaffle", page.Find(".plan-person h3").TextContent, StringComparison.Ordinal));
+        Assert.Equal(["YAF-1", "NUR-1"], page.FindAll(".plan-stop .stop-name b").Select(code => code.TextContent));
+        Assert.Empty(page.FindAll("#hand-back"));
+    }
+
+    [Fact]
+    public async Task Plan_Technician_HandsOverTheOwnDay()
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Technician, fill: PlannedAsync);
+        var page = pages.Render<PlanPage>(PlanLinks.Plan);
+
+        await page.FindAll(".hand-over .button")[0].ClickAsync(new());
+
+        page.WaitForAssertion(() => Assert.StartsWith("2 stops of", page.Find(".plan-said").TextContent, StringComparison.Ordinal));
+        Assert.Empty(page.FindAll(".plan-stop, #hand-back"));
+    }
+
+    [Fact]
     public async Task Plan_ChangedMeanwhile_SaysSoAndShowsWhatStands()
     {
         await using var pages = await ReadPages.ForAsync(PersonRole.Supervisor, fill: PlannedAsync);

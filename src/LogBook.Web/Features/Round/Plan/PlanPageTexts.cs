@@ -32,6 +32,9 @@ public static class PlanPageTexts
     public static readonly Text MoveEarlier = new("Make {0} earlier", "Adelantar {0}", "Adiantar {0}");
     public static readonly Text MoveLater = new("Make {0} later", "Atrasar {0}", "Atrasar {0}");
     public static readonly Text TakeOff = new("Take off", "Quitar", "Tirar");
+    public static readonly Text HandOver = new("Hand this day to a colleague", "Pasar este día a un compañero", "Passar este dia a um colega");
+    public static readonly Text HandedOver = new("{0} stops of {1} are now planned for {2}.", "{0} paradas del {1} están ahora planificadas para {2}.", "{0} paradas de {1} agora estão planejadas para {2}.");
+    public static readonly Text HandBack = new("Give it back to {0}", "Devolverlo a {0}", "Devolver a {0}");
     public static readonly Text Moved = new("{0} is now stop {1} of {2}.", "{0} es ahora la parada {1} de {2}.", "{0} agora é a parada {1} de {2}.");
     public static readonly Text TakenOff = new("{0} is off the plan of {1}.", "{0} ya no está en el plan del {1}.", "{0} saiu do plano de {1}.");
     public static readonly Text Done = new("{0} is planned for {1} on {2}.", "{0} está planificado para {1} el {2}.", "{0} está planejado para {1} em {2}.");
