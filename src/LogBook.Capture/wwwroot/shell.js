@@ -287,6 +287,7 @@ async function keepOffline() {
     reloadWhenLeft = hadWorker;
     hadWorker = true;
   });
+  navigator.serviceWorker.ready.then(({ active }) => { if (!navigator.serviceWorker.controller) active.postMessage("take-me"); });
 }
 
 async function begin() {

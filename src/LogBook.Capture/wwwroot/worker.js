@@ -33,6 +33,9 @@ self.addEventListener("activate", (event) => event.waitUntil((async () => {
 // A new version waits until the person says so: pages of two versions at once would write each other's drafts.
 self.addEventListener("message", (event) => { if (event.data === "load-new-version") self.skipWaiting(); });
 
+// A page that was on its way while this worker began belongs to none, and asks to be taken.
+self.addEventListener("message", (event) => { if (event.data === "take-me") event.waitUntil(self.clients.claim()); });
+
 self.addEventListener("fetch", (event) => {
   const { request } = event;
   const url = new URL(request.url);
