@@ -13,6 +13,9 @@ namespace LogBook.Application.Imports;
 /// <summary>Brings a document of the exchange format in: all or nothing, or with <c>partial</c> the good visits.</summary>
 public sealed class ExchangeImport(LogBookStore store, SetUpStore setUp, AssessmentKeeper assessments, TimeProvider clock, LogBookOptions options)
 {
+    /// <summary>Code of the issue of a visit that is stored with other content.</summary>
+    public const string Conflict = "conflict";
+
     /// <summary>Imports a document.</summary>
     /// <param name="viewer">Who imports.</param>
     /// <param name="json">The document, UTF-8.</param>
@@ -91,7 +94,7 @@ public sealed class ExchangeImport(LogBookStore store, SetUpStore setUp, Assessm
                     issues.AddRange(refused.Issues);
                     break;
                 case IntakeOutcome.Conflict:
-                    issues.Add(new Issue(path, "conflict", IntakeTexts.OtherContent.In(viewer.Language)));
+                    issues.Add(new Issue(path, Conflict, IntakeTexts.OtherContent.In(viewer.Language)));
                     break;
                 default:
                     issues.Add(new Issue(path + ".site", "unknown-code", IntakeTexts.NoSuchSystem.In(viewer.Language, visit.Site, "-")));

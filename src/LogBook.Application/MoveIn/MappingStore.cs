@@ -16,10 +16,10 @@ public sealed class MappingStore(LogBookStore store)
         ? []
         : await store.ReadAsync(
             viewer,
-            async db => (await db.SetUp.Where(row => row.Kind == SetUpKind.SheetMapping && row.RetiredAt == null).OrderBy(row => row.CodeKey).Select(row => row.Document).ToListAsync(cancellationToken)).ConvertAll(MoveInMapping.Read),
+            async db => (await db.SetUp.Where(row => row.Kind == SetUpKind.SheetMapping && row.RetiredAt == null).OrderBy(row => row.CodeKey).Select(row => row.Document).ToListAsync(cancellationToken)).ConvertAll(document => MoveInMapping.Read(document).Layout()),
             cancellationToken);
 
-    /// <summary>Keeps a mapping under its name; one of that name is replaced.</summary>
+    /// <summary>Keeps the layout of a mapping under its name; one of that name is replaced.</summary>
     public async Task<SaveOutcome> SaveAsync(Viewer viewer, MoveInMapping mapping, CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(mapping);
@@ -40,7 +40,7 @@ public sealed class MappingStore(LogBookStore store)
             {
                 var key = CodeKeys.Of(name);
                 var row = await db.SetUp.AsTracking().SingleOrDefaultAsync(known => known.Kind == SetUpKind.SheetMapping && known.CodeKey == key, cancellationToken);
-                var (before, document) = (row?.Document, (mapping with { Name = name }).Write());
+                var (before, document) = (row?.Document, (mapping.Layout() with { Name = name }).Write());
                 if (before == document)
                 {
                     return new SaveOutcome.Saved(row!.Version);

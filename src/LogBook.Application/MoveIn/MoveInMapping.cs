@@ -17,6 +17,9 @@ public sealed record MoveInMapping
     /// <summary>Who made the visits where no column tells.</summary>
     public string? Technician { get; init; }
 
+    /// <summary>The layout alone. One file's layout serves the next; the sites behind the names of its sheets do not: "Sheet1" is another site's there.</summary>
+    public MoveInMapping Layout() => Sites.Count == 0 ? this : this with { Sites = new Dictionary<string, string>(StringComparer.Ordinal) };
+
     internal static MoveInMapping Read(string json) => JsonSerializer.Deserialize<MoveInMapping>(json, JsonSerializerOptions.Web)!;
 
     internal string Write() => JsonSerializer.Serialize(

@@ -170,8 +170,10 @@ public sealed class MoveInTests
         var kept = MappingStore.Best(await store.ListAsync(database.Supervisor), sheets);
         var result = await database.Get<MoveInDesk>().WorkOutAsync(database.Supervisor, "x.csv", sheets, kept!, new Dictionary<string, string>());
 
-        Assert.Equal("Old log", kept!.Name);
-        Assert.True(result!.MayMove);
+        // The columns are kept, the site behind the last file's sheet is not: another file is another site's until somebody says so.
+        Assert.Equal(("Old log", 0), (kept!.Name, kept.Sites.Count));
+        Assert.Equal(["x"], result!.SheetsWithoutPlace);
+        Assert.True((await database.Get<MoveInDesk>().WorkOutAsync(database.Supervisor, "x.csv", sheets, kept with { Sites = mapping.Sites }, new Dictionary<string, string>()))!.MayMove);
         Assert.Empty(await store.ListAsync(database.Technician));
         Assert.Null(await database.Get<MoveInDesk>().WorkOutAsync(database.Technician, "x.csv", sheets, kept, new Dictionary<string, string>()));
     }
@@ -249,6 +251,28 @@ public sealed class MoveInTests
 
         Assert.Equal((1, 0), (first.Visits, second.Visits));
         Assert.Equal("RYA", Assert.Single((await database.Get<ExchangeExport>().ExportAsync(database.Supervisor))!.Visits).Technician);
+    }
+
+    [Fact]
+    public async Task VisitThatDiffersFromWhatIsStored_IsNamedByItsCell_AndTheOthersCanMoveIn()
+    {
+        await using var database = new SqliteDatabase();
+        await database.StartWithSampleFirmAsync();
+        var desk = database.Get<MoveInDesk>();
+        await desk.MoveAsync(database.Supervisor, await WorkOutAsync(database, "Date,Site,Technician,Tower pH\n2024-03-14,YAF-1,RYA,8.1"));
+
+        var result = await WorkOutAsync(database, "Date,Site,Technician,Tower pH\n2024-03-14,YAF-1,RYA,8.4\n2024-04-14,YAF-1,RYA,8.2\n2024-05-14,YAF-1,RYA,8.3");
+        var refused = await desk.MoveAsync(database.Supervisor, result);
+        Assert.False(refused.Written);
+        Assert.Equal("log D2", Assert.Single(refused.Issues).Path);
+        Assert.True(MoveInDesk.AreAllStored(refused.Issues));
+        Assert.Single((await database.Get<ExchangeExport>().ExportAsync(database.Supervisor))!.Visits);
+
+        var moved = await desk.MoveAsync(database.Supervisor, result, keepStored: true);
+
+        Assert.Equal((true, 2), (moved.Written, moved.Visits));
+        var stored = (await database.Get<ExchangeExport>().ExportAsync(database.Supervisor))!.Visits.OrderBy(visit => visit.Arrived.Utc);
+        Assert.Equal([8.1, 8.2, 8.3], stored.Select(visit => visit.Systems[0].Readings[0].Value!.Value));
     }
 
     [Theory]

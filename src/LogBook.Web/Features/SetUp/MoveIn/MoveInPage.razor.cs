@@ -43,9 +43,6 @@ public partial class MoveInPage
         ? null
         : new Opened(await Store.FirmAsync(viewer, withRetired: true, cancellationToken: cancellationToken), await Mappings.ListAsync(viewer, cancellationToken));
 
-    // The layout of one file serves the next; the sites behind the names of its sheets do not: "Sheet1" is another site's there.
-    private static MoveInMapping? Layout(MoveInMapping? kept) => kept is null ? null : kept with { Sites = new Dictionary<string, string>(StringComparer.Ordinal) };
-
     private static DateOnly DayOf(MoveInVisit made) => DateOnly.FromDateTime(made.Visit.Arrived.Wall);
 
     private Task OpenAsync(InputFileChangeEventArgs chosen) => BusyAsync(async () =>
@@ -72,13 +69,13 @@ public partial class MoveInPage
         }
 
         // Who moves a file in seldom made its visits: the technician is said by a person, not taken to be the viewer.
-        _mapping = Layout(MappingStore.Best(Model!.Mappings, _sheets)) ?? new MoveInMapping();
+        _mapping = MappingStore.Best(Model!.Mappings, _sheets) ?? new MoveInMapping();
         _name = _mapping.Name.Length > 0 ? _mapping.Name : Path.GetFileNameWithoutExtension(chosen.File.Name);
         _said = _mapping.Name.Length > 0 ? W[MoveInPageTexts.KeptFits, _mapping.Name] : null;
         await WorkOutAsync();
     });
 
-    private Task UseAsync(ChangeEventArgs e) => ChangeAsync(Layout(Model!.Mappings.FirstOrDefault(mapping => mapping.Name == e.Value?.ToString())) ?? new MoveInMapping { Technician = _mapping.Technician });
+    private Task UseAsync(ChangeEventArgs e) => ChangeAsync(Model!.Mappings.FirstOrDefault(mapping => mapping.Name == e.Value?.ToString()) ?? new MoveInMapping { Technician = _mapping.Technician });
 
     private Task PlaceAsync(string sheet, object? site) => ChangeAsync(_mapping with { Sites = With(_mapping.Sites, sheet, site?.ToString() ?? "") });
 
@@ -115,7 +112,7 @@ public partial class MoveInPage
     {
         // What was guessed and looked at is kept as said.
         var kept = _mapping with { Name = _name, Columns = _result!.Columns.ToDictionary(column => column.Key, column => column.Meaning, StringComparer.Ordinal) };
-        switch (await Mappings.SaveAsync(await Viewers.GetAsync(), Layout(kept)!))
+        switch (await Mappings.SaveAsync(await Viewers.GetAsync(), kept))
         {
             case SaveOutcome.Saved:
                 (_mapping, _said) = (kept with { Name = _name.Trim() }, W[MoveInPageTexts.WasKept, _name.Trim()]);
@@ -131,13 +128,17 @@ public partial class MoveInPage
         }
     });
 
-    private Task MoveAsync() => BusyAsync(async () =>
+    private Task MoveAsync(bool keepStored) => BusyAsync(async () =>
     {
         _isMoving = true;
         StateHasChanged();
         var viewer = await Viewers.GetAsync();
-        var outcome = await Task.Run(() => Desk.MoveAsync(viewer, _result!));
-        if (outcome.Issues.Count > 0)
+        var outcome = await Task.Run(() => Desk.MoveAsync(viewer, _result!, keepStored));
+        if (keepStored && MoveInDesk.AreAllStored(outcome.Issues))
+        {
+            (_said, _result, _fileName) = (W[MoveInPageTexts.MovedOthers, outcome.Visits, outcome.AlreadyKnown, outcome.Issues.Count], null, null);
+        }
+        else if (outcome.Issues.Count > 0)
         {
             (_problem, _refusals) = (W[MoveInPageTexts.Refused], outcome.Issues);
         }

@@ -54,6 +54,12 @@ public static class MoveInPageTexts
     public static readonly Text Moving = new("The visits are being moved in and judged. This can take a few minutes; keep the page open.", "Las visitas se están trayendo y juzgando. Puede tardar unos minutos; mantenga la página abierta.", "As visitas estão sendo trazidas e julgadas. Pode levar alguns minutos; mantenha a página aberta.");
     public static readonly Text Moved = new("{0} visits came in, {1} were here before.", "Entraron {0} visitas, {1} ya estaban.", "Entraram {0} visitas, {1} já estavam aqui.");
     public static readonly Text Refused = new("Nothing was written. Your answers are kept on this page:", "No se escribió nada. Sus respuestas siguen en esta página:", "Nada foi escrito. As suas respostas continuam nesta página:");
+    public static readonly Text KeepStoredMore = new(
+        "These visits stand here already with other values. What is stored is never overwritten by a file; a visit is changed as an amendment, with its reason.",
+        "Estas visitas ya constan aquí con otros valores. Un archivo nunca sobrescribe lo guardado; una visita se cambia como enmienda, con su motivo.",
+        "Estas visitas já constam aqui com outros valores. Um arquivo nunca sobrescreve o que está guardado; uma visita se altera como emenda, com o motivo.");
+    public static readonly Text KeepStored = new("Leave these {0} as stored, move {1} others in", "Dejar estas {0} como constan y traer otras {1}", "Deixar estas {0} como constam e trazer outras {1}");
+    public static readonly Text MovedOthers = new("{0} visits came in, {1} were here before, {2} stay as they were stored.", "Entraron {0} visitas, {1} ya estaban, {2} quedan como constaban.", "Entraram {0} visitas, {1} já estavam aqui, {2} ficam como constavam.");
     public static readonly Text NoonNote = new("Where the file tells no time, the visit is set at noon.", "Donde el archivo no da hora, la visita se pone a mediodía.", "Onde o arquivo não dá hora, a visita fica ao meio-dia.");
 
     private static readonly Dictionary<ColumnKind, Text> Kinds = new()
