@@ -39,6 +39,20 @@ public sealed class ShelfPagesTests
     }
 
     [Fact]
+    public async Task Order_MoreLinesThanThePageShows_TotalCountsThemAllAndTheCutIsSaid()
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Supervisor, fill: firm => FillAsync(firm, drums: 203));
+
+        var page = pages.Render<ShelfOrderPage>("/shelf/order");
+
+        // 203 drums of 19 L each.
+        Assert.Equal(200, page.FindAll("tbody tr").Count);
+        Assert.Equal("Inhibitor P-40: 3857 L in all", page.Find("h2").TextContent.Replace('\u00a0', ' ').Replace(",", "", StringComparison.Ordinal));
+        Assert.Contains("The first 200 of 203", page.Find("#order-cut").TextContent, StringComparison.Ordinal);
+        Assert.Empty(pages.Render<ShelfOrderPage>("/shelf/order?product=N-15").FindAll("#order-cut"));
+    }
+
+    [Fact]
     public async Task Empty_SaysWhatWouldStandHere()
     {
         await using var pages = await ReadPages.ForAsync(PersonRole.Supervisor);
@@ -98,21 +112,31 @@ public sealed class ShelfPagesTests
         Assert.Contains("1 systems", page.Markup, StringComparison.Ordinal);
     }
 
-    private static async Task<int?> FillAsync(ReadingFirm firm)
+    private static Task<int?> FillAsync(ReadingFirm firm) => FillAsync(firm, drums: 1);
+
+    private static async Task<int?> FillAsync(ReadingFirm firm, int drums)
     {
         var at = await firm.AddSiteAsync("YAF-1");
         await firm.AddAsync(new SetUpRow { Kind = SetUpKind.Product, Code = "P-40", CodeKey = "P-40", Name = "Inhibitor P-40", Document = ExchangeWriter.CanonicalOf(new Product { Code = "P-40", Name = "Inhibitor P-40", Kind = ProductKind.Inhibitor }) });
+        var codes = Enumerable.Range(0, drums).Select(i => i == 0 ? "D-INH" : $"D-{i}").ToList();
         await firm.Store.WriteAsync(Viewer.System("test"), async db =>
         {
             var system = await db.Systems.FindAsync(at.System);
-            system!.Document = ExchangeWriter.CanonicalOf(ExchangeReader.Parse<WaterSystem>(system.Document) with { VolumeL = 10_000, Drums = [new Drum { Code = "D-INH", Product = "P-40", Shape = DrumShape.VerticalCylinder, HeightCm = 62, CapacityL = 60 }] });
+            system!.Document = ExchangeWriter.CanonicalOf(ExchangeReader.Parse<WaterSystem>(system.Document) with
+            {
+                VolumeL = 10_000, Drums = [.. codes.Select(code => new Drum { Code = code, Product = "P-40", Shape = DrumShape.VerticalCylinder, HeightCm = 62, CapacityL = 60 })],
+            });
         });
         var visit = ReadingFirm.VisitOf("YAF-1", firm.Clock.GetUtcNow().UtcDateTime.AddDays(-2), 1350);
         var row = await firm.AddVisitAsync(at, visit);
-        await firm.AddAsync(new FigureRow
+        await firm.Store.WriteAsync(Viewer.System("test"), db =>
         {
-            CustomerId = at.Customer, SiteId = at.Site, SystemId = at.System, VisitRowId = row, Code = "days-to-empty", About = "D-INH", To = visit.Arrived.Utc, Value = 6, StandardUncertainty = 0.3, Unit = "d",
-            Inputs = """[{"name":"usable","value":12,"unit":"L","standardUncertainty":0.5},{"name":"use-per-day","value":2,"unit":"L/d","standardUncertainty":0.1}]""",
+            db.Figures.AddRange(codes.Select(code => new FigureRow
+            {
+                CustomerId = at.Customer, SiteId = at.Site, SystemId = at.System, VisitRowId = row, Code = "days-to-empty", About = code, To = visit.Arrived.Utc, Value = 6, StandardUncertainty = 0.3, Unit = "d",
+                Inputs = """[{"name":"usable","value":12,"unit":"L","standardUncertainty":0.5},{"name":"use-per-day","value":2,"unit":"L/d","standardUncertainty":0.1}]""",
+            }));
+            return Task.CompletedTask;
         });
         return at.Customer;
     }

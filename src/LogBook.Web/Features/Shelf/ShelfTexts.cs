@@ -33,6 +33,11 @@ public static class ShelfTexts
     public static readonly Text ByProduct = new("By product", "Por producto", "Por produto");
     public static readonly Text ByRoute = new("By route", "Por ruta", "Por rota");
     public static readonly Text Together = new("{0}: {1} in all", "{0}: {1} en total", "{0}: {1} no total");
+    public static readonly Text Cut = new(
+        "The first {0} of {1} drums stand here; the totals count all of them, and the table as a file holds all.",
+        "Aquí están los primeros {0} de {1} bidones; los totales cuentan todos y la tabla como archivo los contiene todos.",
+        "Aqui estão as primeiras {0} de {1} bombonas; os totais contam todas e a tabela como arquivo contém todas.");
+
     public static readonly Text NoOne = new("on nobody's round", "en la ronda de nadie", "na ronda de ninguém");
     public static readonly Text Print = new("Print", "Imprimir", "Imprimir");
     public static readonly Text Download = new("Table as a file (CSV)", "Tabla como archivo (CSV)", "Tabela como arquivo (CSV)");
