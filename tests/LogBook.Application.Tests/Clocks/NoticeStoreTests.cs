@@ -48,7 +48,7 @@ public abstract class NoticeStoreTests<TDatabase>(DatabaseFixture<TDatabase> fix
 
         Assert.Equal(ClockStanding.Missed, (await CountdownAsync(visit)).Standing);
         var trail = await _database.Get<LogBookStore>().ReadAsync(
-            _database.Supervisor, db => db.AuditTrail.Where(row => row.Entity == "Notice").OrderBy(row => row.Id).Select(row => new { row.What, row.Who, row.Why }).ToListAsync());
+            _database.Supervisor, db => db.AuditTrail.Where(row => row.Entity == "Notice" && row.Key.Contains(visit.ToString("N"))).OrderBy(row => row.Id).Select(row => new { row.What, row.Who, row.Why }).ToListAsync());
         Assert.Equal([(AuditActs.Added, "R. Yaffle", null), (AuditActs.Retired, "I. Wendle", "wrong result")], trail.Select(row => (row.What, row.Who, row.Why)));
     }
 
@@ -62,6 +62,21 @@ public abstract class NoticeStoreTests<TDatabase>(DatabaseFixture<TDatabase> fix
         Assert.Equal(["at"], Assert.IsType<SaveOutcome.Invalid>(await Notices.RecordAsync(_database.Technician, "YAF-1", "CT-1", Told(visit) with { At = new DateTime(2025, 3, 1, 0, 0, 0, DateTimeKind.Utc) })).Issues.Select(issue => issue.Path));
         Assert.IsType<SaveOutcome.NotFound>(await Notices.RecordAsync(_database.Technician, "PLU-1", "CT-1", Told(visit)));
         Assert.IsType<SaveOutcome.NotFound>(await Notices.RecordAsync(_database.Technician, "YAF-1", "CT-1", Told(Guid.CreateVersion7())));
+    }
+
+    [Fact]
+    public async Task Record_BeforeTheResultCameIn_IsRefusedAndNamesBothMoments()
+    {
+        // Arrived at 09:05, the result came in at 11:05.
+        var visit = await ReceiveAsync("2025-03-04T09:05:00+00:00", NothingToTell);
+
+        var early = Told(visit) with { At = new DateTime(2025, 3, 4, 10, 0, 0, DateTimeKind.Utc) };
+        var issue = Assert.Single(Assert.IsType<SaveOutcome.Invalid>(await Notices.RecordAsync(_database.Technician, "YAF-1", "CT-1", early)).Issues);
+
+        Assert.Equal(("at", "before-receipt"), (issue.Path, issue.Code));
+        Assert.Contains("2025-03-04 10:00", issue.Message, StringComparison.Ordinal);
+        Assert.Contains("2025-03-04 11:05", issue.Message, StringComparison.Ordinal);
+        Assert.IsType<SaveOutcome.Saved>(await Notices.RecordAsync(_database.Technician, "YAF-1", "CT-1", early with { At = new DateTime(2025, 3, 4, 11, 5, 0, DateTimeKind.Utc) }));
     }
 
     [Fact]

@@ -43,6 +43,22 @@ public sealed class RuleAdopterTests(DatabaseFixture<SqliteDatabase> fixture) : 
     }
 
     [Fact]
+    public async Task Adopt_OutsideTheTemplatesOwnDates_IsRefusedAndNamesThem()
+    {
+        var dated = RuleTemplates.All.First(template => template.Rule.To is not null && template.Rule.From > DateOnly.MinValue);
+        var (first, last) = (dated.Rule.From, dated.Rule.To!.Value);
+
+        foreach (var day in new[] { first.AddDays(-1), last.AddDays(1) })
+        {
+            var issue = Assert.Single(Assert.IsType<SaveOutcome.Invalid>(await Adopter.AdoptAsync(_database.Supervisor, dated, day, "I. Wendle", [])).Issues);
+            Assert.Equal(("from", "outside-its-dates"), (issue.Path, issue.Code));
+        }
+
+        Assert.DoesNotContain((await _database.Get<SetUpStore>().FirmAsync(_database.Supervisor)).Rules, rule => rule.Code == dated.Rule.Code && rule.From == first.AddDays(-1));
+        Assert.IsType<SaveOutcome.Saved>(await Adopter.AdoptAsync(_database.Supervisor, dated, last, "I. Wendle", []));
+    }
+
+    [Fact]
     public async Task Promise_IsKeptWithTheSites()
     {
         Assert.IsType<SaveOutcome.Saved>(await Adopter.PromiseAsync(_database.Supervisor, 120, ["PLU-1"]));

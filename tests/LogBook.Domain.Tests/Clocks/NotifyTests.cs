@@ -3,6 +3,7 @@ using LogBook.Domain.Exchange;
 using LogBook.Domain.Findings;
 using LogBook.Domain.Programmes;
 using LogBook.Domain.Tests.Assessments;
+using LogBook.Domain.Visits;
 
 namespace LogBook.Domain.Tests.Clocks;
 
@@ -126,6 +127,26 @@ public sealed class NotifyTests
         var clock = Assert.Single(ClocksAt(builder, later.AddDays(1)), clock => clock.Kind == DutyKind.Notify);
 
         Assert.Equal((shown == 0 ? Received : later, isOlderTold && isNewerTold), (clock.Since, clock.IsMet));
+    }
+
+    [Fact]
+    public void Countdown_AmendedLaterWithNoReceiptOnRecord_StartsNoCountAnew()
+    {
+        // Known when the visit ended, an hour after its arrival; twenty days later something else of the visit was corrected.
+        var known = HistoryBuilder.Start.AddHours(1);
+        var builder = new HistoryBuilder { Rules = [State], VisitEveryDays = null }.Visit(0, record => record with { Readings = [HistoryBuilder.Tower(TestCodes.Legionella, 1_500, "[CFU]/mL")] });
+        var first = builder.Visits[0];
+        var amended = first with { Version = 2, AmendedBy = "RYA", AmendedAt = Moment.OfUtc(known.AddDays(20)), Reason = "wrong drum" };
+        var otherResult = amended with { Systems = [amended.Systems[0] with { Readings = [amended.Systems[0].Readings[0] with { Value = 2_500 }] }] };
+
+        Assert.Equal((known, known.AddHours(24)), Countdown(first, amended));
+        Assert.Equal((known.AddDays(20), known.AddDays(21)), Countdown(first, otherResult));
+
+        (DateTime? Since, DateTime? Due) Countdown(params Visit[] versions)
+        {
+            var clock = Assert.Single(builder.Assess(known.AddDays(21), versions).Clocks, clock => clock.Kind == DutyKind.Notify);
+            return (clock.Since, clock.Due);
+        }
     }
 
     private static Finding? Open(HistoryBuilder builder, DateTime asOf) =>

@@ -98,6 +98,19 @@ public sealed class RecordsTests
     }
 
     [Fact]
+    public void Pump_Renewed_IsOneRecordAgainstThePlateOfTheNewOne()
+    {
+        var builder = new HistoryBuilder
+        {
+            System = system => system with { Pumps = [system.Pumps[0] with { RatedLPerH = 5, From = new DateOnly(2025, 4, 1) }, system.Pumps[0]] },
+        }.Every(14, 14);
+
+        var record = Assert.Single(PumpRecord.Of(Latest(builder)));
+
+        Assert.Equal((5.0, 5_000.0), (record.Pump.RatedLPerH!.Value, record.PlateMillilitresPerHour!.Value));
+    }
+
+    [Fact]
     public void Checks_OfHandMeters_AreAgainstTheirStandards()
     {
         var builder = new HistoryBuilder().Visit(0);

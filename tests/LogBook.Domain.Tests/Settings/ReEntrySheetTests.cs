@@ -77,6 +77,17 @@ public sealed class ReEntrySheetTests
     public void Of_AsItWas_LabelIsKept() => Assert.All(ReEntrySheet.Of(History([]), On).Groups, group => Assert.Empty(group.Stops));
 
     [Fact]
+    public void Of_DosePlanWithoutHold_KeepsNothingAndIsStoppedByTheLabel()
+    {
+        var programme = SimulatedCollege.Programme with { Feeds = [SimulatedCollege.Programme.Feeds[0], SimulatedCollege.Programme.Feeds[1] with { HoldBleedShutMin = null }] };
+
+        var sheet = ReEntrySheet.Of(History([], SimulatedCollege.System with { Programmes = [programme] }), On);
+
+        var stop = Assert.Single(sheet.Groups.Single(one => one.Output == "biocide-1").Stops);
+        Assert.Equal((LabelStopKind.Contact, 0.0, 4.0), (stop.Kind, stop.Value, stop.Limit));
+    }
+
+    [Fact]
     public void Check_ReadBack_TellsWhatDiffersAndWhatNobodyLookedAt()
     {
         var sheet = ReEntrySheet.Of(History([]), On);

@@ -47,6 +47,31 @@ public sealed class LookAheadFaultsTests
         Assert.Equal(LookAheadFaultKind.Label, Assert.Single(Faults(new LookAheadChange { Output = "biocide-1", HoldMinutes = 120 }.On(Plan, Tower))).Kind);
 
     [Fact]
+    public void Of_PlanWithoutHold_KeepsNothingAndIsStoppedByTheLabel()
+    {
+        var fault = Assert.Single(Faults(With(Plan.Feeds[1] with { HoldBleedShutMin = null })), one => one.Kind == LookAheadFaultKind.Label);
+
+        Assert.Equal("Stop: Biocide N-15 would be kept for 0 h; the label asks for 4 h of contact. The label is the limit.", fault.Says.In(Language.English).Replace('\u00a0', ' '));
+    }
+
+    [Fact]
+    public void Of_TwoFeedsOfOneOutput_TheWorstOfEachKindIsTold()
+    {
+        // Tuesday within the label and held, Friday above it (34 min: 179 mg/L on file, 223 at the low end of the volume) and held for 1 h.
+        var faults = Faults(With(
+            Plan.Feeds[1] with { Days = [Weekday.Tuesday] },
+            Plan.Feeds[1] with { Days = [Weekday.Friday], RunMinutes = 34, HoldBleedShutMin = 60 }));
+
+        var labels = faults.Where(one => one.Kind == LookAheadFaultKind.Label).Select(one => one.Says.In(Language.English).Replace('\u00a0', ' ')).ToList();
+        Assert.Contains(labels, says => says.Contains("would stand at 223", StringComparison.Ordinal));
+        Assert.Contains(labels, says => says.Contains("would be kept for 1 h", StringComparison.Ordinal));
+
+        // 100 and 179 mg/L in one week: 348 at the low end, above the 300 of the label.
+        Assert.Contains(labels, says => says.Contains("would add up to 348", StringComparison.Ordinal));
+        Assert.Equal(3, labels.Count);
+    }
+
+    [Fact]
     public void Of_HoldTooLong_TellsThePeak()
     {
         var fault = Assert.Single(Faults(new LookAheadChange { Output = "biocide-1", HoldMinutes = 24 * 60 }.On(Plan, Tower)), one => one.Kind == LookAheadFaultKind.HoldTooLong);
@@ -91,6 +116,8 @@ public sealed class LookAheadFaultsTests
 
         Assert.Equal((616.0, 740.0), (changed.SetPointUsPerCm!.Value, changed.HighAlarmUsPerCm!.Value));
     }
+
+    private static Programme With(params Feed[] doses) => Plan with { Feeds = [Plan.Feeds[0], .. doses] };
 
     private static IReadOnlyList<LookAheadFault> Faults(Programme programme, WaterSystem? system = null, DateOnly? from = null)
     {

@@ -1,11 +1,16 @@
 using Bunit;
+using LogBook.Application.Audit;
+using LogBook.Application.Data;
+using LogBook.Domain.Exchange;
 using LogBook.Domain.Findings;
 using LogBook.Domain.Languages;
+using LogBook.Domain.Programmes;
 using LogBook.Domain.Sites;
 using LogBook.Domain.Visits;
 using LogBook.Testing.Readers;
 using LogBook.Web.Features.Settings;
 using LogBook.Web.Features.Sites;
+using Microsoft.EntityFrameworkCore;
 
 namespace LogBook.Web.Tests.Readers;
 
@@ -37,6 +42,42 @@ public sealed class SettingsPagesTests
         Assert.Contains("asks 1400", row.TextContent, StringComparison.Ordinal);
         Assert.Contains("enters nothing", page.Markup, StringComparison.Ordinal);
         Assert.Equal(3, page.FindAll(".signature-line > div").Count);
+    }
+
+    [Fact]
+    public async Task ReEntry_ManyChangesOfOtherSystems_DoNotUseUpItsOwn()
+    {
+        // More changes of another site's system than are read at most, and then one of this: its pump is another.
+        await using var pages = await ReadPages.ForAsync(PersonRole.Supervisor, fill: async firm =>
+        {
+            var customer = await ResetAsync(firm);
+            var pump = new Pump { Code = "P-INH", Drum = "D-INH", Output = "inhibitor", RatedLPerH = 1.5 };
+            WaterSystem Of(string site, double rated) => new() { Site = site, Code = "CT-1", Name = "Cooling tower 1", Kind = SystemKind.OpenRecirculating, Pumps = [pump with { RatedLPerH = rated }] };
+            await firm.Store.WriteAsync(Viewer.System("test"), async db =>
+            {
+                for (var i = 0; i < 405; i++)
+                {
+                    Change(db, Of("NUR-1", i + 1), Of("NUR-1", i + 2));
+                }
+
+                Change(db, Of("YAF-1", 1.5), Of("YAF-1", 3));
+                var system = await db.Systems.AsTracking().SingleAsync();
+                system.Document = ExchangeWriter.CanonicalOf(ExchangeReader.Parse<WaterSystem>(system.Document) with
+                {
+                    Pumps = [pump with { RatedLPerH = 3 }],
+                    Drums = [new Drum { Code = "D-INH", Product = "P-40", Shape = DrumShape.VerticalCylinder, CapacityL = 60, HeightCm = 62 }],
+                    Programmes = [new Programme { From = new DateOnly(2025, 1, 6), SetPointUsPerCm = 1350, Feeds = [new Feed { Drum = "D-INH", Output = "inhibitor", Mode = FeedMode.ByMakeUpVolume, EveryL = 1000, RunSeconds = 40 }] }],
+                });
+            });
+            return customer;
+        });
+
+        var page = pages.Render<ReEntryPage>("/sites/YAF-1/systems/CT-1/re-entry?on=2025-03-16", ("Code", "YAF-1"), ("System", "CT-1"));
+
+        Assert.Contains("pump P-INH: 3 L/h on file instead of 1.5", page.Markup.Replace('\u00a0', ' '), StringComparison.Ordinal);
+
+        static void Change(LogBookDb db, WaterSystem before, WaterSystem after) =>
+            db.Audit(new AuditEntry(AuditActs.Changed, "System", $"{before.Site}/{before.Code}", null, ExchangeWriter.CanonicalOf(before), ExchangeWriter.CanonicalOf(after)));
     }
 
     [Fact]
