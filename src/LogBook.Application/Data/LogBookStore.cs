@@ -100,7 +100,10 @@ public sealed class LogBookStore(IDbContextFactory<LogBookDb> contexts, TimeProv
     private static bool IsPassing(Exception exception) => exception switch
     {
         SqliteException sqlite => sqlite.SqliteErrorCode is 5 or 6,
-        PostgresException postgres => postgres.SqlState is PostgresErrorCodes.SerializationFailure or PostgresErrorCodes.DeadlockDetected,
+        PostgresException postgres => postgres.SqlState is PostgresErrorCodes.SerializationFailure or PostgresErrorCodes.DeadlockDetected
+
+            // Two found nothing and both added it: done again, the later one finds what the other added.
+            or PostgresErrorCodes.UniqueViolation,
 
         // Somebody was faster: done again, the unit of work sees their version and says so.
         DbUpdateConcurrencyException => true,

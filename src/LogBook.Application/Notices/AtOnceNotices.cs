@@ -2,6 +2,7 @@ using LogBook.Application.Data;
 using LogBook.Application.Data.Conventions;
 using LogBook.Application.Mail;
 using LogBook.Application.Reviews;
+using LogBook.Application.Visits;
 using LogBook.Domain.Findings;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Options;
@@ -11,7 +12,8 @@ namespace LogBook.Application.Notices;
 /// <summary>Queues a message for each finding that cannot wait, in the transaction that stores the finding.</summary>
 /// <remarks>
 /// It leaves a little later: within that time the round-wide assessment may find another cause and take the finding back, and then nothing
-/// is sent. What the records of long ago show when they are imported or judged by new rules is no news; it stands in the list.
+/// is sent. What the records of long ago show when they are imported or judged by new rules is no news; it stands in the list. A visit that
+/// stayed on a tablet without signal is news on the day it arrives, however long ago it was made.
 /// </remarks>
 public sealed class AtOnceNotices(LogBookOptions options, IOptions<MailOptions> mail, TimeProvider clock)
 {
@@ -30,7 +32,9 @@ public sealed class AtOnceNotices(LogBookOptions options, IOptions<MailOptions> 
     {
         var urgent = before.Where(row => row.Severity == Severity.Act).Select(Key).ToHashSet();
         var milder = before.Where(row => row.Severity != Severity.Act).Select(Key).ToHashSet();
-        var news = after.Where(row => row is { Severity: Severity.Act, State: FindingState.Open } && !urgent.Contains(Key(row)) && (milder.Contains(Key(row)) || row.FirstSeen >= today.AddDays(-NewsDays))).ToList();
+        var open = after.Where(row => row is { Severity: Severity.Act, State: FindingState.Open } && !urgent.Contains(Key(row))).ToList();
+        var isNews = open.ToLookup(row => milder.Contains(Key(row)) || row.FirstSeen >= today.AddDays(-NewsDays));
+        List<FindingRow> news = [.. isNews[true], .. await JustArrivedAsync(db, [.. isNews[false]], cancellationToken)];
         if (news.Count == 0)
         {
             return;
@@ -94,6 +98,22 @@ public sealed class AtOnceNotices(LogBookOptions options, IOptions<MailOptions> 
                 });
             }
         }
+    }
+
+    // Findings of long ago whose visit a person handed in only now.
+    private async Task<IEnumerable<FindingRow>> JustArrivedAsync(LogBookDb db, IReadOnlyList<FindingRow> old, CancellationToken cancellationToken)
+    {
+        var visits = old.Select(row => row.FirstVisit).OfType<Guid>().Distinct().ToList();
+        if (visits.Count == 0)
+        {
+            return [];
+        }
+
+        var since = Utc.Now(clock).AddDays(-NewsDays);
+        var arrived = await db.Visits.Where(visit => visits.Contains(visit.VisitId))
+            .Where(visit => db.VisitVersions.Any(version => version.VisitRowId == visit.Id && version.ReceivedAt >= since && (version.Source == IntakeSource.Tablet || version.Source == IntakeSource.Page)))
+            .Select(visit => visit.VisitId).ToListAsync(cancellationToken);
+        return old.Where(row => row.FirstVisit is { } visit && arrived.Contains(visit));
     }
 
     private static (int?, string, string, DateOnly) Key(FindingRow row) => (row.SystemId, row.Kind, row.AboutKey, row.FirstSeen);

@@ -41,9 +41,9 @@ internal sealed class MailHouse : IAsyncDisposable
         Store, Summaries, Database.Get<AssessmentKeeper>(), Database.Get<AttentionQuery>(), transport, Options.Create(MailBy(25, 30, false)), Database.Clock, NullLogger<OutboxWorker>.Instance);
 
     /// <summary>Hands a visit in; its summary then waits.</summary>
-    public async Task<Visit> ReceiveAsync(Visit visit)
+    public async Task<Visit> ReceiveAsync(Visit visit, IntakeSource source = IntakeSource.Tablet)
     {
-        Assert.IsType<IntakeOutcome.Stored>(await Database.Get<VisitIntake>().ReceiveAsync(Database.Technician, visit, IntakeSource.Tablet));
+        Assert.IsType<IntakeOutcome.Stored>(await Database.Get<VisitIntake>().ReceiveAsync(Database.Technician, visit, source));
         return visit;
     }
 

@@ -74,11 +74,22 @@ public sealed class NoticeTests
         await using var later = await MailHouse.StartAsync();
         await AddUserAsync(later, "i.wendle@quernwath.example", "IWE", PersonRole.Supervisor, Language.English, atOnce: true);
 
-        await ReceiveAndAssessAsync(later, SampleFirm.Visit(arrived: "2024-11-09T09:05:00+00:00", bleedSwitch: SwitchPosition.ForcedOn));
+        await ReceiveAndAssessAsync(later, SampleFirm.Visit(arrived: "2024-11-09T09:05:00+00:00", bleedSwitch: SwitchPosition.ForcedOn), IntakeSource.Import);
 
         Assert.Equal(0, unasked);
         Assert.NotEmpty(await later.Store.ReadAsync(later.Database.Supervisor, db => db.Findings.Where(row => row.Severity == Domain.Findings.Severity.Act).ToListAsync()));
         Assert.DoesNotContain(await later.OutboxAsync(), row => row.Kind == OutboxKinds.AtOnce);
+    }
+
+    [Fact]
+    public async Task AtOnce_VisitStayedOnTheTabletForWeeks_IsNewsWhenItArrives()
+    {
+        await using var house = await MailHouse.StartAsync();
+        await AddUserAsync(house, "i.wendle@quernwath.example", "IWE", PersonRole.Supervisor, Language.English, atOnce: true);
+
+        await ReceiveAndAssessAsync(house, SampleFirm.Visit(arrived: "2025-02-11T09:05:00+00:00", bleedSwitch: SwitchPosition.ForcedOn));
+
+        Assert.Contains(await house.OutboxAsync(), row => row.Kind == OutboxKinds.AtOnce && row.Recipient == "i.wendle@quernwath.example");
     }
 
     [Fact]
@@ -148,9 +159,9 @@ public sealed class NoticeTests
         Assert.Equal(new NoticeChoice(true, false, true), await keeper.OfAsync(viewer));
     }
 
-    private static async Task ReceiveAndAssessAsync(MailHouse house, Visit visit)
+    private static async Task ReceiveAndAssessAsync(MailHouse house, Visit visit, IntakeSource source = IntakeSource.Tablet)
     {
-        await house.ReceiveAsync(visit);
+        await house.ReceiveAsync(visit, source);
         await house.Database.Get<AssessmentKeeper>().AssessDueAsync(house.Database.Supervisor);
     }
 
