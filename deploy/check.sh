@@ -25,13 +25,17 @@ curl -fsS "http://127.0.0.1:$port/health/ready" >/dev/null
 # Pages come with their looks, although the service runs in the folder of its data.
 curl -fsS -o /dev/null "http://127.0.0.1:$port/app.css"
 
-# The form without signal: its worker installs all files of its list or none.
+# The form without signal: its worker installs all files of its list or none, and they are brought over a telephone's line once.
 listed=0
+bytes=0
 for file in $(curl -fsS "http://127.0.0.1:$port/capture/assets.js" | grep -o '"url": *"[^"]*"' | cut -d '"' -f 4); do
-    curl -fsS -o /dev/null "http://127.0.0.1:$port/$file" || { echo "the form without signal lacks $file" >&2; exit 1; }
+    size=$(curl -fsS -H 'Accept-Encoding: br' -o /dev/null -w '%{size_download}' "http://127.0.0.1:$port/$file") || { echo "the form without signal lacks $file" >&2; exit 1; }
     listed=$((listed + 1))
+    bytes=$((bytes + size))
 done
 [ "$listed" -gt 30 ] || { echo "the form without signal lists only $listed files" >&2; exit 1; }
+[ "$bytes" -le 3000000 ] || { echo "the form without signal brings $bytes bytes, more than 3 MB" >&2; exit 1; }
+echo "deploy: the form without signal brings $listed files, $bytes bytes"
 
 deploy/backup.sh "$work/out/command/logbook.dll" "$work/state/logbook.db" "$work/backups"
 backup=$(find "$work/backups" -name 'logbook-*.db' | sort | tail -n 1)

@@ -28,6 +28,7 @@ public sealed partial class VisitForm : IAsyncDisposable
     // Long enough for a host that is busy or away for a moment, short enough that little is lost with the page.
     private static readonly TimeSpan RetryAfter = TimeSpan.FromSeconds(2);
 
+    private readonly GivenParameters _given = new();
     private FormState? _state;
     private ITimer? _timer;
     private ElementReference _root;
@@ -130,9 +131,6 @@ public sealed partial class VisitForm : IAsyncDisposable
         null => null,
     };
 
-    // What must be corrected is listed once the person tried to close, or when the visit came back.
-    private IReadOnlyList<FieldProblem> Summary => State.TriedToClose || Refusals.Count > 0 ? [.. State.Problems.Where(p => p.Blocks)] : [];
-
     private EntryStep? NextStep
     {
         get
@@ -179,11 +177,24 @@ public sealed partial class VisitForm : IAsyncDisposable
     }
 
     /// <inheritdoc />
+    public override Task SetParametersAsync(ParameterView parameters)
+    {
+        // A host that tells of each draft it has kept gives the same again: nothing of the form is another by that.
+        if (_given.Take(parameters))
+        {
+            return base.SetParametersAsync(parameters);
+        }
+
+        parameters.SetParameterProperties(this);
+        return Task.CompletedTask;
+    }
+
+    /// <inheritdoc />
     protected override void OnParametersSet()
     {
         if (_state?.Draft != Draft)
         {
-            _state = new FormState(Draft, Firm, Site, TimeProvider, Edited, StateHasChanged);
+            _state = new FormState(Draft, Firm, Site, TimeProvider, Edited, StateHasChanged) { IsGradual = OperatingSystem.IsBrowser() };
             _state.Language = Language;
             _state.Previous = Previous;
             _state.Looks = _looks;
@@ -202,6 +213,7 @@ public sealed partial class VisitForm : IAsyncDisposable
         _state.Previous = Previous;
         _state.Refusals = Refusals;
         _state.Renew();
+        _state.ShowAll();
     }
 
     /// <inheritdoc />
@@ -221,35 +233,21 @@ public sealed partial class VisitForm : IAsyncDisposable
             if (_looks != State.Looks || _scan is not null)
             {
                 State.Looks = _looks;
-                StateHasChanged();
+                State.ShowAll();
             }
         }
 
-        if (_focus is { } id && _module is not null)
+        if (_focus is { } id && _module is not null && MayGoTo(id))
         {
             _focus = null;
             await _module.InvokeVoidAsync("focusField", id);
         }
     }
 
-    private static Text Name(EntryStep step) => step switch
-    {
-        EntryStep.Arrive => EntryTexts.Arrive,
-        EntryStep.Controller => EntryTexts.Controller,
-        EntryStep.Reference => EntryTexts.Reference,
-        EntryStep.Water => EntryTexts.Water,
-        EntryStep.Stock => EntryTexts.Stock,
-        EntryStep.Tower => EntryTexts.Tower,
-        EntryStep.Samples => EntryTexts.Samples,
-        EntryStep.Adjust => EntryTexts.Adjust,
-        EntryStep.Sheet => EntryTexts.Sheet,
-        _ => EntryTexts.Close,
-    };
-
     private async Task ChangeLooksAsync(FormLooks looks)
     {
         State.Looks = _looks = looks;
-        StateHasChanged();
+        State.ShowAll();
         if (_module is not null)
         {
             await _module.InvokeVoidAsync("keepLooks", looks.Write());
@@ -267,47 +265,54 @@ public sealed partial class VisitForm : IAsyncDisposable
 
     private void ChooseSystem(int index)
     {
+        LeaveStep();
         State.SystemIndex = index;
         if (State.Plan?.Steps.Contains(State.Step) != true)
         {
             State.Step = State.Plan?.Steps[0] ?? EntryStep.Close;
         }
+
+        EnterStep(null);
     }
 
     // The step that is left keeps its place: back from the summary, the person goes on where they were.
     private void ShowSheet(bool shows)
     {
+        LeaveStep();
         _showsSheet = shows;
-        _focus = "visit-step";
+        EnterStep(Heading);
     }
 
     private void Show(EntryStep step)
     {
+        LeaveStep();
         _showsSheet = false;
         State.Step = step;
         State.LeaveCautions();
-        _focus = "visit-step";
         foreach (var caution in SiteCautions.At(State, step))
         {
             State.Warn(caution);
         }
+
+        EnterStep(Heading);
     }
 
-    private void GoToPoint(OpenPoint point)
-    {
-        _showsSheet = false;
-        State.SystemIndex = point.System;
-        State.Step = point.Step;
-        _focus = DraftKey.ElementId(point.Key);
-    }
+    private void GoToPoint(OpenPoint point) => GoTo(point.System, point.Step, point.Key);
 
     private void GoToKey(string key)
     {
-        _showsSheet = false;
         var (system, step) = FieldPlaces.Of(State, key);
+        GoTo(system, step, key);
+    }
+
+    private void GoTo(int system, EntryStep step, string key)
+    {
+        LeaveStep();
+        _showsSheet = false;
         State.SystemIndex = system;
         State.Step = step;
-        _focus = DraftKey.ElementId(key);
+        State.Wanted = key;
+        EnterStep(DraftKey.ElementId(key));
     }
 
     private async Task CloseAsync()
@@ -337,18 +342,6 @@ public sealed partial class VisitForm : IAsyncDisposable
         {
             _closing = false;
         }
-    }
-
-    private void Edited()
-    {
-        // Another kind of visit may have fewer steps.
-        if (State.Plan is { } plan && !plan.Steps.Contains(State.Step))
-        {
-            State.Step = plan.Steps[0];
-        }
-
-        SaveSoon();
-        StateHasChanged();
     }
 
     private void SaveSoon()

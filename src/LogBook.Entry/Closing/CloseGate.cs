@@ -81,7 +81,7 @@ public static class CloseGate
             return false;
         }
 
-        var open = Open(state);
+        var open = state.Open;
         return open.Count == 0 || (state.Draft.Text("visit/leaveOpen").Trim().Length > 0 && open.All(p => p.Code != "amend-reason"));
     }
 
@@ -111,7 +111,7 @@ public static class CloseGate
         state.Renew();
         _ = Moment.TryParse(draft.Text(Enter), out var entered);
         var visit = state.Build.Visit;
-        var open = Open(state);
+        var open = state.Open;
         if (open.Count > 0)
         {
             var note = state.T(EntryTexts.LeftOpenNote, string.Join("; ", open.Select(p => p.Words)), draft.Text("visit/leaveOpen").Trim());

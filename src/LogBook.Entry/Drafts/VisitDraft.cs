@@ -44,7 +44,17 @@ public sealed class VisitDraft
     public Visit? Amended { get; }
 
     /// <summary>Every field that was touched, by key.</summary>
-    public IReadOnlyDictionary<string, DraftField> Fields => _fields;
+    public IReadOnlyDictionary<string, DraftField> Fields
+    {
+        get
+        {
+            Watch?.ReadAll();
+            return _fields;
+        }
+    }
+
+    /// <summary>Is told what of the draft is read and written, so that a form shows anew only what is another.</summary>
+    internal IDraftWatch? Watch { get; set; }
 
     /// <summary>Names of the cautions acknowledged at this visit.</summary>
     public IReadOnlyCollection<string> CautionsSeen => _cautionsSeen;
@@ -125,7 +135,11 @@ public sealed class VisitDraft
     /// <summary>A field.</summary>
     /// <param name="key">Key of the field.</param>
     /// <returns>The field, or null when it was never touched.</returns>
-    public DraftField? Field(string key) => _fields.GetValueOrDefault(key);
+    public DraftField? Field(string key)
+    {
+        Watch?.Read(key);
+        return _fields.GetValueOrDefault(key);
+    }
 
     /// <summary>Text of a field.</summary>
     /// <param name="key">Key of the field.</param>
@@ -148,18 +162,31 @@ public sealed class VisitDraft
     /// <param name="field">The field; an untouched one removes it.</param>
     public void Set(string key, DraftField field)
     {
-        if (!_fields.ContainsKey(key) || field == new DraftField())
+        var before = _fields.GetValueOrDefault(key);
+        var isEmpty = field == new DraftField();
+        if (before == field || (before is null && isEmpty))
         {
-            _partsByKey = null;
+            return;
         }
 
-        if (field == new DraftField())
+        if (isEmpty)
         {
             _fields.Remove(key);
         }
         else
         {
             _fields[key] = field;
+        }
+
+        if (before is null || isEmpty)
+        {
+            _partsByKey = null;
+        }
+
+        // What is still being typed is no text yet.
+        if (before is null || isEmpty || before != field with { Typing = before.Typing })
+        {
+            Watch?.Wrote(key, before is null || isEmpty);
         }
     }
 
@@ -186,12 +213,20 @@ public sealed class VisitDraft
     /// <summary>Whether anything stands under a key.</summary>
     /// <param name="key">Start of the keys.</param>
     /// <returns>True when a field has a text.</returns>
-    public bool HasAny(string key) => _fields.Any(f => f.Key.StartsWith(key + "/", StringComparison.Ordinal) && f.Value.Text.Length > 0);
+    public bool HasAny(string key)
+    {
+        Watch?.ReadUnder(key);
+        return _fields.Any(f => f.Key.StartsWith(key + "/", StringComparison.Ordinal) && f.Value.Text.Length > 0);
+    }
 
     /// <summary>The next parts under a key, in order of entry for rows and of code otherwise.</summary>
     /// <param name="key">Start of the keys.</param>
     /// <returns>Distinct parts.</returns>
-    public IReadOnlyList<string> PartsUnder(string key) => (_partsByKey ??= IndexParts()).GetValueOrDefault(key) ?? [];
+    public IReadOnlyList<string> PartsUnder(string key)
+    {
+        Watch?.ReadParts(key);
+        return (_partsByKey ??= IndexParts()).GetValueOrDefault(key) ?? [];
+    }
 
     /// <summary>Rows of a list that were not taken away.</summary>
     /// <param name="list">Key of the list.</param>

@@ -76,6 +76,14 @@ public sealed class SystemPlan
         };
     }
 
+    /// <summary>Whether it offers the same as another plan, so that nothing need be shown anew.</summary>
+    /// <param name="other">The other one.</param>
+    /// <returns>True when no part of them differs.</returns>
+    public bool Offers(SystemPlan other) =>
+        ReferenceEquals(System, other.System) && ReferenceEquals(Programme, other.Programme) && WalkIsDue == other.WalkIsDue
+        && Steps.SequenceEqual(other.Steps) && Tests.SequenceEqual(other.Tests) && SampleTests.SequenceEqual(other.SampleTests)
+        && Settings.SequenceEqual(other.Settings) && Visits.SequenceEqual(other.Visits);
+
     /// <summary>The last result of a test.</summary>
     /// <param name="key">The test.</param>
     /// <returns>Time and result, or null.</returns>

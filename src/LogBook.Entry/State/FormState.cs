@@ -17,15 +17,12 @@ using LogBook.Entry.Texts;
 namespace LogBook.Entry.State;
 
 /// <summary>What the parts of the form share while it is open: the draft, the set-up, and what is wrong where.</summary>
-public sealed class FormState
+public sealed partial class FormState
 {
     private readonly Action _edited;
     private readonly Action _shown;
     private readonly List<Caution> _cautions = [];
     private VisitContext? _context;
-    private DraftBuild? _build;
-    private List<FieldProblem>? _problems;
-    private List<SystemPlan>? _plans;
 
     /// <summary>Starts with a draft.</summary>
     /// <param name="draft">The draft at hand.</param>
@@ -33,7 +30,7 @@ public sealed class FormState
     /// <param name="site">The site.</param>
     /// <param name="clock">Clock of the device.</param>
     /// <param name="edited">Called after each change of the draft.</param>
-    /// <param name="shown">Called when there is something new to show without a change.</param>
+    /// <param name="shown">Called when the form itself has something new to show.</param>
     public FormState(VisitDraft draft, FirmSetUp firm, Site site, TimeProvider clock, Action edited, Action shown)
     {
         _shown = shown;
@@ -48,6 +45,8 @@ public sealed class FormState
         {
             ResultWait.Tell(draft, value, clock);
         }
+
+        draft.Watch = this;
     }
 
     /// <summary>The draft at hand.</summary>
@@ -108,6 +107,7 @@ public sealed class FormState
             {
                 field = value;
                 _context = null;
+                Renew();
             }
         }
     } = [];
@@ -116,16 +116,46 @@ public sealed class FormState
     public IReadOnlyList<Issue> Refusals { get; set; } = [];
 
     /// <summary>Index of the system in hand.</summary>
-    public int SystemIndex { get; set; }
+    public int SystemIndex
+    {
+        get => Noted(FormReads.System, field);
+        set
+        {
+            if (field != value)
+            {
+                field = value;
+                Tell(FormReads.System);
+            }
+        }
+    }
 
     /// <summary>Step in hand.</summary>
-    public EntryStep Step { get; set; }
+    public EntryStep Step
+    {
+        get => Noted(FormReads.Step, field);
+        set
+        {
+            if (field != value)
+            {
+                field = value;
+                Tell(FormReads.Step);
+            }
+        }
+    }
 
     /// <summary>Whether the person tried to close.</summary>
-    public bool TriedToClose { get; set; }
-
-    /// <summary>Plans of the site's systems.</summary>
-    public IReadOnlyList<SystemPlan> Plans => _plans ??= [.. Firm.SystemsOf(Site.Code).Select(system => SystemPlan.For(system, Firm, Previous, Draft))];
+    public bool TriedToClose
+    {
+        get;
+        set
+        {
+            if (field != value)
+            {
+                field = value;
+                ShowAll();
+            }
+        }
+    }
 
     /// <summary>Plan of the system in hand, or null for a site without systems.</summary>
     public SystemPlan? Plan => SystemIndex < Plans.Count ? Plans[SystemIndex] : null;
@@ -133,14 +163,8 @@ public sealed class FormState
     /// <summary>Key of the system in hand.</summary>
     public string SystemKey => DraftKey.Of(DraftKey.Systems, Plan?.System.Code ?? string.Empty);
 
-    /// <summary>The visit as the draft stands.</summary>
-    public DraftBuild Build => _build ??= Draft.Build(Language);
-
-    /// <summary>Everything to correct or to read again.</summary>
-    public IReadOnlyList<FieldProblem> Problems => _problems ??= FormProblems.Of(this);
-
     /// <summary>Cautions to show now.</summary>
-    public IReadOnlyList<Caution> Cautions => _cautions;
+    public IReadOnlyList<Caution> Cautions => Noted(FormReads.Cautions, _cautions);
 
     /// <summary>Whether work stopped at the door.</summary>
     public bool IsStopped => Draft.Text(DraftKey.Of(DraftKey.Visit, "kind")) == nameof(VisitKind.Stopped);
@@ -282,7 +306,14 @@ public sealed class FormState
     {
         var slash = key.LastIndexOf('/');
         var leads = key[(slash + 1)..] is "value" or "drops" or "level" or "hours" or "asFound" or "dial" or "found" or "millilitres" or "amount" or "text";
-        return [.. Problems.Where(p => p.Key == key || (leads && p.Key == key[..slash]))];
+        var own = ProblemsOf(key);
+        if (!leads)
+        {
+            return own;
+        }
+
+        var group = ProblemsOf(key[..slash]);
+        return group.Count == 0 ? own : own.Count == 0 ? group : [.. Problems.Where(p => p.Key == key || p.Key == key[..slash])];
     }
 
     /// <summary>The doubt about a field that the person has not answered yet.</summary>
@@ -297,7 +328,7 @@ public sealed class FormState
         if (!Draft.CautionsSeen.Contains(caution.ToString()) && !_cautions.Contains(caution))
         {
             _cautions.Add(caution);
-            _shown();
+            Tell(FormReads.Cautions);
         }
     }
 
@@ -312,13 +343,21 @@ public sealed class FormState
     }
 
     /// <summary>Another step is entered: a caution that nobody acknowledged comes back with its act.</summary>
-    public void LeaveCautions() => _cautions.Clear();
+    public void LeaveCautions()
+    {
+        if (_cautions.Count > 0)
+        {
+            _cautions.Clear();
+            Tell(FormReads.Cautions);
+        }
+    }
 
     /// <summary>The person read a caution.</summary>
     /// <param name="caution">The caution.</param>
     public void SeeCaution(Caution caution)
     {
         _cautions.Remove(caution);
+        Tell(FormReads.Cautions);
         Draft.SeeCaution(caution.ToString());
         Edited();
     }
@@ -362,12 +401,8 @@ public sealed class FormState
         return VisitChecks.Check(Build.Visit, _context);
     }
 
-    /// <summary>Forgets what was worked out of the draft and tells the form.</summary>
-    public void Edited()
-    {
-        Renew();
-        _edited();
-    }
+    /// <summary>Tells the form that the draft is another.</summary>
+    public void Edited() => _edited();
 
     // A record says what its probe measures; a draft alone does not know the set-up.
     private void TellProbe(string key)
@@ -426,13 +461,5 @@ public sealed class FormState
             default:
                 break;
         }
-    }
-
-    /// <summary>Forgets what was worked out of the draft.</summary>
-    public void Renew()
-    {
-        _build = null;
-        _problems = null;
-        _plans = null;
     }
 }

@@ -1,4 +1,5 @@
 using LogBook.Domain.Languages;
+using LogBook.Entry.Plans;
 
 namespace LogBook.Entry.Texts;
 
@@ -59,4 +60,21 @@ public static class WordsOf
 
     /// <summary>Places offered for observations.</summary>
     public static IReadOnlyList<string> Places { get; } = ["basin", "fill", "drift-eliminators", "float-valve", "overflow", "strainer", "pipes", "pumps", "other"];
+
+    /// <summary>Name of a step.</summary>
+    /// <param name="step">The step.</param>
+    /// <returns>Its name.</returns>
+    public static Text Step(EntryStep step) => step switch
+    {
+        EntryStep.Arrive => EntryTexts.Arrive,
+        EntryStep.Controller => EntryTexts.Controller,
+        EntryStep.Reference => EntryTexts.Reference,
+        EntryStep.Water => EntryTexts.Water,
+        EntryStep.Stock => EntryTexts.Stock,
+        EntryStep.Tower => EntryTexts.Tower,
+        EntryStep.Samples => EntryTexts.Samples,
+        EntryStep.Adjust => EntryTexts.Adjust,
+        EntryStep.Sheet => EntryTexts.Sheet,
+        _ => EntryTexts.Close,
+    };
 }

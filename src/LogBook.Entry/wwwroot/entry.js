@@ -118,3 +118,17 @@ export function focusField(id) {
   target.focus();
   target.scrollIntoView({ block: "center" });
 }
+
+// Done when what stands now is on the screen; a page that nobody sees is not painted and need not be waited for.
+export function painted() {
+  return new Promise(done => {
+    if (document.hidden) return done();
+    const late = setTimeout(done, 100);
+    requestAnimationFrame(() => setTimeout(() => { clearTimeout(late); done(); }));
+  });
+}
+
+// Lets a tap or a key that waits go before.
+export function breathe() {
+  return new Promise(done => setTimeout(done));
+}

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using LogBook.Application.Data;
 using LogBook.Application.Imports;
+using LogBook.Browser.Tests.Capture;
 using LogBook.Domain.Languages;
 using LogBook.Domain.Sites;
 using LogBook.Testing;
@@ -59,7 +60,7 @@ public sealed class JobHost : IAsyncDisposable
         var clock = new DemoClock(TimeProvider.System);
         clock.Start(now ?? new DateTime(2025, 3, 31, 8, 5, 0, DateTimeKind.Utc));
         var inbox = new SmtpInbox();
-        var app = new LogBookWebApp(clock: clock, settings: new Dictionary<string, string>(inbox.Settings) { ["urls"] = "http://127.0.0.1:0" });
+        var app = new LogBookWebApp(clock: clock, settings: new Dictionary<string, string>(inbox.Settings) { ["urls"] = "http://127.0.0.1:0" }) { MoreServices = PublishedCapture.AddTo };
         app.UseKestrel(0);
         app.StartServer();
         var host = new JobHost(app, inbox, clock) { Address = new Uri(app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First()) };

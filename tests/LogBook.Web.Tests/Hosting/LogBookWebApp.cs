@@ -43,6 +43,9 @@ public sealed partial class LogBookWebApp : WebApplicationFactory<Program>
         ClientOptions.AllowAutoRedirect = false;
     }
 
+    /// <summary>Services of a test beside those of the host.</summary>
+    public Action<IServiceCollection> MoreServices { get; init; } = _ => { };
+
     /// <summary>Folder with database, keys and photos.</summary>
     public string Folder { get; }
 
@@ -113,6 +116,8 @@ public sealed partial class LogBookWebApp : WebApplicationFactory<Program>
             {
                 services.AddSingleton(_clock);
             }
+
+            MoreServices(services);
         });
     }
 
