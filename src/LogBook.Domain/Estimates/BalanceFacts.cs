@@ -70,7 +70,7 @@ public sealed record BalanceFacts(
             return null;
         }
 
-        return new Estimate(best.Value, best.Unit, 0, best.Common).WithCommon($"visit:{visit.Visit.Visit.Id}", best.Random);
+        return new Estimate(best.Value, best.Unit, 0, best.Common).WithCommon(visit.PartName, best.Random);
     }
 
     private static Estimate DrainsBetween(VisitFacts visit, VisitFacts? since)

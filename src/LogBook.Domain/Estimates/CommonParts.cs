@@ -47,6 +47,9 @@ internal sealed class CommonParts : IReadOnlyDictionary<string, double>
         _ => new CommonParts([.. parts.Keys], [.. parts.Values]),
     };
 
+    /// <summary>A single part.</summary>
+    public static CommonParts One(string name, double part) => new([name], [part]);
+
     /// <summary>These times one factor plus others times another, equal names added.</summary>
     public CommonParts Combine(double factor, CommonParts other, double otherFactor)
     {
@@ -61,7 +64,7 @@ internal sealed class CommonParts : IReadOnlyDictionary<string, double>
         }
 
         // Figures of one system mostly carry the same parts in the same order.
-        if (_names.AsSpan().SequenceEqual(other._names))
+        if (ReferenceEquals(_names, other._names) || _names.AsSpan().SequenceEqual(other._names))
         {
             var both = new double[_values.Length];
             for (var i = 0; i < both.Length; i++)
@@ -94,7 +97,7 @@ internal sealed class CommonParts : IReadOnlyDictionary<string, double>
     }
 
     /// <summary>These with one more part, added to one of the same name.</summary>
-    public CommonParts With(string name, double part) => Combine(1, new CommonParts([name], [part]), 1);
+    public CommonParts With(string name, double part) => Combine(1, One(name, part), 1);
 
     public bool ContainsKey(string key) => IndexOf(key) >= 0;
 

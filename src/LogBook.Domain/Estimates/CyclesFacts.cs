@@ -77,7 +77,7 @@ public sealed record CyclesFacts(
             raw, under, conductivity, chloride, Ratio(visit, TestCodes.Calcium), silica, visit.Water.CyclesByVolume, best, routes)
         {
             OwnRatio = own?.Ratio,
-            IonBaseline = raw.HasValue && Ions(chloride, silica) is { HasValue: true, Value.Value: > 0 } ions ? (raw.Value.Value / ions.Value.Value, ions.Value.Value) : null,
+            IonBaseline = raw.HasValue && Ions(chloride, silica) is { Value: > 0 } ions ? (raw.Value.Value / ions.Value, ions.Value) : null,
         };
     }
 
@@ -102,36 +102,50 @@ public sealed record CyclesFacts(
 
     private static double Curve(double cycles) => cycles <= 1 ? 1 : 1 - (0.025 * (cycles - 1));
 
-    private static Computed<Estimate> Ratio(VisitFacts visit, string test) => visit.TowerReading(test) is { IsCensored: false } tower
-        ? visit.MakeUp(test).Then(makeUp => CyclesOfConcentration.FromRatio(tower.Value, makeUp))
-        : Computed<Estimate>.None(VisitReasons.NotMeasured);
-
-    private static Computed<Estimate> Ions(params Computed<Estimate>[] routes)
+    private static Computed<Estimate> Ratio(VisitFacts visit, string test)
     {
-        var known = routes.Where(route => route.HasValue).Select(route => route.Value).ToList();
-        return known.Count == 0 ? Computed<Estimate>.None(VisitReasons.NotMeasured) : Computed<Estimate>.Of(WeightedMean(known));
+        if (visit.TowerReading(test) is not { IsCensored: false } tower)
+        {
+            return Computed<Estimate>.None(VisitReasons.NotMeasured);
+        }
+
+        var makeUp = visit.MakeUp(test);
+        return makeUp.HasValue ? CyclesOfConcentration.FromRatio(tower.Value, makeUp.Value) : makeUp;
     }
+
+    private static Estimate? Ions(Computed<Estimate> chloride, Computed<Estimate> silica) => (chloride.HasValue, silica.HasValue) switch
+    {
+        (true, true) => WeightedMean([chloride.Value, silica.Value]),
+        (true, false) => WeightedMean([chloride.Value]),
+        (false, true) => WeightedMean([silica.Value]),
+        _ => null,
+    };
 
     private static (double Ratio, double OverCurve, double StandardUncertainty)? OwnRatioBefore(VisitFacts visit)
     {
-        var baseline = visit.Back().Skip(1)
-            .Where(earlier => earlier.Unsettled is null)
-            .Select(earlier => earlier.Cycles.IonBaseline)
-            .Where(point => point is not null)
-            .Select(point => point!.Value)
-            .Take(BaselineReach)
-            .ToList();
-        if (baseline.Count < BaselineVisits)
+        Span<double> ratios = stackalloc double[BaselineReach];
+        Span<double> overCurve = stackalloc double[BaselineReach];
+        var count = 0;
+        for (var earlier = visit.Previous; earlier is not null && count < BaselineReach; earlier = earlier.Previous)
+        {
+            if (earlier.Unsettled is null && earlier.Cycles.IonBaseline is { } point)
+            {
+                (ratios[count], overCurve[count]) = (point.Ratio, point.Ratio / Curve(point.Cycles));
+                count++;
+            }
+        }
+
+        if (count < BaselineVisits)
         {
             return null;
         }
 
-        var ratios = baseline.Select(point => point.Ratio).ToList();
-        var mean = ratios.Average();
-        var deviation = Math.Sqrt(ratios.Sum(ratio => (ratio - mean) * (ratio - mean)) / (ratios.Count - 1));
+        ratios = ratios[..count];
+        overCurve = overCurve[..count];
+        var deviation = Statistics.StandardDeviation(ratios);
 
         // A median of normal values scatters by sqrt(pi/2) times the standard error of their mean.
-        return (Statistics.Median(ratios), Statistics.Median([.. baseline.Select(point => point.Ratio / Curve(point.Cycles))]), 1.2533 * deviation / Math.Sqrt(ratios.Count));
+        return (Statistics.MedianInPlace(ratios), Statistics.MedianInPlace(overCurve), 1.2533 * deviation / Math.Sqrt(count));
     }
 
     private static void Add(List<(string Code, bool IsIon, Estimate Value)> candidates, string code, bool isIon, Computed<Estimate> route)
@@ -155,15 +169,59 @@ public sealed record CyclesFacts(
             return (Computed<Estimate>.Of(WeightedMean([candidates[0].Value])), [candidates[0].Code]);
         }
 
-        var best = Enumerable.Range(1, (1 << candidates.Count) - 1)
-            .Select(mask => candidates.Where((_, i) => (mask & (1 << i)) != 0).ToList())
-            .Where(group => group.All(a => group.All(b => Agree(a.Value, b.Value))))
-            .Select(group => (group, mean: WeightedMean([.. group.Select(route => route.Value)])))
-            .OrderByDescending(pair => pair.group.Count)
-            .ThenByDescending(pair => pair.group.Exists(route => route.IsIon))
-            .ThenBy(pair => pair.mean.StandardUncertainty / pair.mean.Value)
-            .First();
-        return (Computed<Estimate>.Of(best.mean), [.. best.group.Select(route => route.Code)]);
+        // All of them together are the largest group there can be, and mostly they do agree.
+        var all = (1 << candidates.Count) - 1;
+        var best = AllAgree(candidates, all) ? GroupOf(candidates, all) : null;
+        for (var mask = 1; best?.Mask != all && mask < all; mask++)
+        {
+            if (AllAgree(candidates, mask) && GroupOf(candidates, mask) is var group && (best is null || group.IsBetterThan(best)))
+            {
+                best = group;
+            }
+        }
+
+        return (Computed<Estimate>.Of(best!.Mean), best.Codes);
+    }
+
+    private static bool AllAgree(List<(string Code, bool IsIon, Estimate Value)> candidates, int mask)
+    {
+        for (var i = 0; i < candidates.Count; i++)
+        {
+            for (var j = 0; j < i; j++)
+            {
+                if ((mask & (1 << i)) != 0 && (mask & (1 << j)) != 0 && !Agree(candidates[j].Value, candidates[i].Value))
+                {
+                    return false;
+                }
+            }
+        }
+
+        return true;
+    }
+
+    private static Group GroupOf(List<(string Code, bool IsIon, Estimate Value)> candidates, int mask)
+    {
+        var (codes, values, hasIon) = (new List<string>(candidates.Count), new List<Estimate>(candidates.Count), false);
+        for (var i = 0; i < candidates.Count; i++)
+        {
+            if ((mask & (1 << i)) != 0)
+            {
+                codes.Add(candidates[i].Code);
+                values.Add(candidates[i].Value);
+                hasIon |= candidates[i].IsIon;
+            }
+        }
+
+        return new Group(mask, [.. codes], hasIon, WeightedMean(values));
+    }
+
+    private sealed record Group(int Mask, string[] Codes, bool HasIon, Estimate Mean)
+    {
+        private double Relative { get; } = Mean.StandardUncertainty / Mean.Value;
+
+        public bool IsBetterThan(Group other) => Codes.Length != other.Codes.Length ? Codes.Length > other.Codes.Length
+            : HasIon != other.HasIon ? HasIon
+            : Relative < other.Relative;
     }
 
     private static bool Agree(Estimate a, Estimate b) => Math.Abs(a.Value - b.Value) <= a.Minus(b).ExpandedUncertainty;

@@ -16,14 +16,35 @@ internal sealed class DoseCalendar(Programme programme, Feed feed, TimeZoneInfo 
     /// <returns>Starts, UTC, in order.</returns>
     public ReadOnlySpan<DateTime> Starts(DateTime fromUtc, DateTime toUtc)
     {
+        var kept = KeptFor(fromUtc, toUtc);
+        return kept.Starts.AsSpan(Between(kept, fromUtc, toUtc));
+    }
+
+    /// <summary>The same starts as the clock on the wall shows them.</summary>
+    /// <param name="fromUtc">Start of the stretch, included.</param>
+    /// <param name="toUtc">End of the stretch, excluded.</param>
+    /// <returns>Local times, in the order of the starts.</returns>
+    public ReadOnlySpan<DateTime> Walls(DateTime fromUtc, DateTime toUtc)
+    {
+        var kept = KeptFor(fromUtc, toUtc);
+        return kept.WallsIn(zone).AsSpan(Between(kept, fromUtc, toUtc));
+    }
+
+    private Kept KeptFor(DateTime fromUtc, DateTime toUtc)
+    {
         var kept = _kept;
         if (kept is null || fromUtc < kept.From || toUtc > kept.To)
         {
             _kept = kept = kept is null ? new Kept(fromUtc, toUtc, [.. Of(fromUtc, toUtc)]) : Wider(kept, fromUtc, toUtc);
         }
 
+        return kept;
+    }
+
+    private static Range Between(Kept kept, DateTime fromUtc, DateTime toUtc)
+    {
         var (first, end) = (FirstFrom(kept.Starts, fromUtc), FirstFrom(kept.Starts, toUtc));
-        return first < end ? kept.Starts.AsSpan(first..end) : [];
+        return first < end ? first..end : 0..0;
     }
 
     private Kept Wider(Kept kept, DateTime fromUtc, DateTime toUtc)
@@ -46,5 +67,10 @@ internal sealed class DoseCalendar(Programme programme, Feed feed, TimeZoneInfo 
         return low;
     }
 
-    private sealed record Kept(DateTime From, DateTime To, DateTime[] Starts);
+    private sealed record Kept(DateTime From, DateTime To, DateTime[] Starts)
+    {
+        private DateTime[]? _walls;
+
+        public DateTime[] WallsIn(TimeZoneInfo zone) => _walls ??= Array.ConvertAll(Starts, start => TimeZoneInfo.ConvertTimeFromUtc(start, zone));
+    }
 }

@@ -75,6 +75,11 @@ public sealed record Estimate
     /// <exception cref="ArgumentException">The units differ.</exception>
     public Estimate Minus(Estimate other) => Combine(other, Value - other.Value, SameUnit(other), 1, -1);
 
+    /// <summary>The estimate and an exact amount of the same unit: as the sum with <see cref="Exact"/>, which leaves the uncertainty as it is.</summary>
+    /// <param name="amount">In <see cref="Unit"/>, finite.</param>
+    /// <returns>The sum.</returns>
+    internal Estimate PlusExact(double amount) => amount == 0 ? this : new(Value + amount, Unit, Random, _parts);
+
     /// <summary>Product of two estimates.</summary>
     /// <param name="other">Any unit.</param>
     /// <param name="unit">UCUM unit of the product.</param>

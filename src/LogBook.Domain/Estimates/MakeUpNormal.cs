@@ -21,12 +21,12 @@ public sealed class MakeUpNormal
     private const double LearningSigmas = 3;
     private const double LearningHardness = 10;
 
-    private readonly IReadOnlyDictionary<string, Series> _series;
+    private readonly Dictionary<string, Series> _series;
 
-    private MakeUpNormal(IReadOnlyDictionary<string, Series> series) => _series = series;
+    private MakeUpNormal(Dictionary<string, Series> series) => _series = series;
 
     /// <summary>Nothing learnt yet.</summary>
-    public static MakeUpNormal None { get; } = new(new Dictionary<string, Series>());
+    public static MakeUpNormal None { get; } = new([]);
 
     /// <summary>Tests of the make-up that are followed.</summary>
     public static IReadOnlyList<string> Tests { get; } =
@@ -40,20 +40,19 @@ public sealed class MakeUpNormal
     public MakeUpNormal After(VisitFacts visit)
     {
         var start = visit.Previous is { } previous && IsAnew(previous.Programme, visit.Programme) ? None : this;
-        var readings = Tests.Select(test => (test, reading: visit.MakeUpReading(test))).Where(pair => pair.reading is { IsCensored: false }).ToList();
-        if (readings.Count == 0)
+        Dictionary<string, Series>? series = null;
+        for (var i = 0; i < Tests.Count; i++)
         {
-            return start;
+            var test = Tests[i];
+            if (visit.MakeUpReading(test) is { IsCensored: false } reading)
+            {
+                series ??= new Dictionary<string, Series>(start._series);
+                var known = series.GetValueOrDefault(test) ?? new Series([], []);
+                series[test] = start.ShiftOf(visit, test) is { } shift && IsShifted(shift) ? known.Beside(reading.Value.Value, shift.IsSoftenedHardness) : known.With(reading.Value.Value);
+            }
         }
 
-        var series = new Dictionary<string, Series>(start._series);
-        foreach (var (test, reading) in readings)
-        {
-            var known = series.GetValueOrDefault(test) ?? new Series([], []);
-            series[test] = start.ShiftOf(visit, test) is { } shift && IsShifted(shift) ? known.Beside(reading!.Value.Value, shift.IsSoftenedHardness) : known.With(reading!.Value.Value);
-        }
-
-        return new MakeUpNormal(series);
+        return series is null ? start : new MakeUpNormal(series);
     }
 
     /// <summary>A test at a visit against this normal.</summary>
@@ -67,7 +66,8 @@ public sealed class MakeUpNormal
             return null;
         }
 
-        var values = _series.GetValueOrDefault(test)?.Values ?? [];
+        var known = _series.GetValueOrDefault(test);
+        var values = known?.Values ?? [];
         var hardness = test is TestCodes.Calcium or TestCodes.TotalHardness;
         if (values.Count < Enough)
         {
@@ -78,16 +78,15 @@ public sealed class MakeUpNormal
                 : null;
         }
 
-        var normal = Statistics.Median([.. values]);
+        var normal = known!.Median;
         if (normal <= 0)
         {
             return null;
         }
 
-        var mean = values.Average();
-        var spread = Math.Sqrt(values.Sum(value => (value - mean) * (value - mean)) / (values.Count - 1));
+        var spread = known.Spread;
         var softened = hardness && (reading.Reading.At.Equals(SamplePoints.Softened, StringComparison.OrdinalIgnoreCase) || (normal < SoftenedBelow && IsFarBelowAlkalinity(normal)));
-        return new MakeUpShift(test, now, normal, Math.Max(spread, now.StandardUncertainty), values.Count >= Most, softened, Statistics.Median([.. values.TakeLast(3)]));
+        return new MakeUpShift(test, now, normal, Math.Max(spread, now.StandardUncertainty), values.Count >= Most, softened, known.MedianOfLatest);
     }
 
     private static bool IsShifted(MakeUpShift shift) => shift.IsSoftenedHardness
@@ -99,16 +98,27 @@ public sealed class MakeUpNormal
 
     // Natural water has about as much alkalinity as hardness; a softener takes the hardness alone.
     private bool IsFarBelowAlkalinity(double hardness) =>
-        _series.GetValueOrDefault(TestCodes.Alkalinity)?.Values is { Count: >= 3 } alkalinity && Statistics.Median([.. alkalinity]) > AlkalinityTimes * hardness;
+        _series.GetValueOrDefault(TestCodes.Alkalinity) is { Values.Count: >= 3 } alkalinity && alkalinity.Median > AlkalinityTimes * hardness;
 
-    private sealed record Series(IReadOnlyList<double> Values, IReadOnlyList<double> Shifted)
+    private sealed class Series(double[] values, double[] shifted)
     {
-        public Series With(double value) => new([.. Values.Skip(Math.Max(0, Values.Count - Most + 1)), value], []);
+        public IReadOnlyList<double> Values => values;
+
+        /// <summary>Median of the values: each is asked for by several rules, and again by later visits.</summary>
+        public double Median => field != 0 ? field : field = Statistics.Median(values);
+
+        /// <summary>Standard deviation of the values.</summary>
+        public double Spread => field != 0 ? field : field = Statistics.StandardDeviation(values);
+
+        /// <summary>Median of the last three values.</summary>
+        public double MedianOfLatest => Statistics.Median(values[^Math.Min(3, values.Length)..]);
+
+        public Series With(double value) => new([.. values.AsSpan(Math.Max(0, values.Length - Most + 1)), value], []);
 
         public Series Beside(double value, bool isSoftenedHardness)
         {
-            IReadOnlyList<double> shifted = [.. Shifted, value];
-            return isSoftenedHardness || shifted.Count < NewWater ? new Series(Values, isSoftenedHardness ? [] : shifted) : new Series(shifted, []);
+            double[] all = [.. shifted, value];
+            return isSoftenedHardness || all.Length < NewWater ? new Series(values, isSoftenedHardness ? [] : all) : new Series(all, []);
         }
     }
 }

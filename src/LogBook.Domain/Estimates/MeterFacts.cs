@@ -40,19 +40,28 @@ public sealed record MeterFacts(Meter Meter, MeterReading Reading, VisitFacts? S
     /// <returns>L/h.</returns>
     public static double? UsualFlow(VisitFacts before, string code)
     {
-        var flows = before.Back().Skip(1)
-            .Select(visit => (visit, meter: visit.Meter(code)))
-            .Where(pair => pair.meter is { Since: not null, Litres.HasValue: true })
-            .Select(pair => pair.meter!.Litres.Value.Value / Math.Max(1, (pair.visit.Visit.At - pair.meter.Since!.Visit.At).TotalHours))
-            .Where(flow => flow > 0)
-            .Take(12)
-            .ToList();
-        return flows.Count == 0 ? null : Statistics.Median(flows);
+        Span<double> flows = stackalloc double[12];
+        var count = 0;
+        for (var visit = before.Previous; visit is not null && count < flows.Length; visit = visit.Previous)
+        {
+            if (visit.Meter(code) is { Since: { } since, Litres: { HasValue: true, Value: var litres } }
+                && litres.Value / Math.Max(1, (visit.Visit.At - since.Visit.At).TotalHours) is > 0 and var flow)
+            {
+                flows[count++] = flow;
+            }
+        }
+
+        return count == 0 ? null : Statistics.MedianInPlace(flows[..count]);
     }
 
     private static MeterFacts Of(VisitFacts visit, Meter meter, MeterReading reading)
     {
-        var since = visit.Back().Skip(1).FirstOrDefault(earlier => earlier.MeterReading(reading.Meter) is not null);
+        var since = visit.Previous;
+        while (since is not null && since.MeterReading(reading.Meter) is null)
+        {
+            since = since.Previous;
+        }
+
         if (since is null)
         {
             var first = Computed<Estimate>.None(IntervalReasons.NoEarlierReading);
@@ -70,8 +79,22 @@ public sealed record MeterFacts(Meter Meter, MeterReading Reading, VisitFacts? S
     }
 
     // A renewed meter keeps its code with another "from"; the old one's digits and unit serve the days before.
-    private static Meter? MeterOn(VisitFacts visit, string code) => visit.History.System.Meters
-        .Where(meter => meter.Code.Equals(code, StringComparison.OrdinalIgnoreCase) && (meter.From ?? DateOnly.MinValue) <= visit.Day)
-        .MaxBy(meter => meter.From ?? DateOnly.MinValue)
-        ?? visit.History.System.Meters.FirstOrDefault(meter => meter.Code.Equals(code, StringComparison.OrdinalIgnoreCase));
+    private static Meter? MeterOn(VisitFacts visit, string code)
+    {
+        Meter? first = null;
+        Meter? newest = null;
+        foreach (var meter in visit.History.Meters)
+        {
+            if (FeedParts.Same(meter.Code, code))
+            {
+                first ??= meter;
+                if ((meter.From ?? DateOnly.MinValue) is var from && from <= visit.Day && (newest is null || from > (newest.From ?? DateOnly.MinValue)))
+                {
+                    newest = meter;
+                }
+            }
+        }
+
+        return newest ?? first;
+    }
 }

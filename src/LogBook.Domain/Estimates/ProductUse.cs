@@ -1,6 +1,7 @@
 using LogBook.Domain.Clocks;
 using LogBook.Domain.Outcomes;
 using LogBook.Domain.Programmes;
+using LogBook.Domain.Sites;
 using LogBook.Domain.Visits;
 
 namespace LogBook.Domain.Estimates;
@@ -80,7 +81,7 @@ public sealed record ProductUse(
         }
 
         var used = first.Left.Value.Minus(last.Found.Value);
-        foreach (var between in to.Back().Skip(1).TakeWhile(visit => visit != from))
+        for (var between = to.Previous; between is not null && between != from; between = between.Previous)
         {
             if (between.Drum(code) is not { } drum)
             {
@@ -89,7 +90,7 @@ public sealed record ProductUse(
 
             if (drum.Change is { } change)
             {
-                used = used.Plus(Estimate.Exact(change, "L"));
+                used = used.PlusExact(change);
             }
             else if (drum.Left.HasValue && drum.Found.HasValue)
             {
@@ -116,7 +117,7 @@ public sealed record ProductUse(
         var code = drum.Drum.Code;
         ProductUse? window = null;
         var (later, earlier) = ((double?)null, (double?)null);
-        foreach (var from in visit.Back().Skip(1).TakeWhile(v => (visit.Visit.At - v.Visit.At).TotalDays <= LongestDays))
+        for (var from = visit.Previous; from is not null && (visit.Visit.At - from.Visit.At).TotalDays <= LongestDays; from = from.Previous)
         {
             if (from.Drum(code) is not { Found.HasValue: true } first)
             {
@@ -141,8 +142,8 @@ public sealed record ProductUse(
                 continue;
             }
 
-            var used = UsedBetween(from, visit, code).Map(litres => litres.Plus(Estimate.Exact(PouredBetween(from, visit, drum), "L")));
-            var ratio = used.Map(litres => litres.Over(expected.Value));
+            var used = UsedOrPoured(from, visit, drum);
+            var ratio = used.HasValue ? Computed<Estimate>.Of(used.Value.Over(expected.Value)) : used;
             if (window is null && expected.Value.Value >= needed)
             {
                 window = new ProductUse(drum, feed, from, used, expected, ratio);
@@ -189,7 +190,7 @@ public sealed record ProductUse(
             var expected = makeUp.Times(perLitre, "L");
             if (at.Drum(code) is { Found.HasValue: true } && expected.Value >= LevelUncertainties * drum.Found.Value.StandardUncertainty)
             {
-                var used = UsedBetween(at, visit, code).Map(l => l.Plus(Estimate.Exact(PouredBetween(at, visit, drum), "L")));
+                var used = UsedOrPoured(at, visit, drum);
                 return new ProductUse(drum, feed, at, used, Computed<Estimate>.Of(expected), used.Map(l => l.Over(expected)))
                 {
                     AgainstOwnDays = used.HasValue ? used.Value.Over(perDay.Scaled((visit.Visit.At - at.Visit.At).TotalDays, "L")) : null,
@@ -237,18 +238,18 @@ public sealed record ProductUse(
     internal static IReadOnlyList<DateTime> RunningStarts(VisitFacts to, Feed feed, DateTime fromUtc, DateTime untilUtc)
     {
         var (history, operation) = (to.History, to.History.System.Operation);
-        var starts = history.Doses.Starts(to.Programme!, feed, fromUtc.AddDays(-LongestWait), untilUtc).ToArray();
-        if (operation is null || (operation.Stops.Count == 0 && operation.Seasons.Count == 0))
+        if (NeverStops(operation))
         {
-            return [.. starts.Where(start => start >= fromUtc)];
+            return history.Doses.Starts(to.Programme!, feed, fromUtc, untilUtc).ToArray();
         }
 
+        var starts = history.Doses.Starts(to.Programme!, feed, fromUtc.AddDays(-LongestWait), untilUtc);
         var running = new List<DateTime>();
         foreach (var start in starts)
         {
             var day = history.DayOf(start);
             var runs = day;
-            for (var i = 0; i < LongestWait && !OperatingDays.Runs(operation, runs); i++)
+            for (var i = 0; i < LongestWait && !OperatingDays.Runs(operation!, runs); i++)
             {
                 runs = runs.AddDays(1);
             }
@@ -262,6 +263,19 @@ public sealed record ProductUse(
 
         running.Sort();
         return running;
+    }
+
+    /// <summary>How many of them there are.</summary>
+    internal static int RunningStartsCount(VisitFacts to, Feed feed, DateTime fromUtc, DateTime untilUtc) => NeverStops(to.History.System.Operation)
+        ? to.History.Doses.Starts(to.Programme!, feed, fromUtc, untilUtc).Length
+        : RunningStarts(to, feed, fromUtc, untilUtc).Count;
+
+    private static bool NeverStops(Operation? operation) => operation is null || (operation.Stops.Count == 0 && operation.Seasons.Count == 0);
+
+    private static Computed<Estimate> UsedOrPoured(VisitFacts from, VisitFacts to, DrumFacts drum)
+    {
+        var used = UsedBetween(from, to, drum.Drum.Code);
+        return used.HasValue && PouredBetween(from, to, drum) is not 0 and var poured ? Computed<Estimate>.Of(used.Value.PlusExact(poured)) : used;
     }
 
     /// <summary>Amount of one calendar dose, L: run time times pump output, else target times volume.</summary>
@@ -285,10 +299,18 @@ public sealed record ProductUse(
     /// <param name="visit">The visit.</param>
     /// <param name="drum">Code of the drum.</param>
     /// <returns>L/h.</returns>
-    internal static Estimate? PumpRate(VisitFacts visit, string drum) =>
-        visit.History.System.Pumps.FirstOrDefault(pump => pump.Drum.Equals(drum, StringComparison.OrdinalIgnoreCase)) is { RatedLPerH: { } rated } pump
-            ? visit.History.Firm.Engine.Uncertainties.PumpOutput(false, pump.Code).On(rated, "L/h")
-            : null;
+    internal static Estimate? PumpRate(VisitFacts visit, string drum)
+    {
+        foreach (var pump in visit.History.Pumps)
+        {
+            if (FeedParts.Same(pump.Drum, drum))
+            {
+                return pump.RatedLPerH is { } rated ? visit.History.Firm.Engine.Uncertainties.PumpOutput(false, pump.Code).On(rated, "L/h") : null;
+            }
+        }
+
+        return null;
+    }
 
     /// <summary>Product of a drum poured by hand after one visit up to another, L.</summary>
     /// <param name="from">Visit at which the stretch begins; what it poured before leaving counts.</param>
@@ -298,13 +320,20 @@ public sealed record ProductUse(
     internal static double PouredBetween(VisitFacts from, VisitFacts to, DrumFacts drum)
     {
         var litres = 0.0;
-        foreach (var between in to.Back().Skip(1))
+        for (var between = to.Previous; between is not null; between = between.Previous)
         {
-            litres += between.Record.Additions
-                .Where(a => FeedParts.Same(a.Product, drum.Drum.Product) && !between.History.System.Drums.Any(d => FeedParts.Same(d.Code, a.To)))
-                .Select(a => FeedParts.Litres(a.Amount, a.Unit, drum.Product))
-                .Where(amount => amount.HasValue)
-                .Sum(amount => amount.Value);
+            var poured = 0.0;
+            var additions = between.Record.Additions;
+            for (var i = 0; i < additions.Count; i++)
+            {
+                if (FeedParts.Same(additions[i].Product, drum.Drum.Product) && !FeedParts.IsDrum(between.History, additions[i].To)
+                    && FeedParts.Litres(additions[i].Amount, additions[i].Unit, drum.Product) is { HasValue: true, Value: var amount })
+                {
+                    poured += amount;
+                }
+            }
+
+            litres += poured;
             if (between == from)
             {
                 break;
@@ -322,6 +351,7 @@ public sealed record ProductUse(
             ? RunningStarts(to, feed, to.Visit.At.AddDays(-LongestDays), to.Visit.At)
             : [];
 
+        private int _first = int.MaxValue;
         private VisitFacts _at = to;
         private Computed<Estimate> _loss = Computed<Estimate>.Of(new Estimate(0, "L", 0));
 
@@ -329,7 +359,7 @@ public sealed record ProductUse(
         {
             if (feed.Mode == FeedMode.DosePlan)
             {
-                return _dose.Map(dose => dose.Scaled(_starts.Count(start => start >= from.Visit.At)));
+                return _dose.HasValue ? Computed<Estimate>.Of(_dose.Value.Scaled(StartsSince(from.Visit.At))) : _dose;
             }
 
             if ((feed.TargetMgPerL ?? drum.Product?.DoseMgPerL) is not { } target)
@@ -337,7 +367,20 @@ public sealed record ProductUse(
                 return Computed<Estimate>.None(VisitReasons.NoProgramme);
             }
 
-            return LossSince(from).Map(litres => litres.Scaled(target / 1e6 / (drum.Product?.DensityKgPerL ?? 1)));
+            var lost = LossSince(from);
+            return lost.HasValue ? Computed<Estimate>.Of(lost.Value.Scaled(target / 1e6 / (drum.Product?.DensityKgPerL ?? 1))) : lost;
+        }
+
+        // The starts are in order, and each beginning lies before the last one.
+        private int StartsSince(DateTime moment)
+        {
+            _first = Math.Min(_first, _starts.Count);
+            while (_first > 0 && _starts[_first - 1] >= moment)
+            {
+                _first--;
+            }
+
+            return _starts.Count - _first;
         }
 
         private Computed<Estimate> LossSince(VisitFacts from)
@@ -348,7 +391,7 @@ public sealed record ProductUse(
                 var since = _at.Water.Since;
                 _loss = !interval.HasValue ? interval
                     : since is null ? Computed<Estimate>.None(VisitReasons.NotMeasured)
-                    : _loss.Map(sum => sum.Plus(interval.Value));
+                    : Computed<Estimate>.Of(_loss.Value.Plus(interval.Value));
                 _at = since ?? _at;
             }
 

@@ -39,7 +39,7 @@ public sealed record PumpOutputs(Pump Pump, VisitFacts Since, Computed<Estimate>
     public static IReadOnlyList<PumpOutputs> Of(VisitFacts visit)
     {
         var all = new List<PumpOutputs>();
-        foreach (var code in visit.History.System.Pumps.Select(pump => pump.Drum).Distinct(StringComparer.OrdinalIgnoreCase))
+        foreach (var code in visit.History.PumpedDrums)
         {
             if (FeedParts.PumpOf(visit, code) is { } pump
                 && visit.Drum(code) is { Found: { HasValue: true, Value: var level } } drum
@@ -56,9 +56,12 @@ public sealed record PumpOutputs(Pump Pump, VisitFacts Since, Computed<Estimate>
     private static PumpOutputs? Of(VisitFacts visit, Pump pump, double ofLevel)
     {
         // Found at another setting than last left: since when is not known.
-        if (visit.Record.Pumps.Any(reading => FeedParts.Same(reading.Pump, pump.Code) && PumpPast.FoundOtherwise(visit, reading)))
+        foreach (var reading in visit.Record.Pumps)
         {
-            return null;
+            if (FeedParts.Same(reading.Pump, pump.Code) && PumpPast.FoundOtherwise(visit, reading))
+            {
+                return null;
+            }
         }
 
         var past = visit.PumpPast(pump);

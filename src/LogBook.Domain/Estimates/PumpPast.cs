@@ -95,11 +95,17 @@ internal sealed record PumpPast(VisitFacts Start, Estimate? FirstDrawdown, Estim
     /// <summary>Whether a pump was found at another stroke or speed than it was last left at.</summary>
     public static bool FoundOtherwise(VisitFacts visit, PumpReading reading)
     {
-        foreach (var earlier in visit.Back().Skip(1).Take(30))
+        var earlier = visit.Previous;
+        for (var i = 0; i < 30 && earlier is not null; i++, earlier = earlier.Previous)
         {
-            if (earlier.Record.Pumps.LastOrDefault(p => FeedParts.Same(p.Pump, reading.Pump)) is { } before)
+            var pumps = earlier.Record.Pumps;
+            for (var j = pumps.Count - 1; j >= 0; j--)
             {
-                return Differs(before.StrokeLeft ?? before.StrokeFound, reading.StrokeFound) || Differs(before.SpeedLeft ?? before.SpeedFound, reading.SpeedFound);
+                if (FeedParts.Same(pumps[j].Pump, reading.Pump))
+                {
+                    var before = pumps[j];
+                    return Differs(before.StrokeLeft ?? before.StrokeFound, reading.StrokeFound) || Differs(before.SpeedLeft ?? before.SpeedFound, reading.SpeedFound);
+                }
             }
         }
 

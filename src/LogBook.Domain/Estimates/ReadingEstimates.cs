@@ -21,6 +21,26 @@ public static class ReadingEstimates
         TestCodes.Chloride, TestCodes.Calcium, TestCodes.Magnesium, TestCodes.TotalHardness, TestCodes.Alkalinity, TestCodes.PAlkalinity, TestCodes.Sulphate,
     };
 
+    /// <summary>Estimates the readings of a visit; those without a number, or with a foreign unit or basis, are left out.</summary>
+    /// <param name="history">For instruments, lots and their steps.</param>
+    /// <param name="visit">The visit.</param>
+    /// <returns>The results in the order of the readings.</returns>
+    internal static TestResult[] AllOf(SystemHistory history, SystemVisit visit)
+    {
+        var readings = visit.Record.Readings;
+        var results = new TestResult[readings.Count];
+        var count = 0;
+        for (var i = 0; i < results.Length; i++)
+        {
+            if (Of(history, visit, readings[i]) is { HasValue: true, Value: var result })
+            {
+                results[count++] = result;
+            }
+        }
+
+        return count == results.Length ? results : results[..count];
+    }
+
     /// <summary>Estimates a reading.</summary>
     /// <param name="history">For instruments, lots and their steps.</param>
     /// <param name="visit">Visit of the reading; its water temperature serves the compensation.</param>

@@ -15,8 +15,8 @@ public sealed record ReadingUncertainty(double RandomShare, double RandomAbsolut
     public Estimate On(double value, string unit)
     {
         var share = RandomShare * value;
-        var estimate = new Estimate(value, unit, Math.Sqrt((share * share) + (RandomAbsolute * RandomAbsolute)));
-        return CommonName is null || CommonShare == 0 ? estimate : estimate.WithCommon(CommonName, CommonShare * value);
+        var random = Math.Sqrt((share * share) + (RandomAbsolute * RandomAbsolute));
+        return new Estimate(value, unit, random, CommonName is null || CommonShare == 0 ? null : CommonParts.One(CommonName, CommonShare * value));
     }
 
     /// <summary>Adds another independent random share.</summary>

@@ -60,24 +60,35 @@ public sealed record RunOut(DrumFacts Drum, Estimate Stock, Computed<Estimate> U
         }
 
         // A dose that falls on the last day counts: it may come before the visit.
-        var use = Doses is { } doses ? doses.PerDose.Scaled(doses.StartDays.Count(start => start <= days + 0.5), "L") : UsePerDay.Value.Scaled(running, "L");
+        var use = Doses is { } doses ? doses.PerDose.Scaled(StartsUpTo(doses.StartDays, days + 0.5), "L") : UsePerDay.Value.Scaled(running, "L");
         var margin = use.Minus(Stock);
         return margin.StandardUncertainty == 0 ? (margin.Value >= 0 ? 1 : 0) : Statistics.Normal(margin.Value / margin.StandardUncertainty);
+    }
+
+    private static int StartsUpTo(IReadOnlyList<double> startDays, double days)
+    {
+        var count = 0;
+        while (count < startDays.Count && startDays[count] <= days)
+        {
+            count++;
+        }
+
+        return count;
     }
 
     // Use between two visits over the doses planned between them, from the shortest stretch that tells.
     private static (Estimate PerDose, IReadOnlyList<double> StartDays)? DosesOf(VisitFacts visit, string code)
     {
         if (visit.Programme is not { } programme
-            || programme.Feeds.FirstOrDefault(f => f.Drum.Equals(code, StringComparison.OrdinalIgnoreCase)) is not { Mode: FeedMode.DosePlan } feed)
+            || FeedParts.FeedOf(visit, code) is not { Mode: FeedMode.DosePlan } feed)
         {
             return null;
         }
 
         Estimate? best = null;
-        foreach (var from in visit.Back().Skip(1).TakeWhile(v => (visit.Visit.At - v.Visit.At).TotalDays <= LongestDays && v.Programme?.From == programme.From))
+        for (var from = visit.Previous; from is not null && (visit.Visit.At - from.Visit.At).TotalDays <= LongestDays && from.Programme?.From == programme.From; from = from.Previous)
         {
-            var planned = ProductUse.RunningStarts(visit, feed, from.Visit.At, visit.Visit.At).Count;
+            var planned = ProductUse.RunningStartsCount(visit, feed, from.Visit.At, visit.Visit.At);
             if (planned == 0 || ProductUse.UsedBetween(from, visit, code) is not { HasValue: true, Value: var used })
             {
                 continue;
@@ -104,7 +115,7 @@ public sealed record RunOut(DrumFacts Drum, Estimate Stock, Computed<Estimate> U
     private static Computed<Estimate> UsePerDayOf(VisitFacts visit, string code)
     {
         Computed<Estimate> best = Computed<Estimate>.None(VisitReasons.NoUse);
-        foreach (var from in visit.Back().Skip(1).TakeWhile(v => (visit.Visit.At - v.Visit.At).TotalDays <= LongestDays))
+        for (var from = visit.Previous; from is not null && (visit.Visit.At - from.Visit.At).TotalDays <= LongestDays; from = from.Previous)
         {
             // Days of a stop on file count for nothing, here and in what is foreseen.
             var days = (visit.Visit.At - from.Visit.At).TotalDays - (visit.Day.DayNumber - from.Day.DayNumber) + OperatingDays.Between(visit.History.System.Operation, from.Day, visit.Day);

@@ -17,7 +17,8 @@ internal static class Settling
     /// <summary>Days in which the present water fades to 1/e: volume over liquid loss.</summary>
     public static double FadingDays(VisitFacts visit)
     {
-        foreach (var recent in visit.Back().Take(6))
+        var recent = visit;
+        for (var i = 0; i < 6 && recent is not null; i++, recent = recent.Previous)
         {
             if (visit.History.System.VolumeL is { } volume
                 && recent.Programme?.TargetCycles is { } target
@@ -45,15 +46,9 @@ internal static class Settling
             return VisitReasons.Unsettled;
         }
 
-        foreach (var earlier in visit.Back().TakeWhile(v => v.Visit.At >= since.AddDays(-30)))
+        for (var earlier = visit; earlier is not null && earlier.Visit.At >= since.AddDays(-30); earlier = earlier.Previous)
         {
-            var disturbed = earlier.Record.Events
-                .Where(e => Disturbances.Contains(e.Type))
-                .Select(e => (e.At ?? earlier.Visit.Visit.Arrived).Utc)
-                .Concat(earlier.Visit.Visit.Kind is VisitKind.StartUp or VisitKind.Commissioning ? [earlier.Visit.At] : [])
-                .Concat(earlier != visit && earlier.Record.Settings.Any(IsChangedSetPoint) ? [earlier.Visit.At] : [])
-                .Concat(earlier != visit && (earlier.Record.Running == false || earlier.Record.InUse == false) ? [earlier.Visit.At] : []);
-            if (disturbed.Any(moment => moment >= since && moment <= visit.Visit.At))
+            if (HasDisturbance(earlier, since, visit.Visit.At) || (IsWithin(earlier.Visit.At, since, visit.Visit.At) && IsDisturbance(earlier, isNow: earlier == visit)))
             {
                 return VisitReasons.Unsettled;
             }
@@ -61,6 +56,26 @@ internal static class Settling
 
         return null;
     }
+
+    private static bool IsWithin(DateTime moment, DateTime since, DateTime until) => moment >= since && moment <= until;
+
+    private static bool HasDisturbance(VisitFacts visit, DateTime since, DateTime until)
+    {
+        var events = visit.Record.Events;
+        for (var i = 0; i < events.Count; i++)
+        {
+            if (Disturbances.Contains(events[i].Type) && IsWithin((events[i].At ?? visit.Visit.Visit.Arrived).Utc, since, until))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    // What a visit changes tells of the water after it, not of what it found.
+    private static bool IsDisturbance(VisitFacts visit, bool isNow) => visit.Visit.Visit.Kind is VisitKind.StartUp or VisitKind.Commissioning
+        || (!isNow && (visit.Record.Running == false || visit.Record.InUse == false || visit.Record.Settings.Any(IsChangedSetPoint)));
 
     /// <summary>Whether a dose governs the bleed at a moment: bleeding down before it, feeding, or holding the bleed shut after it.</summary>
     public static bool DoseGovernsBleed(VisitFacts visit)

@@ -17,6 +17,32 @@ internal static class Statistics
         return sorted.Length % 2 == 1 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2;
     }
 
+    /// <summary>Arithmetic mean.</summary>
+    /// <param name="values">At least one value.</param>
+    public static double Mean(ReadOnlySpan<double> values)
+    {
+        var sum = 0.0;
+        foreach (var value in values)
+        {
+            sum += value;
+        }
+
+        return sum / values.Length;
+    }
+
+    /// <summary>Standard deviation of a sample, n − 1.</summary>
+    /// <param name="values">At least two values.</param>
+    public static double StandardDeviation(ReadOnlySpan<double> values)
+    {
+        var (mean, sum) = (Mean(values), 0.0);
+        foreach (var value in values)
+        {
+            sum += (value - mean) * (value - mean);
+        }
+
+        return Math.Sqrt(sum / (values.Length - 1));
+    }
+
     /// <summary>Standard deviation from the mean moving range: a slow swing (season) does not count as spread.</summary>
     public static double SpreadByMovingRange(IReadOnlyList<double> values)
     {

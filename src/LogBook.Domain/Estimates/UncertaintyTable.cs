@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using LogBook.Domain.Outcomes;
 using LogBook.Domain.Quantities;
 using LogBook.Domain.Sites;
@@ -15,6 +16,9 @@ namespace LogBook.Domain.Estimates;
 public sealed class UncertaintyTable
 {
     private readonly Dictionary<string, DefaultUncertainty> _rows;
+
+    // Every reading of every visit asks for one of a few dozen.
+    private readonly ConcurrentDictionary<(string Code, string? Of, double Step), ReadingUncertainty> _known = new();
 
     /// <summary>Makes a table.</summary>
     /// <param name="rows">Rows with unique codes; all of <see cref="UncertaintyCodes"/> are needed.</param>
@@ -76,11 +80,14 @@ public sealed class UncertaintyTable
     /// <param name="provedWithin30Days">Whether it was checked in a standard within 30 days before.</param>
     /// <param name="waterCelsius">Water temperature, for the compensation; none takes the wider value.</param>
     /// <returns>For a value in µS/cm at 25 °C.</returns>
-    public ReadingUncertainty ConductivityReading(string instrumentCode, bool provedWithin30Days, double? waterCelsius = 25) => new ReadingUncertainty(
-        Share(UncertaintyCodes.HandConductivity),
-        CommonName: "hand-meter:" + instrumentCode,
-        CommonShare: Share(provedWithin30Days ? UncertaintyCodes.HandConductivityProved : UncertaintyCodes.HandConductivityUnproved))
-        .WithRandomShare(Compensation(waterCelsius));
+    public ReadingUncertainty ConductivityReading(string instrumentCode, bool provedWithin30Days, double? waterCelsius = 25) => Known(
+        provedWithin30Days ? UncertaintyCodes.HandConductivityProved : UncertaintyCodes.HandConductivityUnproved,
+        instrumentCode,
+        Compensation(waterCelsius),
+        static (table, kind) => new ReadingUncertainty(
+            table.Share(UncertaintyCodes.HandConductivity),
+            CommonName: "hand-meter:" + kind.Of,
+            CommonShare: table.Share(kind.Code)).WithRandomShare(kind.Step));
 
     /// <summary>Conductivity from the controller's display.</summary>
     /// <returns>For a value in µS/cm; says nothing about the probe's own error.</returns>
@@ -113,28 +120,31 @@ public sealed class UncertaintyTable
     /// <param name="kind">How it works.</param>
     /// <param name="meterCode">Names the part, all of which repeats.</param>
     /// <returns>For a volume; the counter's step comes on top, see <see cref="Meters.MeterDifference"/>.</returns>
-    public ReadingUncertainty WaterMeter(WaterMeterKind kind, string meterCode) => new(
+    public ReadingUncertainty WaterMeter(WaterMeterKind kind, string meterCode) => Known(
+        kind == WaterMeterKind.PaddleWheel ? UncertaintyCodes.PaddleWheel : UncertaintyCodes.WaterMeter,
+        meterCode,
         0,
-        CommonName: "meter:" + meterCode,
-        CommonShare: Share(kind == WaterMeterKind.PaddleWheel ? UncertaintyCodes.PaddleWheel : UncertaintyCodes.WaterMeter));
+        static (table, kind) => new(0, CommonName: "meter:" + kind.Of, CommonShare: table.Share(kind.Code)));
 
     /// <summary>Flow of the open bleed valve.</summary>
     /// <param name="timedWithin180Days">Whether it was timed into a bucket within 180 days before.</param>
     /// <param name="outputCode">Names the part, all of which repeats.</param>
     /// <returns>For a flow.</returns>
-    public ReadingUncertainty BleedValve(bool timedWithin180Days, string outputCode = "bleed") => new(
+    public ReadingUncertainty BleedValve(bool timedWithin180Days, string outputCode = "bleed") => Known(
+        timedWithin180Days ? UncertaintyCodes.BleedValveTimed : UncertaintyCodes.BleedValveUntimed,
+        outputCode,
         0,
-        CommonName: "valve:" + outputCode,
-        CommonShare: Share(timedWithin180Days ? UncertaintyCodes.BleedValveTimed : UncertaintyCodes.BleedValveUntimed));
+        static (table, kind) => new(0, CommonName: "valve:" + kind.Of, CommonShare: table.Share(kind.Code)));
 
     /// <summary>Output of a feed pump.</summary>
     /// <param name="afterDrawdown">Whether it was measured, not only rated.</param>
     /// <param name="pumpCode">Names the part, all of which repeats.</param>
     /// <returns>For a flow.</returns>
-    public ReadingUncertainty PumpOutput(bool afterDrawdown, string pumpCode) => new(
+    public ReadingUncertainty PumpOutput(bool afterDrawdown, string pumpCode) => Known(
+        afterDrawdown ? UncertaintyCodes.PumpDrawdown : UncertaintyCodes.PumpRating,
+        pumpCode,
         0,
-        CommonName: "pump:" + pumpCode,
-        CommonShare: Share(afterDrawdown ? UncertaintyCodes.PumpDrawdown : UncertaintyCodes.PumpRating));
+        static (table, kind) => new(0, CommonName: "pump:" + kind.Of, CommonShare: table.Share(kind.Code)));
 
     /// <summary>System volume on file.</summary>
     /// <returns>For a volume; repeats under the name "volume".</returns>
@@ -168,13 +178,19 @@ public sealed class UncertaintyTable
 
     private Computed<Estimate> Absolute(string code) => Computed<Estimate>.Of(Estimate.Exact(this[code].Value, this[code].Unit));
 
-    private ReadingUncertainty Test(string code, double step, string? lot)
+    private ReadingUncertainty Test(string code, double step, string? lot) => Known(code, lot, Require.FiniteNotNegative(step), static (table, kind) =>
     {
-        var resolution = Require.FiniteNotNegative(step) / Math.Sqrt(12);
-        var share = Share(code);
-        var ofLot = this[UncertaintyCodes.LotShare].Value;
-        return lot is null
+        var resolution = kind.Step / Math.Sqrt(12);
+        var share = table.Share(kind.Code);
+        var ofLot = table[UncertaintyCodes.LotShare].Value;
+        return kind.Of is null
             ? new ReadingUncertainty(share, resolution)
-            : new ReadingUncertainty(share * Math.Sqrt(1 - ofLot), resolution, "lot:" + lot, share * Math.Sqrt(ofLot));
+            : new ReadingUncertainty(share * Math.Sqrt(1 - ofLot), resolution, "lot:" + kind.Of, share * Math.Sqrt(ofLot));
+    });
+
+    private ReadingUncertainty Known(string code, string? of, double step, Func<UncertaintyTable, (string Code, string? Of, double Step), ReadingUncertainty> make)
+    {
+        var kind = (code, of, step);
+        return _known.TryGetValue(kind, out var known) ? known : _known.GetOrAdd(kind, make(this, kind));
     }
 }

@@ -103,6 +103,9 @@ public sealed class VisitFacts
         }
     }
 
+    /// <summary>Name of a part of an uncertainty that only this visit has, as one string object: names are compared often.</summary>
+    internal string PartName => field ??= $"visit:{Visit.Visit.Id}";
+
     /// <summary>How many visits were before it.</summary>
     internal int Place { get; }
 
@@ -112,11 +115,11 @@ public sealed class VisitFacts
     /// <summary>Programme in force on the day, or null.</summary>
     public Programme? Programme { get; }
 
+    /// <summary>Feeds of the programme in force; none without one.</summary>
+    internal IReadOnlyList<Feed> FeedsInForce => Programme?.Feeds ?? [];
+
     /// <summary>Test results with a number, as entered.</summary>
-    public IReadOnlyList<TestResult> Tests => _tests ??=
-    [
-        .. Record.Readings.Select(reading => ReadingEstimates.Of(History, Visit, reading)).Where(result => result.HasValue).Select(result => result.Value),
-    ];
+    public IReadOnlyList<TestResult> Tests => _tests ??= ReadingEstimates.AllOf(History, Visit);
 
     /// <summary>Water meters read.</summary>
     public IReadOnlyList<MeterFacts> Meters => _meters ??= MeterFacts.Of(this);
@@ -185,12 +188,11 @@ public sealed class VisitFacts
     {
         get
         {
-            var outputs = History.System.Outputs;
-            for (var i = 0; i < outputs.Count; i++)
+            foreach (var output in History.Outputs)
             {
-                if (outputs[i].Drives == OutputDrives.Bleed)
+                if (output.Drives == OutputDrives.Bleed)
                 {
-                    return outputs[i].Code;
+                    return output.Code;
                 }
             }
 
@@ -298,9 +300,25 @@ public sealed class VisitFacts
 
     /// <summary>Readings of a test, with or without a number, in their order.</summary>
     /// <param name="test">Code of the test.</param>
-    internal Reading[] ReadingsOf(string test) => (_readings ??= new()).TryGet(test, out var kept)
-        ? kept
-        : _readings.Keep(test, [.. Record.Readings.Where(reading => reading.Test.Equals(test, StringComparison.OrdinalIgnoreCase))]);
+    internal Reading[] ReadingsOf(string test)
+    {
+        if ((_readings ??= new()).TryGet(test, out var kept))
+        {
+            return kept;
+        }
+
+        var all = Record.Readings;
+        List<Reading>? of = null;
+        for (var i = 0; i < all.Count; i++)
+        {
+            if (FeedParts.Same(all[i].Test, test))
+            {
+                (of ??= []).Add(all[i]);
+            }
+        }
+
+        return _readings.Keep(test, of is null ? [] : [.. of]);
+    }
 
     /// <summary>The result of a test whose sample was taken last; the first of those taken together.</summary>
     /// <param name="test">Code of the test.</param>
@@ -355,6 +373,23 @@ public sealed class VisitFacts
             if (drums[i].Drum.Code.Equals(code, StringComparison.OrdinalIgnoreCase))
             {
                 return drums[i];
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>A probe at this visit; the first of several comparisons.</summary>
+    /// <param name="code">Code of the probe.</param>
+    /// <returns>Its facts, or null when it was not compared.</returns>
+    internal ProbeFacts? Probe(string code)
+    {
+        var probes = Probes;
+        for (var i = 0; i < probes.Count; i++)
+        {
+            if (FeedParts.Same(probes[i].Probe, code))
+            {
+                return probes[i];
             }
         }
 

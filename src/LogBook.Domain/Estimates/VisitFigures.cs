@@ -214,7 +214,7 @@ internal static class VisitFigures
     {
         if (use.Feed.Mode == FeedMode.DosePlan)
         {
-            var starts = ProductUse.RunningStarts(visit, use.Feed, from.Visit.At, visit.Visit.At).Count;
+            var starts = ProductUse.RunningStartsCount(visit, use.Feed, from.Visit.At, visit.Visit.At);
             return [new("doses", starts, "1"), .. Input("dose-amount", ProductUse.AmountOf(visit, use.Drum, use.Feed))];
         }
 

@@ -26,12 +26,14 @@ public sealed record WaterFacts(
     /// <returns>The amounts, each with its reasons where it is not known.</returns>
     public static WaterFacts Of(VisitFacts visit)
     {
-        var (since, makeUp) = Metered(visit, MeterMeasures.MakeUp);
+        var (since, makeUp) = Metered(visit, visit.History.MakeUpMeters);
         var output = visit.BleedOutput;
         var hours = output is null ? Computed<Estimate>.None(VisitReasons.NotMeasured) : visit.HoursRun(output);
         var flow = Flow(visit);
-        var (bleedSince, metered) = Metered(visit, MeterMeasures.Bleed);
-        var bleed = metered.HasValue && bleedSince == since ? metered : hours.Then(h => flow.Map(q => h.Times(q, "L")));
+        var (bleedSince, metered) = Metered(visit, visit.History.BleedMeters);
+        var bleed = metered.HasValue && bleedSince == since ? metered
+            : !hours.HasValue ? hours
+            : flow.HasValue ? Computed<Estimate>.Of(hours.Value.Times(flow.Value, "L")) : flow;
         var sameInterval = since is not null && (metered.HasValue || visit.HoursSince(output ?? "") == since);
         return new WaterFacts(
             since,
@@ -42,10 +44,9 @@ public sealed record WaterFacts(
             sameInterval ? makeUp.Then(m => bleed.Then(b => CyclesOfConcentration.FromMeters(m, b))) : Computed<Estimate>.None(VisitReasons.NotMeasured));
     }
 
-    private static (VisitFacts? Since, Computed<Estimate> Litres) Metered(VisitFacts visit, MeterMeasures measures)
+    private static (VisitFacts? Since, Computed<Estimate> Litres) Metered(VisitFacts visit, string[] codes)
     {
-        var codes = visit.History.System.Meters.Where(meter => meter.Measures == measures).Select(meter => meter.Code).Distinct(StringComparer.OrdinalIgnoreCase).ToList();
-        if (codes.Count == 0)
+        if (codes.Length == 0)
         {
             return (null, Computed<Estimate>.None(VisitReasons.NoMeter));
         }
@@ -85,7 +86,7 @@ public sealed record WaterFacts(
     private static Computed<Estimate> Flow(VisitFacts visit)
     {
         var output = visit.BleedOutput ?? "bleed";
-        foreach (var earlier in visit.Back().TakeWhile(v => (visit.Visit.At - v.Visit.At).TotalDays <= TimedForDays))
+        for (var earlier = visit; earlier is not null && (visit.Visit.At - earlier.Visit.At).TotalDays <= TimedForDays; earlier = earlier.Previous)
         {
             if (earlier.Record.BleedTest is { Seconds: > 0, Litres: > 0 } test)
             {

@@ -129,9 +129,12 @@ public sealed class ClockDue : IDailyRule, IReadsCounts
             yield return late;
         }
 
-        foreach (var verdict in Duties(latest, day, thresholds).Where(verdict => verdict.Indication is not null))
+        foreach (var duty in latest.DutiesOn(day))
         {
-            yield return verdict;
+            if (IndicationOf(latest, duty, day, thresholds) is { } shown)
+            {
+                yield return Verdict.Found(SubjectOf(duty), shown);
+            }
         }
     }
 
@@ -176,15 +179,19 @@ public sealed class ClockDue : IDailyRule, IReadsCounts
     {
         foreach (var duty in latest.DutiesOn(day))
         {
-            var about = new About
-            {
-                Rule = duty.Rule.Code,
-                Test = duty.Kind == DutyKind.Retest ? duty.Rule.Test : null,
-                Task = duty.Kind == DutyKind.Notify ? Notify : null,
-            };
-            yield return (duty.Kind == DutyKind.Notify ? Countdown(latest.History, duty, day) : Shown(duty, day, thresholds)) is { } shown ? Verdict.Found(about, shown) : Verdict.Clear(about);
+            yield return IndicationOf(latest, duty, day, thresholds) is { } shown ? Verdict.Found(SubjectOf(duty), shown) : Verdict.Clear(SubjectOf(duty));
         }
     }
+
+    private static About SubjectOf(Duty duty) => new()
+    {
+        Rule = duty.Rule.Code,
+        Test = duty.Kind == DutyKind.Retest ? duty.Rule.Test : null,
+        Task = duty.Kind == DutyKind.Notify ? Notify : null,
+    };
+
+    private static Indication? IndicationOf(VisitFacts latest, Duty duty, DateOnly day, FindingThresholds thresholds) =>
+        duty.Kind == DutyKind.Notify ? Countdown(latest.History, duty, day) : Shown(duty, day, thresholds);
 
     // Days are too coarse for a countdown of hours: on its last day it is urgent. The page of the clocks counts the hours.
     private static Indication? Countdown(SystemHistory history, Duty duty, DateOnly day)

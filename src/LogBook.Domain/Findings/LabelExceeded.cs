@@ -56,7 +56,7 @@ public sealed class LabelExceeded : IFindingRule
     /// <inheritdoc />
     public IEnumerable<Verdict> Judge(VisitFacts visit, FindingThresholds thresholds)
     {
-        var drums = visit.History.System.Drums.Select(drum => drum.Code).Distinct(StringComparer.OrdinalIgnoreCase)
+        var drums = visit.History.DrumCodes
             .Select(code => (Code: code, Product: FeedParts.ProductInDrum(visit, code)))
             .Where(drum => drum.Product is { } product && HasLabel(product))
             .ToList();
@@ -167,14 +167,9 @@ public sealed class LabelExceeded : IFindingRule
 
             Dose(litres);
             var from = visit.Visit.At;
-            var walls = visit.History.Doses.Starts(programme, feed, from, from.AddDays(DaysOfAWeek * ((programme.PlanWeeks ?? 4) + 1))).ToArray();
 
             // Wall times: when the clocks move forward a week has an hour less, and the next start belongs to the next week all the same.
-            for (var i = 0; i < walls.Length; i++)
-            {
-                walls[i] = TimeZoneInfo.ConvertTimeFromUtc(walls[i], visit.History.Zone);
-            }
-
+            var walls = visit.History.Doses.Walls(programme, feed, from, from.AddDays(DaysOfAWeek * ((programme.PlanWeeks ?? 4) + 1)));
             Week(MostWithinAWeek(walls) * litres);
             if (walls.Length > 1)
             {
@@ -189,15 +184,15 @@ public sealed class LabelExceeded : IFindingRule
         }
 
         // Counted from each start on: where the clocks moved back, a later one may stand before it on the wall.
-        private static int MostWithinAWeek(DateTime[] walls)
+        private static int MostWithinAWeek(ReadOnlySpan<DateTime> walls)
         {
             var most = 0;
             for (var i = 0; i < walls.Length; i++)
             {
-                var count = 0;
+                var (end, count) = (walls[i].AddDays(DaysOfAWeek), 0);
                 for (var later = i; later < walls.Length; later++)
                 {
-                    count += walls[later] < walls[i].AddDays(DaysOfAWeek) ? 1 : 0;
+                    count += walls[later] < end ? 1 : 0;
                 }
 
                 most = Math.Max(most, count);

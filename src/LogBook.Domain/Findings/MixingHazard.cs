@@ -62,7 +62,7 @@ public sealed class MixingHazard : IFindingRule
     /// <inheritdoc />
     public IEnumerable<Verdict> Judge(VisitFacts visit, FindingThresholds thresholds)
     {
-        foreach (var drum in visit.History.System.Drums.Select(drum => drum.Code).Distinct(StringComparer.OrdinalIgnoreCase))
+        foreach (var drum in visit.History.DrumCodes)
         {
             var said = InDrumOf(visit, drum);
             if (said.Count > 0 || visit.Drum(drum)?.Reading.ProductFound is not null)

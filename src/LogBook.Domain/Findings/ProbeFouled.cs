@@ -120,23 +120,26 @@ public sealed class ProbeFouled : IFindingRule
     // Three errors on one side whose mean lies beyond limit and uncertainty: scatter averages out, the hand meter's own error does not.
     private static Indication? ByRow(VisitFacts visit, ProbeFacts probe, FindingThresholds thresholds)
     {
-        var row = visit.Back()
-            .Select(earlier => (visit: earlier, facts: Same(earlier, probe)))
-            .Where(then => then.facts is { ErrorFound.HasValue: true })
-            .Take(ErrorsInARow)
-            .ToList();
-        if (row.Count < ErrorsInARow)
+        var row = new List<(VisitFacts Visit, ProbeFacts Facts)>(ErrorsInARow);
+        for (var earlier = visit; earlier is not null && row.Count < ErrorsInARow; earlier = earlier.Previous)
+        {
+            if (Same(earlier, probe) is { ErrorFound.HasValue: true } then)
+            {
+                row.Add((earlier, then));
+            }
+        }
+
+        if (row.Count < ErrorsInARow || MeanOf([.. row.Select(then => then.Facts.ErrorFound.Value)]) is not { } mean || !IsBeyond(mean, thresholds))
         {
             return null;
         }
 
-        var mean = MeanOf([.. row.Select(then => then.facts!.ErrorFound.Value)]);
-
         // Dirt is what came since the probe was last clean or set: an error it was left with, or that a calibration gave it, is none.
-        var grown = MeanOf([.. row.Select(then => GrownSince(then.visit, then.facts!))]);
+        var grown = MeanOf([.. row.Select(then => GrownSince(then.Visit, then.Facts))]);
+
         // One jump among three is an offset or a slip: dirt shows on each.
-        var usual = Statistics.Median([.. row.Select(then => Math.Abs(then.facts!.ErrorFound.Value.Value))]);
-        return mean is not null && grown is not null && IsBeyond(mean, thresholds) && IsBeyond(grown, thresholds) && Math.Sign(mean.Value) == Math.Sign(grown.Value)
+        var usual = Statistics.Median([.. row.Select(then => Math.Abs(then.Facts.ErrorFound.Value.Value))]);
+        return grown is not null && IsBeyond(grown, thresholds) && Math.Sign(mean.Value) == Math.Sign(grown.Value)
             && usual > MedianShare * Math.Abs(mean.Value)
             ? new Indication(
                 Math.Abs(mean.Value) - mean.StandardUncertainty > thresholds.FouledErrorPercent.Value ? Severity.Plan : Severity.Watch,
@@ -153,14 +156,27 @@ public sealed class ProbeFouled : IFindingRule
         Math.Abs(error.Value) > thresholds.FouledErrorPercent.Value && Math.Abs(error.Value) > error.ExpandedUncertainty;
 
     /// <summary>Mean of errors that lie to one side; null when they do not.</summary>
-    private static Estimate? MeanOf(IReadOnlyList<Estimate> errors) => errors.Select(error => Math.Sign(error.Value)).Distinct().Count() == 1
-        ? errors.Aggregate((a, b) => a.Plus(b)).Scaled(1.0 / errors.Count)
-        : null;
+    private static Estimate? MeanOf(Estimate[] errors)
+    {
+        var sum = errors[0];
+        foreach (var error in errors.AsSpan(1))
+        {
+            if (Math.Sign(error.Value) != Math.Sign(errors[0].Value))
+            {
+                return null;
+            }
+
+            sum = sum.Plus(error);
+        }
+
+        return sum.Scaled(1.0 / errors.Length);
+    }
 
     /// <summary>Error as found less the one the probe was last left with after a cleaning or a calibration.</summary>
     private static Estimate GrownSince(VisitFacts visit, ProbeFacts probe)
     {
-        foreach (var earlier in visit.Back().Skip(1).Take(LongestLookBack))
+        var earlier = visit.Previous;
+        for (var i = 0; i < LongestLookBack && earlier is not null; i++, earlier = earlier.Previous)
         {
             if (Same(earlier, probe) is { Restarts: true, ErrorLeft: { HasValue: true, Value: var left } } then)
             {
@@ -181,14 +197,21 @@ public sealed class ProbeFouled : IFindingRule
 
     private static Indication? ByCalibrations(VisitFacts visit, ProbeFacts probe, FindingThresholds thresholds)
     {
-        var dirty = visit.Back()
-            .TakeWhile(earlier => (visit.Visit.At - earlier.Visit.At).TotalDays <= thresholds.FouledCalibrationDays.Value)
-            .Select(earlier => Same(earlier, probe))
-            .TakeWhile(then => then?.Reading.AfterCleaning is null)
-            .Where(then => then is { Reading.Calibrated: true, ErrorFound.HasValue: true })
-            .Select(then => then!.ErrorFound.Value)
-            .Take(2)
-            .ToList();
+        var dirty = new List<Estimate>(2);
+        for (var earlier = visit; earlier is not null && dirty.Count < 2 && (visit.Visit.At - earlier.Visit.At).TotalDays <= thresholds.FouledCalibrationDays.Value; earlier = earlier.Previous)
+        {
+            var then = Same(earlier, probe);
+            if (then?.Reading.AfterCleaning is not null)
+            {
+                break;
+            }
+
+            if (then is { Reading.Calibrated: true, ErrorFound.HasValue: true })
+            {
+                dirty.Add(then.ErrorFound.Value);
+            }
+        }
+
         return dirty.Count == 2 && Math.Sign(dirty[0].Value) == Math.Sign(dirty[1].Value)
             ? new Indication(Severity.Plan, new Said(CalibratedDirty, probe.Probe, thresholds.FouledCalibrationDays.Value, thresholds.FouledCalibrationDays.Basis))
             {
@@ -199,6 +222,5 @@ public sealed class ProbeFouled : IFindingRule
             : null;
     }
 
-    private static ProbeFacts? Same(VisitFacts visit, ProbeFacts probe) =>
-        visit.Probes.FirstOrDefault(p => p.Probe.Equals(probe.Probe, StringComparison.OrdinalIgnoreCase));
+    private static ProbeFacts? Same(VisitFacts visit, ProbeFacts probe) => visit.Probe(probe.Probe);
 }

@@ -59,13 +59,40 @@ public sealed class RunsOut : IDailyRule
         // A later visit may have left some drums unread: the last reading of each serves.
         foreach (var drum in latest.History.System.Drums)
         {
-            var read = latest.Back().Take(12).FirstOrDefault(visit => visit.Drum(drum.Code) is not null);
-            if (read?.RunOuts.FirstOrDefault(run => run.Drum.Drum.Code.Equals(drum.Code, StringComparison.OrdinalIgnoreCase)) is { } run
+            if (LastRead(latest, drum.Code) is { } read && RunOutOf(read, drum.Code) is { } run
                 && Judge(read, latest, run, day, thresholds, sure, sure) is { Indication.Severity: Severity.Act } verdict)
             {
                 yield return verdict;
             }
         }
+    }
+
+    private static VisitFacts? LastRead(VisitFacts latest, string drum)
+    {
+        var visit = latest;
+        for (var i = 0; i < 12 && visit is not null; i++, visit = visit.Previous)
+        {
+            if (visit.Drum(drum) is not null)
+            {
+                return visit;
+            }
+        }
+
+        return null;
+    }
+
+    private static RunOut? RunOutOf(VisitFacts read, string drum)
+    {
+        var runs = read.RunOuts;
+        for (var i = 0; i < runs.Count; i++)
+        {
+            if (FeedParts.Same(runs[i].Drum.Drum.Code, drum))
+            {
+                return runs[i];
+            }
+        }
+
+        return null;
     }
 
     private static Verdict Judge(VisitFacts read, VisitFacts latest, RunOut run, DateOnly day, FindingThresholds thresholds, double plan, double act)

@@ -24,6 +24,8 @@ public sealed class SystemHistory
         Visits = [.. visits.OrderBy(v => v.At).ThenBy(v => v.Visit.Id)];
         Versions = Visits;
         Programmes = [.. system.Programmes.OrderBy(p => p.From)];
+        (Drums, Pumps, Outputs, Meters) = ([.. system.Drums], [.. system.Pumps], [.. system.Outputs], [.. system.Meters]);
+        (DrumCodes, PumpedDrums, MakeUpMeters, BleedMeters) = (Codes(Drums.Select(drum => drum.Code)), Codes(Pumps.Select(pump => pump.Drum)), MetersOf(MeterMeasures.MakeUp), MetersOf(MeterMeasures.Bleed));
         Doses = new DoseCalendars(Zone);
         RuleCalendar = new RuleCalendar(system.Rules, firm.Rules);
     }
@@ -51,6 +53,30 @@ public sealed class SystemHistory
 
     /// <summary>Programmes by first day.</summary>
     public IReadOnlyList<Programme> Programmes { get; }
+
+    /// <summary>Drums of the set-up, as an array: facts and rules walk through it at every visit.</summary>
+    internal Drum[] Drums { get; }
+
+    /// <summary>Pumps of the set-up, likewise.</summary>
+    internal Pump[] Pumps { get; }
+
+    /// <summary>Outputs of the set-up, likewise.</summary>
+    internal Output[] Outputs { get; }
+
+    /// <summary>Meters of the set-up, likewise.</summary>
+    internal Meter[] Meters { get; }
+
+    /// <summary>Codes of the drums, each once: one that was renewed stands several times in the set-up.</summary>
+    internal string[] DrumCodes { get; }
+
+    /// <summary>Codes of the drums that a pump draws from, each once.</summary>
+    internal string[] PumpedDrums { get; }
+
+    /// <summary>Codes of the meters of the make-up, each once.</summary>
+    internal string[] MakeUpMeters { get; }
+
+    /// <summary>Codes of the meters of the bleed, each once.</summary>
+    internal string[] BleedMeters { get; }
 
     /// <summary>Calendar doses.</summary>
     internal DoseCalendars Doses { get; }
@@ -103,4 +129,8 @@ public sealed class SystemHistory
     /// <param name="day">Day in the site's zone.</param>
     /// <returns>The last programme that begins on or before the day, or null.</returns>
     public Programme? ProgrammeOn(DateOnly day) => Programmes.LastOrDefault(p => p.From <= day);
+
+    private static string[] Codes(IEnumerable<string> codes) => [.. codes.Distinct(StringComparer.OrdinalIgnoreCase)];
+
+    private string[] MetersOf(MeterMeasures measures) => Codes(Meters.Where(meter => meter.Measures == measures).Select(meter => meter.Code));
 }
