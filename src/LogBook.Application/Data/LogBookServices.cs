@@ -77,6 +77,8 @@ public static class LogBookServices
         services.AddSingleton<TodaysRoundQuery>();
         services.AddSingleton<PlanStore>();
         services.AddSingleton<PlanQuery>();
+        services.AddSingleton<DaysOffStore>();
+        services.AddSingleton<PatchStore>();
         services.AddSingleton<PackQuery>();
         services.AddSingleton<ClocksQuery>();
         services.AddSingleton<CountsQuery>();

@@ -8,4 +8,7 @@ public sealed record RoundStop(SiteDueRow Site, DateOnly? OwnLast, IReadOnlyList
 {
     /// <summary>Code of the person who is planned to go there today; null where nobody is.</summary>
     public string? PlannedFor { get; init; }
+
+    /// <summary>Code of the technician who is away and in whose place it stands on this round; null for the own sites.</summary>
+    public string? InPlaceOf { get; init; }
 }

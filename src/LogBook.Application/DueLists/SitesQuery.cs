@@ -20,16 +20,17 @@ public sealed class SitesQuery(LogBookStore store, TimeProvider clock)
     /// <param name="cancellationToken">Stops the reading.</param>
     /// <returns>Those due first come first; sites without a clock last.</returns>
     public Task<IReadOnlyList<SiteDueRow>> ListAsync(Viewer viewer, string? assignedTo = null, CancellationToken cancellationToken = default) =>
-        ListAsync(viewer, assignedTo, [], cancellationToken);
+        ListAsync(viewer, assignedTo is null ? null : [CodeKeys.Of(assignedTo)], [], cancellationToken);
 
-    /// <summary>The same with further sites, by the keys of their codes, whoever's round they are on.</summary>
-    internal async Task<IReadOnlyList<SiteDueRow>> ListAsync(Viewer viewer, string? assignedTo, IReadOnlyList<string> also, CancellationToken cancellationToken) => await store.ReadAsync(
+    /// <summary>The same for several people, by the keys of their codes, with further sites by theirs, whoever's round they are on.</summary>
+    internal async Task<IReadOnlyList<SiteDueRow>> ListAsync(Viewer viewer, IReadOnlyList<string>? people, IReadOnlyList<string> also, CancellationToken cancellationToken) => await store.ReadAsync(
         viewer,
         async db =>
         {
-            var key = assignedTo is null ? null : CodeKeys.Of(assignedTo);
+            var isAll = people is null;
+            var keys = people ?? [];
             var sites = await db.Sites
-                .Where(site => site.RetiredAt == null && (key == null || site.AssignedTo == key || also.Contains(site.CodeKey)))
+                .Where(site => site.RetiredAt == null && (isAll || (site.AssignedTo != null && keys.Contains(site.AssignedTo)) || also.Contains(site.CodeKey)))
                 .Join(db.Customers, site => site.CustomerId, customer => customer.Id, (site, customer) => new
                 {
                     site.Id,

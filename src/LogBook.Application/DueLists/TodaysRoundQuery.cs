@@ -14,7 +14,7 @@ using Microsoft.EntityFrameworkCore;
 
 namespace LogBook.Application.DueLists;
 
-/// <summary>Today's round: what is planned for a technician today, in its order, then the own sites, with what changed since the last visit; all sites for who reviews. Eight statements at most.</summary>
+/// <summary>Today's round: what is planned for a technician today, in its order, then the own sites and those of people who are away, with what changed since the last visit; all sites for who reviews. Eight statements at most.</summary>
 public sealed class TodaysRoundQuery(LogBookStore store, SitesQuery sites, TimeProvider clock)
 {
     /// <summary>Entries told for a site; the rest is on its page.</summary>
@@ -30,7 +30,7 @@ public sealed class TodaysRoundQuery(LogBookStore store, SitesQuery sites, TimeP
 
         // Day by day of the calendar: which of them is today is a matter of each site's zone.
         var now = DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime);
-        var plans = await store.ReadAsync(viewer, db => PlanStore.DaysAsync(db, now.AddDays(-1), now.AddDays(1), cancellationToken), cancellationToken);
+        var (plans, calendar) = await store.ReadAsync(viewer, db => PlanStore.WithCalendarAsync(db, now.AddDays(-1), now.AddDays(1), cancellationToken), cancellationToken);
         PlannedStop? PlannedAt(SiteDueRow site) => plans.GetValueOrDefault(site.Today)?.Plan.At(site.Code);
         if (viewer.Role != PersonRole.Technician || viewer.PersonCode is not { } person)
         {
@@ -39,8 +39,11 @@ public sealed class TodaysRoundQuery(LogBookStore store, SitesQuery sites, TimeP
         }
 
         var planned = plans.Values.SelectMany(kept => kept.Plan.Of(person)).Select(stop => CodeKeys.Of(stop.Site)).Distinct().ToList();
-        var known = await sites.ListAsync(viewer, person, planned, cancellationToken);
-        var own = known.Where(site => CodeKeys.Of(site.AssignedTo ?? "") == CodeKeys.Of(person) || IsFor(PlannedAt(site), person)).ToList();
+        var absent = Enumerable.Range(-1, 3).SelectMany(days => calendar.StandsInFor(person, now.AddDays(days))).Select(CodeKeys.Of).Distinct().ToList();
+        var known = await sites.ListAsync(viewer, [CodeKeys.Of(person), .. absent], planned, cancellationToken);
+        bool IsOf(SiteDueRow site) => CodeKeys.Of(site.AssignedTo ?? "") == CodeKeys.Of(person);
+        bool StandsIn(SiteDueRow site) => !IsOf(site) && CodeKeys.Of(calendar.WhoGoes(site.AssignedTo, site.Today) ?? "") == CodeKeys.Of(person);
+        var own = known.Where(site => IsOf(site) || StandsIn(site) || IsFor(PlannedAt(site), person)).ToList();
         var since = await SinceAsync(viewer, person, own, cancellationToken);
         return new Round(
             person,
@@ -50,7 +53,7 @@ public sealed class TodaysRoundQuery(LogBookStore store, SitesQuery sites, TimeP
                     .OrderBy(pair => IsFor(pair.stop, person) ? PlaceOf(plans[pair.site.Today].Plan, pair.stop!) : int.MaxValue)
                     .Select(pair => (since.TryGetValue(pair.site.Code, out var told)
                         ? new RoundStop(pair.site, told.OwnLast, told.Entries)
-                        : new RoundStop(pair.site, null, [])) with { PlannedFor = pair.stop?.Person }),
+                        : new RoundStop(pair.site, null, [])) with { PlannedFor = pair.stop?.Person, InPlaceOf = StandsIn(pair.site) ? pair.site.AssignedTo : null }),
             ]);
     }
 

@@ -30,9 +30,9 @@ public sealed class PlanQuery(LogBookStore store, SitesQuery sites, SetUpStore s
         var today = all.Count > 0 ? all.Max(site => site.Today) : DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime);
         var first = from ?? today;
         var last = first.AddDays(Math.Clamp(days, 1, MostDays) - 1);
-        var (plans, visits) = await store.ReadAsync(
+        var ((plans, calendar), visits) = await store.ReadAsync(
             viewer,
-            async db => (await PlanStore.DaysAsync(db, first, last, cancellationToken), await VisitsAsync(db, first, last, cancellationToken)),
+            async db => (await PlanStore.WithCalendarAsync(db, first, last, cancellationToken), await VisitsAsync(db, first, last, cancellationToken)),
             cancellationToken);
         var siteOf = all.ToDictionary(site => site.Code, StringComparer.OrdinalIgnoreCase);
         var own = viewer.MayReview ? null : viewer.PersonCode ?? "";
@@ -60,13 +60,14 @@ public sealed class PlanQuery(LogBookStore store, SitesQuery sites, SetUpStore s
                 }),
             ],
             [
-                .. all.Where(site => !planned.Contains(site.Code) && (own is null || CodeKeys.Of(site.AssignedTo ?? "") == CodeKeys.Of(own)))
+                .. all.Where(site => !planned.Contains(site.Code) && (own is null || CodeKeys.Of(site.AssignedTo ?? "") == CodeKeys.Of(own) || CodeKeys.Of(calendar.WhoGoes(site.AssignedTo, site.Today) ?? "") == CodeKeys.Of(own)))
                     .OrderBy(site => site.UrgentInDays ?? int.MaxValue).ThenByDescending(site => site.Open.Act).ThenBy(site => site.Code, StringComparer.OrdinalIgnoreCase),
             ],
             [
                 .. firm.People.Values.Where(PlanStore.Goes).OrderBy(person => person.Role == PersonRole.Technician ? 0 : 1).ThenBy(person => person.Name, StringComparer.CurrentCultureIgnoreCase)
                     .Select(person => (person.Code, person.Name)),
-            ]);
+            ],
+            calendar);
     }
 
     // The day of a visit is the day at its site; a day more on either side holds every zone.

@@ -94,6 +94,17 @@ public sealed class PlanStore(LogBookStore store, SetUpStore setUp, TimeProvider
         return rows.Select(row => new KeptDay(KeptPlan.Read(row.Document), row.Version)).ToDictionary(kept => kept.Plan.Day);
     }
 
+    /// <summary>Plans of days and who is off on which days, in one statement.</summary>
+    internal static async Task<(IReadOnlyDictionary<DateOnly, KeptDay> Days, RoundCalendar Calendar)> WithCalendarAsync(LogBookDb db, DateOnly from, DateOnly to, CancellationToken cancellationToken)
+    {
+        var codes = Enumerable.Range(0, Math.Max(0, to.DayNumber - from.DayNumber + 1)).Select(days => KeptPlan.CodeOf(from.AddDays(days))).ToList();
+        var rows = await db.SetUp.Where(row => (row.Kind == SetUpKind.DayPlan && codes.Contains(row.CodeKey)) || (row.Kind == SetUpKind.DaysOff && row.RetiredAt == null))
+            .Select(row => new { row.Kind, row.Document, row.Version }).ToListAsync(cancellationToken);
+        return (
+            rows.Where(row => row.Kind == SetUpKind.DayPlan).Select(row => new KeptDay(KeptPlan.Read(row.Document), row.Version)).ToDictionary(kept => kept.Plan.Day),
+            new RoundCalendar(rows.Where(row => row.Kind == SetUpKind.DaysOff).Select(row => KeptDaysOff.Read(row.Document)).ToList()));
+    }
+
     /// <summary>Whether a person may be sent to a site.</summary>
     internal static bool Goes(Person? person) => person?.Role is PersonRole.Technician or PersonRole.Supervisor or PersonRole.Administrator;
 

@@ -1,4 +1,5 @@
 using LogBook.Application.DueLists;
+using LogBook.Domain.Rounds.Planning;
 
 namespace LogBook.Application.Planning;
 
@@ -8,4 +9,16 @@ namespace LogBook.Application.Planning;
 /// <param name="Days">Its days.</param>
 /// <param name="Open">Sites that are not planned in the period, by their most urgent clock; those without a clock last.</param>
 /// <param name="People">Who may be sent: code and name, technicians first.</param>
-public sealed record PlanView(DateOnly From, DateOnly Today, IReadOnlyList<PlanDay> Days, IReadOnlyList<SiteDueRow> Open, IReadOnlyList<(string Code, string Name)> People);
+/// <param name="Calendar">Who is away and what is closed on which days.</param>
+public sealed record PlanView(
+    DateOnly From, DateOnly Today, IReadOnlyList<PlanDay> Days, IReadOnlyList<SiteDueRow> Open, IReadOnlyList<(string Code, string Name)> People, RoundCalendar Calendar)
+{
+    /// <summary>Whether somebody of this code may be sent; one who has left may not.</summary>
+    public bool Goes(string? person) => People.Any(known => known.Code.Equals(person, StringComparison.OrdinalIgnoreCase));
+
+    /// <summary>Who goes to a site on a day if nobody says otherwise; null where somebody has to be found.</summary>
+    public string? WhoGoes(SiteDueRow site, DateOnly day) => Calendar.WhoGoes(site.AssignedTo, day) is { } person && Goes(person) ? person : null;
+
+    /// <summary>Day for which a site is proposed; null where it has no clock or is closed for longer than anybody plans.</summary>
+    public DateOnly? ProposedFor(SiteDueRow site) => site.UrgentOn is { } due ? Calendar.ProposedFor(site.Code, due, site.Today) : null;
+}

@@ -41,7 +41,7 @@ internal sealed class SetUpWriter
             writer._rows[(SetUpKind.System, sites[row.SiteId].CodeKey, row.CodeKey, DateOnly.MinValue)] = row;
         }
 
-        foreach (var row in await db.SetUp.AsTracking().Where(row => row.Kind != SetUpKind.DayPlan).ToListAsync(cancellationToken))
+        foreach (var row in await db.SetUp.AsTracking().Where(row => row.Kind != SetUpKind.DayPlan && row.Kind != SetUpKind.DaysOff).ToListAsync(cancellationToken))
         {
             writer._rows[(row.Kind, "", row.CodeKey, row.From)] = row;
         }

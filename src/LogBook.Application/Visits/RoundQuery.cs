@@ -36,9 +36,12 @@ public sealed class RoundQuery(LogBookStore store, SetUpStore setUp, TimeProvide
                 viewer,
                 async db =>
                 {
-                    var plans = await PlanStore.DaysAsync(db, today.AddDays(-1), today.AddDays(1), cancellationToken);
+                    var (plans, calendar) = await PlanStore.WithCalendarAsync(db, today.AddDays(-1), today.AddDays(1), cancellationToken);
                     var planned = plans.Values.SelectMany(kept => kept.Plan.Of(person)).Select(stop => CodeKeys.Of(stop.Site)).Distinct().ToList();
-                    return await db.Sites.Where(site => site.RetiredAt == null && (site.AssignedTo == CodeKeys.Of(person) || planned.Contains(site.CodeKey))).Select(site => site.Code).ToListAsync(cancellationToken);
+
+                    // And the sites of those in whose place somebody goes.
+                    List<string> people = [CodeKeys.Of(person), .. Enumerable.Range(-1, 3).SelectMany(days => calendar.StandsInFor(person, today.AddDays(days))).Select(CodeKeys.Of)];
+                    return await db.Sites.Where(site => site.RetiredAt == null && ((site.AssignedTo != null && people.Contains(site.AssignedTo)) || planned.Contains(site.CodeKey))).Select(site => site.Code).ToListAsync(cancellationToken);
                 },
                 cancellationToken);
             sites = own.Count == 0 ? sites : [.. sites.Where(site => own.Contains(site.Code, StringComparer.OrdinalIgnoreCase))];

@@ -33,4 +33,7 @@ public enum SetUpKind
 
     /// <summary>How a firm's own spreadsheet is read; not part of the exchange format.</summary>
     SheetMapping,
+
+    /// <summary>Leave of a person, or closed days of the firm or a site; not part of the exchange format.</summary>
+    DaysOff,
 }

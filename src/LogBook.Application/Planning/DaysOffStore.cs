@@ -1,0 +1,177 @@
+using LogBook.Application.Audit;
+using LogBook.Application.Data;
+using LogBook.Application.Data.Conventions;
+using LogBook.Application.Sites;
+using LogBook.Domain.History;
+using LogBook.Domain.Outcomes;
+using LogBook.Domain.Rounds.Planning;
+using Microsoft.EntityFrameworkCore;
+
+namespace LogBook.Application.Planning;
+
+/// <summary>Leave of people, and days on which the firm or a site is closed.</summary>
+/// <remarks>
+/// Kept among the set-up records for their version and audit, but no set-up: a change makes nothing due and is not part of an export. Everybody
+/// of the firm sees them and enters the own leave; who reviews enters all. Days that are over stay as they were.
+/// </remarks>
+public sealed class DaysOffStore(LogBookStore store, SetUpStore setUp, TimeProvider clock)
+{
+    /// <summary>Longest note.</summary>
+    public const int LongestNote = 200;
+
+    private const string Entity = "DaysOff";
+
+    /// <summary>All that are on record from a day on, by their first day; empty for whoever is not of the firm.</summary>
+    public async Task<IReadOnlyList<KeptDaysOff>> ListAsync(Viewer viewer, DateOnly notOverBefore, CancellationToken cancellationToken = default) => !viewer.IsOfFirm
+        ? []
+        :
+        [
+            .. (await store.ReadAsync(viewer, async db => await Standing(db).Select(row => new { row.Document, row.Version }).ToListAsync(cancellationToken), cancellationToken))
+                .Select(row => new KeptDaysOff(KeptDaysOff.Read(row.Document), row.Version)).Where(kept => kept.Off.To >= notOverBefore)
+                .OrderBy(kept => kept.Off.From).ThenBy(kept => kept.Off.Kind).ThenBy(kept => kept.Off.Of, StringComparer.OrdinalIgnoreCase),
+        ];
+
+    /// <summary>Whether somebody may enter, change or take back days.</summary>
+    public static bool MaySet(Viewer viewer, DaysOffKind kind, string? of) =>
+        viewer.MayReview || (viewer.IsOfFirm && kind == DaysOffKind.Person && viewer.PersonCode is { } own && of is not null && CodeKeys.Of(own) == CodeKeys.Of(of));
+
+    /// <summary>Enters days, or changes those that begin on the same day.</summary>
+    /// <param name="viewer">Who does it.</param>
+    /// <param name="wanted">The days.</param>
+    /// <param name="expectedVersion">Version that was read; 0 for new ones.</param>
+    /// <param name="cancellationToken">Stops.</param>
+    public async Task<SaveOutcome> SaveAsync(Viewer viewer, DaysOff wanted, int expectedVersion, CancellationToken cancellationToken = default)
+    {
+        ArgumentNullException.ThrowIfNull(wanted);
+        if (!MaySet(viewer, wanted.Kind, wanted.Of))
+        {
+            return new SaveOutcome.NotAllowed();
+        }
+
+        var firm = await setUp.FirmAsync(viewer, cancellationToken: cancellationToken);
+        var off = Clean(wanted, firm);
+        var issues = Check(viewer, off, firm);
+        if (issues.Count > 0)
+        {
+            return new SaveOutcome.Invalid(issues);
+        }
+
+        var key = CodeKeys.Of(off.Key);
+        return await store.WriteAsync<SaveOutcome>(
+            viewer,
+            async db =>
+            {
+                var row = await db.SetUp.AsTracking().SingleOrDefaultAsync(known => known.Kind == SetUpKind.DaysOff && known.CodeKey == key, cancellationToken);
+                if (row is { RetiredAt: null } ? row.Version != expectedVersion : expectedVersion != 0)
+                {
+                    return new SaveOutcome.ChangedMeanwhile(row is { RetiredAt: null } ? row.Document : "", row?.Version ?? 0);
+                }
+
+                var before = row is { RetiredAt: null } ? row.Document : null;
+                var document = KeptDaysOff.Write(off);
+                if (before == document)
+                {
+                    return new SaveOutcome.Saved(row!.Version);
+                }
+
+                if (row is null)
+                {
+                    row = new SetUpRow { Kind = SetUpKind.DaysOff, Code = off.Key, CodeKey = key, Name = off.Of ?? "" };
+                    db.SetUp.Add(row);
+                }
+
+                (row.Document, row.RetiredAt, row.RetiredWhy) = (document, null, null);
+                db.Audit(new AuditEntry(before is null ? AuditActs.Added : AuditActs.Changed, Entity, off.Key, Old: before, New: document));
+                await db.SaveChangesAsync(cancellationToken);
+                return new SaveOutcome.Saved(row.Version);
+            },
+            cancellationToken);
+    }
+
+    /// <summary>Takes days back.</summary>
+    /// <param name="viewer">Who does it.</param>
+    /// <param name="off">The days as they were read.</param>
+    /// <param name="expectedVersion">Version that was read.</param>
+    /// <param name="cancellationToken">Stops.</param>
+    public async Task<SaveOutcome> TakeBackAsync(Viewer viewer, DaysOff off, int expectedVersion, CancellationToken cancellationToken = default)
+    {
+        ArgumentNullException.ThrowIfNull(off);
+        if (!MaySet(viewer, off.Kind, off.Of))
+        {
+            return new SaveOutcome.NotAllowed();
+        }
+
+        var key = CodeKeys.Of(off.Key);
+        return await store.WriteAsync<SaveOutcome>(
+            viewer,
+            async db =>
+            {
+                var row = await db.SetUp.AsTracking().SingleOrDefaultAsync(known => known.Kind == SetUpKind.DaysOff && known.CodeKey == key && known.RetiredAt == null, cancellationToken);
+                if (row is null)
+                {
+                    return new SaveOutcome.NotFound();
+                }
+
+                if (row.Version != expectedVersion)
+                {
+                    return new SaveOutcome.ChangedMeanwhile(row.Document, row.Version);
+                }
+
+                row.RetiredAt = Utc.Now(clock);
+                db.Audit(new AuditEntry(AuditActs.Retired, Entity, row.Code, Old: row.Document));
+                return new SaveOutcome.Saved(row.Version);
+            },
+            cancellationToken);
+    }
+
+    internal static IQueryable<SetUpRow> Standing(LogBookDb db) => db.SetUp.Where(row => row.Kind == SetUpKind.DaysOff && row.RetiredAt == null);
+
+    // Codes as the set-up writes them.
+    private static DaysOff Clean(DaysOff wanted, FirmSetUp firm) => wanted with
+    {
+        Of = wanted.Kind switch
+        {
+            DaysOffKind.Person => firm.People.GetValueOrDefault(wanted.Of ?? "")?.Code ?? wanted.Of,
+            DaysOffKind.Site => firm.Sites.GetValueOrDefault(wanted.Of ?? "")?.Code ?? wanted.Of,
+            _ => null,
+        },
+        StandIn = wanted.Kind != DaysOffKind.Person || string.IsNullOrWhiteSpace(wanted.StandIn) ? null : firm.People.GetValueOrDefault(wanted.StandIn)?.Code ?? wanted.StandIn,
+        Note = string.IsNullOrWhiteSpace(wanted.Note) ? null : wanted.Note.Trim(),
+    };
+
+    private static List<Issue> Check(Viewer viewer, DaysOff off, FirmSetUp firm)
+    {
+        var issues = new List<Issue>();
+        void Add(string path, string code, string message) => issues.Add(new Issue(path, code, message));
+        if (off.Kind == DaysOffKind.Person && !PlanStore.Goes(firm.People.GetValueOrDefault(off.Of ?? "")))
+        {
+            Add("of", "person-unknown", PlanTexts.PersonUnknown.In(viewer.Language, off.Of ?? "–"));
+        }
+
+        if (off.Kind == DaysOffKind.Site && !firm.Sites.ContainsKey(off.Of ?? ""))
+        {
+            Add("of", "site-unknown", PlanTexts.SiteUnknown.In(viewer.Language, off.Of ?? "–"));
+        }
+
+        if (off.To < off.From)
+        {
+            Add("to", "wrong-order", PlanTexts.LastBeforeFirst.In(viewer.Language));
+        }
+        else if (off.To.DayNumber - off.From.DayNumber >= DaysOff.MostDays)
+        {
+            Add("to", "too-long", PlanTexts.TooLong.In(viewer.Language, DaysOff.MostDays));
+        }
+
+        if (off.StandIn is { } standIn && (!PlanStore.Goes(firm.People.GetValueOrDefault(standIn)) || CodeKeys.Of(standIn) == CodeKeys.Of(off.Of ?? "")))
+        {
+            Add("standIn", "person-unknown", PlanTexts.NobodyStandsIn.In(viewer.Language, standIn));
+        }
+
+        if (off.Note is { Length: > LongestNote })
+        {
+            Add("note", "too-long", PlanTexts.NoteTooLong.In(viewer.Language, LongestNote));
+        }
+
+        return issues;
+    }
+}

@@ -1,0 +1,27 @@
+using System.Globalization;
+
+namespace LogBook.Domain.Rounds.Planning;
+
+/// <summary>Days on which a person is away, or on which the firm or a site is closed.</summary>
+/// <param name="Kind">Who or what is off.</param>
+/// <param name="Of">Code of the person or site; null for the firm.</param>
+/// <param name="From">First day.</param>
+/// <param name="To">Last day, not before the first.</param>
+public sealed record DaysOff(DaysOffKind Kind, string? Of, DateOnly From, DateOnly To)
+{
+    /// <summary>Longest span that is taken for meant, days.</summary>
+    public const int MostDays = 366;
+
+    /// <summary>Who goes instead of a person; null where nobody is named.</summary>
+    public string? StandIn { get; init; }
+
+    /// <summary>A word on it, without anything about somebody's health; null for none.</summary>
+    public string? Note { get; init; }
+
+    /// <summary>Names it among all of them: one span of a person or a place begins on a day.</summary>
+    public string Key => string.Create(CultureInfo.InvariantCulture, $"{Kind.ToString().ToLowerInvariant()}/{Of}/{From:yyyy-MM-dd}");
+
+    /// <summary>Whether a day is among them.</summary>
+    /// <param name="day">The day.</param>
+    public bool Holds(DateOnly day) => day >= From && day <= To;
+}

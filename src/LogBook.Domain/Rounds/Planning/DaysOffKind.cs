@@ -1,0 +1,14 @@
+namespace LogBook.Domain.Rounds.Planning;
+
+/// <summary>Who or what is off on some days.</summary>
+public enum DaysOffKind
+{
+    /// <summary>A person is away: leave, illness, a course. The reason is nobody's concern.</summary>
+    Person,
+
+    /// <summary>Nobody of the firm works: a public holiday, the days between the years.</summary>
+    Firm,
+
+    /// <summary>A site cannot be visited: shut for works, nobody there to open.</summary>
+    Site,
+}
