@@ -1,6 +1,7 @@
 using LogBook.Application.Data;
 using LogBook.Application.DueLists;
 using LogBook.Application.Sites;
+using LogBook.Domain.History;
 using LogBook.Domain.Sites;
 using LogBook.Domain.Visits;
 using Microsoft.EntityFrameworkCore;
@@ -63,12 +64,16 @@ public sealed class PlanQuery(LogBookStore store, SitesQuery sites, SetUpStore s
                 .. all.Where(site => !planned.Contains(site.Code) && (own is null || CodeKeys.Of(site.AssignedTo ?? "") == CodeKeys.Of(own) || CodeKeys.Of(calendar.WhoGoes(site.AssignedTo, site.Today) ?? "") == CodeKeys.Of(own)))
                     .OrderBy(site => site.UrgentInDays ?? int.MaxValue).ThenByDescending(site => site.Open.Act).ThenBy(site => site.Code, StringComparer.OrdinalIgnoreCase),
             ],
-            [
-                .. firm.People.Values.Where(PlanStore.Goes).OrderBy(person => person.Role == PersonRole.Technician ? 0 : 1).ThenBy(person => person.Name, StringComparer.CurrentCultureIgnoreCase)
-                    .Select(person => (person.Code, person.Name)),
-            ],
+            WhoMayGo(firm),
             calendar);
     }
+
+    /// <summary>Who may be sent to sites: code and name, technicians first; those who have left are not in a set-up that is in use.</summary>
+    public static IReadOnlyList<(string Code, string Name)> WhoMayGo(FirmSetUp firm) =>
+    [
+        .. firm.People.Values.Where(PlanStore.Goes).OrderBy(person => person.Role == PersonRole.Technician ? 0 : 1).ThenBy(person => person.Name, StringComparer.CurrentCultureIgnoreCase)
+            .Select(person => (person.Code, person.Name)),
+    ];
 
     // The day of a visit is the day at its site; a day more on either side holds every zone.
     private static async Task<Dictionary<(string Site, DateOnly Day), VisitState>> VisitsAsync(LogBookDb db, DateOnly from, DateOnly to, CancellationToken cancellationToken)

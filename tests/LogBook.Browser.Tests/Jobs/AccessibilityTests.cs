@@ -56,7 +56,7 @@ public sealed class AccessibilityTests
         await supervisor.SignInAsync(JobHost.Supervisor);
         foreach (var (name, path) in new[]
         {
-            ("attention", "/attention"), ("plan", "/round/plan"), ("pack list", "/round/pack?person=RYA"), ("sites", "/sites"), ("site", $"/sites/{JobHost.Site}"),
+            ("attention", "/attention"), ("plan", "/round/plan"), ("leave", "/round/leave"), ("patch", "/round/patch?from=RYA"), ("pack list", "/round/pack?person=RYA"), ("sites", "/sites"), ("site", $"/sites/{JobHost.Site}"),
             ("take-over pack", $"/sites/{JobHost.Site}/take-over"), ("site history", $"/sites/{JobHost.Site}/systems/CT-1"), ("compare", "/history/compare"), ("settings", $"/sites/{JobHost.Site}/systems/CT-1/settings"),
             ("re-entry sheet", $"/sites/{JobHost.Site}/systems/CT-1/re-entry"), ("dose plan", $"/sites/{JobHost.Site}/systems/CT-1/dose-plan"),
             ("visits", "/visits"), ("visit", $"/visits/{visit.Id}"), ("summary", $"/visits/{visit.Id}/summary"), ("mail", "/mail"),

@@ -1,4 +1,5 @@
 using LogBook.Web.Features.Help;
+using LogBook.Web.Features.Round.Leave;
 
 namespace LogBook.Web.Features.Round.Plan;
 
@@ -36,5 +37,29 @@ public sealed class PlanHelp : IHelpSource
                     "Os litros sugeridos vêm do consumo e do estoque com que se calcula o esgotamento: bastam até a visita depois da próxima, com a incerteza somada. Rótulo, bombona e veículo põem o limite; produtos que nunca devem se encontrar vão separados."),
             ],
             PlanLinks.Pack),
+        new(
+            "leave",
+            LeaveTexts.Title,
+            [
+                new(
+                    "Who is away from when to when and who stands in; days on which the firm works nowhere; days on which a site cannot be visited. A technician enters the own leave, a supervisor everything. For those days the sites stand on the round of who stands in, here and on the tablet, and go back by themselves. Taking days back can be undone at once.",
+                    "Quién está ausente, desde cuándo hasta cuándo, y quién sustituye; días en que la empresa no trabaja; días en que un sitio no se puede visitar. Un técnico anota sus propias ausencias, un supervisor todo. En esos días los sitios están en la ronda de quien sustituye, aquí y en la tableta, y vuelven solos. Retirar días se puede deshacer enseguida.",
+                    "Quem está ausente, de quando a quando, e quem substitui; dias em que a empresa não trabalha; dias em que um local não pode ser visitado. Um técnico anota as próprias ausências, um supervisor tudo. Nesses dias os locais ficam na ronda de quem substitui, aqui e no tablet, e voltam sozinhos. Retirar dias pode ser desfeito logo."),
+                new(
+                    "The day of a clock never moves. What falls due on a closed day is proposed for the last open day before it; where none is left, the plan names the day on which it opens, and the clock is late then. Nothing is said about why somebody is away.",
+                    "El día de un plazo nunca se mueve. Lo que vence en un día cerrado se propone para el último día abierto anterior; si no queda ninguno, el plan nombra el día en que abre, y entonces el plazo llega tarde. No se dice por qué alguien está ausente.",
+                    "O dia de um prazo nunca muda. O que vence em um dia fechado é proposto para o último dia aberto antes dele; se não resta nenhum, o plano diz o dia em que abre, e então o prazo está atrasado. Não se diz por que alguém está ausente."),
+            ],
+            LeaveLinks.Leave),
+        new(
+            "patch",
+            LeaveTexts.PatchTitle,
+            [
+                new(
+                    "Hands all or some sites of a technician to another for good: the own technician changes in the set-up of each site, all of them or none, and one tap gives them back. Somebody who has left keeps standing here with the sites until they are handed over; the plan marks them meanwhile.",
+                    "Pasa todos o algunos sitios de un técnico a otro para siempre: el técnico propio cambia en la ficha de cada sitio, todos o ninguno, y un toque los devuelve. Quien se fue sigue aquí con sus sitios hasta que se pasen; mientras tanto el plan los marca.",
+                    "Passa todos ou alguns locais de um técnico a outro para sempre: o técnico próprio muda no cadastro de cada local, todos ou nenhum, e um toque os devolve. Quem saiu continua aqui com os locais até que sejam passados; enquanto isso o plano os marca."),
+            ],
+            LeaveLinks.Patch),
     ];
 }

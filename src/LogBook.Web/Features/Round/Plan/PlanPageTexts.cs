@@ -47,6 +47,7 @@ public static class PlanPageTexts
     public static readonly Text For = new("For", "Para", "Para");
     public static readonly Text On = new("On", "El", "Em");
     public static readonly Text OwnTechnician = new("the site's own technician", "el técnico del propio sitio", "o técnico do próprio local");
+    public static readonly Text NobodyGoes = new("The technician of {0} is away on that day or has left: choose who goes.", "El técnico de {0} está ausente ese día o ya no está: elija quién va.", "O técnico de {0} está ausente nesse dia ou já saiu: escolha quem vai.");
     public static readonly Text PlanIt = new("Plan", "Planificar", "Planejar");
     public static readonly Text PlanAll = new("Plan all {0} that are due by {1}", "Planificar los {0} que vencen hasta el {1}", "Planejar os {0} que vencem até {1}");
     public static readonly Text WhoGoes = new("{0} has no technician of its own: choose who goes.", "{0} no tiene técnico propio: elija quién va.", "{0} não tem técnico próprio: escolha quem vai.");
