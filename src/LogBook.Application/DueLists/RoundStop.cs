@@ -1,3 +1,5 @@
+using LogBook.Domain.Rounds.Planning;
+
 namespace LogBook.Application.DueLists;
 
 /// <summary>One site of the round.</summary>
@@ -9,6 +11,15 @@ public sealed record RoundStop(SiteDueRow Site, DateOnly? OwnLast, IReadOnlyList
     /// <summary>Code of the person who is planned to go there today; null where nobody is.</summary>
     public string? PlannedFor { get; init; }
 
-    /// <summary>Code of the technician who is away and in whose place it stands on this round; null for the own sites.</summary>
+    /// <summary>Code of the technician in whose place it stands on this round; null for the own sites.</summary>
     public string? InPlaceOf { get; init; }
+
+    /// <summary>Code of the colleague who goes today instead of the site's own technician; null where nobody does.</summary>
+    public string? GoneTo { get; init; }
+
+    /// <summary>Why the site cannot be visited today; null where it can.</summary>
+    public DaysOff? Closed { get; init; }
+
+    /// <summary>Day for which a visit is proposed where the site is closed on the day of its most urgent clock; else null.</summary>
+    public DateOnly? GoOn { get; init; }
 }

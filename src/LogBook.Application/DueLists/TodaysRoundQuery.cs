@@ -35,14 +35,14 @@ public sealed class TodaysRoundQuery(LogBookStore store, SitesQuery sites, TimeP
         if (viewer.Role != PersonRole.Technician || viewer.PersonCode is not { } person)
         {
             var all = await sites.ListAsync(viewer, null, cancellationToken);
-            return new Round(null, [.. MostUrgentFirst(all).Select(site => new RoundStop(site, null, []) { PlannedFor = PlannedAt(site)?.Person })]);
+            return new Round(null, [.. MostUrgentFirst(all).Select(site => With(calendar, new RoundStop(site, null, []) { PlannedFor = PlannedAt(site)?.Person }))]);
         }
 
         var planned = plans.Values.SelectMany(kept => kept.Plan.Of(person)).Select(stop => CodeKeys.Of(stop.Site)).Distinct().ToList();
         var absent = Enumerable.Range(-1, 3).SelectMany(days => calendar.StandsInFor(person, now.AddDays(days))).Select(CodeKeys.Of).Distinct().ToList();
         var known = await sites.ListAsync(viewer, [CodeKeys.Of(person), .. absent], planned, cancellationToken);
         bool IsOf(SiteDueRow site) => CodeKeys.Of(site.AssignedTo ?? "") == CodeKeys.Of(person);
-        bool StandsIn(SiteDueRow site) => !IsOf(site) && CodeKeys.Of(calendar.WhoGoes(site.AssignedTo, site.Today) ?? "") == CodeKeys.Of(person);
+        bool StandsIn(SiteDueRow site) => !IsOf(site) && CodeKeys.Of(calendar.WhoGoes(site.AssignedTo, site.Today, site.Code) ?? "") == CodeKeys.Of(person);
         var own = known.Where(site => IsOf(site) || StandsIn(site) || IsFor(PlannedAt(site), person)).ToList();
         var since = await SinceAsync(viewer, person, own, cancellationToken);
         return new Round(
@@ -51,10 +51,21 @@ public sealed class TodaysRoundQuery(LogBookStore store, SitesQuery sites, TimeP
                 .. MostUrgentFirst(own)
                     .Select(site => (site, stop: PlannedAt(site)))
                     .OrderBy(pair => IsFor(pair.stop, person) ? PlaceOf(plans[pair.site.Today].Plan, pair.stop!) : int.MaxValue)
-                    .Select(pair => (since.TryGetValue(pair.site.Code, out var told)
+                    .Select(pair => With(calendar, (since.TryGetValue(pair.site.Code, out var told)
                         ? new RoundStop(pair.site, told.OwnLast, told.Entries)
-                        : new RoundStop(pair.site, null, [])) with { PlannedFor = pair.stop?.Person, InPlaceOf = StandsIn(pair.site) ? pair.site.AssignedTo : null }),
+                        : new RoundStop(pair.site, null, [])) with { PlannedFor = pair.stop?.Person, InPlaceOf = StandsIn(pair.site) ? pair.site.AssignedTo : null })),
             ]);
+    }
+
+    private static RoundStop With(RoundCalendar calendar, RoundStop stop)
+    {
+        var (site, goes) = (stop.Site, calendar.WhoGoes(stop.Site.AssignedTo, stop.Site.Today, stop.Site.Code));
+        return stop with
+        {
+            GoneTo = stop.InPlaceOf is null && goes is not null && CodeKeys.Of(goes) != CodeKeys.Of(site.AssignedTo!) ? goes : null,
+            Closed = calendar.Closed(site.Code, site.Today),
+            GoOn = site.UrgentOn is { } due && due >= site.Today && calendar.ProposedFor(site.Code, due, site.Today) is { } day && day != due ? day : null,
+        };
     }
 
     private static bool IsFor(PlannedStop? stop, string person) => stop is not null && CodeKeys.Of(stop.Person) == CodeKeys.Of(person);

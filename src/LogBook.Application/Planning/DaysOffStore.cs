@@ -9,7 +9,7 @@ using Microsoft.EntityFrameworkCore;
 
 namespace LogBook.Application.Planning;
 
-/// <summary>Leave of people, and days on which the firm or a site is closed.</summary>
+/// <summary>Leave of people, days on which the firm or a site is closed, and sites that go to a colleague for some days.</summary>
 /// <remarks>
 /// Kept among the set-up records for their version and audit, but no set-up: a change makes nothing due and is not part of an export. Everybody
 /// of the firm sees them and enters the own leave; who reviews enters all. Days that are over stay as they were.
@@ -101,6 +101,11 @@ public sealed class DaysOffStore(LogBookStore store, SetUpStore setUp, TimeProvi
             return new SaveOutcome.NotAllowed();
         }
 
+        if (IsOver(off))
+        {
+            return new SaveOutcome.Invalid([new Issue("to", "days-over", PlanTexts.DaysAreOver.In(viewer.Language))]);
+        }
+
         var key = CodeKeys.Of(off.Key);
         return await store.WriteAsync<SaveOutcome>(
             viewer,
@@ -131,19 +136,23 @@ public sealed class DaysOffStore(LogBookStore store, SetUpStore setUp, TimeProvi
     {
         Of = wanted.Kind switch
         {
-            DaysOffKind.Person => firm.People.GetValueOrDefault(wanted.Of ?? "")?.Code ?? wanted.Of,
+            DaysOffKind.Person or DaysOffKind.Lent => firm.People.GetValueOrDefault(wanted.Of ?? "")?.Code ?? wanted.Of,
             DaysOffKind.Site => firm.Sites.GetValueOrDefault(wanted.Of ?? "")?.Code ?? wanted.Of,
             _ => null,
         },
-        StandIn = wanted.Kind != DaysOffKind.Person || string.IsNullOrWhiteSpace(wanted.StandIn) ? null : firm.People.GetValueOrDefault(wanted.StandIn)?.Code ?? wanted.StandIn,
+        StandIn = wanted.Kind is not (DaysOffKind.Person or DaysOffKind.Lent) || string.IsNullOrWhiteSpace(wanted.StandIn) ? null : firm.People.GetValueOrDefault(wanted.StandIn)?.Code ?? wanted.StandIn,
+        Sites = wanted.Kind == DaysOffKind.Lent ? [.. wanted.Sites.Select(site => firm.Sites.GetValueOrDefault(site)?.Code ?? site).Distinct(StringComparer.OrdinalIgnoreCase).Order(StringComparer.OrdinalIgnoreCase)] : [],
         Note = string.IsNullOrWhiteSpace(wanted.Note) ? null : wanted.Note.Trim(),
     };
 
-    private static List<Issue> Check(Viewer viewer, DaysOff off, FirmSetUp firm)
+    // Somewhere it is still yesterday; a day before that is over everywhere.
+    private bool IsOver(DaysOff off) => off.To < DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime).AddDays(-1);
+
+    private List<Issue> Check(Viewer viewer, DaysOff off, FirmSetUp firm)
     {
         var issues = new List<Issue>();
         void Add(string path, string code, string message) => issues.Add(new Issue(path, code, message));
-        if (off.Kind == DaysOffKind.Person && !PlanStore.Goes(firm.People.GetValueOrDefault(off.Of ?? "")))
+        if (off.Kind is DaysOffKind.Person or DaysOffKind.Lent && !PlanStore.Goes(firm.People.GetValueOrDefault(off.Of ?? "")))
         {
             Add("of", "person-unknown", PlanTexts.PersonUnknown.In(viewer.Language, off.Of ?? "–"));
         }
@@ -161,10 +170,29 @@ public sealed class DaysOffStore(LogBookStore store, SetUpStore setUp, TimeProvi
         {
             Add("to", "too-long", PlanTexts.TooLong.In(viewer.Language, DaysOff.MostDays));
         }
+        else if (IsOver(off))
+        {
+            Add("to", "days-over", PlanTexts.DaysAreOver.In(viewer.Language));
+        }
 
         if (off.StandIn is { } standIn && (!PlanStore.Goes(firm.People.GetValueOrDefault(standIn)) || CodeKeys.Of(standIn) == CodeKeys.Of(off.Of ?? "")))
         {
             Add("standIn", "person-unknown", PlanTexts.NobodyStandsIn.In(viewer.Language, standIn));
+        }
+
+        if (off.Kind == DaysOffKind.Lent && off.StandIn is null)
+        {
+            Add("standIn", "person-unknown", PlanTexts.NobodyStandsIn.In(viewer.Language, "–"));
+        }
+
+        foreach (var site in off.Sites.Where(site => !firm.Sites.ContainsKey(site)))
+        {
+            Add("sites", "site-unknown", PlanTexts.SiteUnknown.In(viewer.Language, site));
+        }
+
+        if (off.Reason is { } reason && !DaysOff.ReasonsOf(off.Kind).Contains(reason))
+        {
+            Add("reason", "not-of-kind", PlanTexts.OtherReason.In(viewer.Language));
         }
 
         if (off.Note is { Length: > LongestNote })

@@ -61,7 +61,7 @@ public sealed class PlanQuery(LogBookStore store, SitesQuery sites, SetUpStore s
                 }),
             ],
             [
-                .. all.Where(site => !planned.Contains(site.Code) && (own is null || CodeKeys.Of(site.AssignedTo ?? "") == CodeKeys.Of(own) || CodeKeys.Of(calendar.WhoGoes(site.AssignedTo, site.Today) ?? "") == CodeKeys.Of(own)))
+                .. all.Where(site => !planned.Contains(site.Code) && (own is null || CodeKeys.Of(site.AssignedTo ?? "") == CodeKeys.Of(own) || CodeKeys.Of(calendar.WhoGoes(site.AssignedTo, site.Today, site.Code) ?? "") == CodeKeys.Of(own)))
                     .OrderBy(site => site.UrgentInDays ?? int.MaxValue).ThenByDescending(site => site.Open.Act).ThenBy(site => site.Code, StringComparer.OrdinalIgnoreCase),
             ],
             WhoMayGo(firm),

@@ -17,7 +17,7 @@ public sealed record PlanView(
     public bool Goes(string? person) => People.Any(known => known.Code.Equals(person, StringComparison.OrdinalIgnoreCase));
 
     /// <summary>Who goes to a site on a day if nobody says otherwise; null where somebody has to be found.</summary>
-    public string? WhoGoes(SiteDueRow site, DateOnly day) => Calendar.WhoGoes(site.AssignedTo, day) is { } person && Goes(person) ? person : null;
+    public string? WhoGoes(SiteDueRow site, DateOnly day) => Calendar.WhoGoes(site.AssignedTo, day, site.Code) is { } person && Goes(person) ? person : null;
 
     /// <summary>Day for which a site is proposed; null where it has no clock or is closed for longer than anybody plans.</summary>
     public DateOnly? ProposedFor(SiteDueRow site) => site.UrgentOn is { } due ? Calendar.ProposedFor(site.Code, due, site.Today) : null;

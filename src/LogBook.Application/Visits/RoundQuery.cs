@@ -41,7 +41,10 @@ public sealed class RoundQuery(LogBookStore store, SetUpStore setUp, TimeProvide
 
                     // And the sites of those in whose place somebody goes.
                     List<string> people = [CodeKeys.Of(person), .. Enumerable.Range(-1, 3).SelectMany(days => calendar.StandsInFor(person, today.AddDays(days))).Select(CodeKeys.Of)];
-                    return await db.Sites.Where(site => site.RetiredAt == null && ((site.AssignedTo != null && people.Contains(site.AssignedTo)) || planned.Contains(site.CodeKey))).Select(site => site.Code).ToListAsync(cancellationToken);
+                    return (await db.Sites.Where(site => site.RetiredAt == null && ((site.AssignedTo != null && people.Contains(site.AssignedTo)) || planned.Contains(site.CodeKey))).Select(site => new { site.Code, site.CodeKey, site.AssignedTo }).ToListAsync(cancellationToken))
+                        .Where(site => planned.Contains(site.CodeKey) || site.AssignedTo == people[0]
+                            || Enumerable.Range(-1, 3).Any(days => CodeKeys.Of(calendar.WhoGoes(site.AssignedTo, today.AddDays(days), site.Code) ?? "") == people[0]))
+                        .Select(site => site.Code).ToList();
                 },
                 cancellationToken);
             sites = own.Count == 0 ? sites : [.. sites.Where(site => own.Contains(site.Code, StringComparer.OrdinalIgnoreCase))];

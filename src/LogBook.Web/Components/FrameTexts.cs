@@ -11,6 +11,7 @@ public static class FrameTexts
 
     public static readonly Text Sections = new("Sections", "Secciones", "Seções");
 
+    public static readonly Text Leave = new("Leave", "Ausencias", "Ausências");
     public static readonly Text Plan = new("Plan", "Plan", "Plano");
     public static readonly Text TodaysRound = new("Today's round", "Ronda de hoy", "Ronda de hoje");
 

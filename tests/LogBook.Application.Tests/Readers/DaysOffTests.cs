@@ -36,6 +36,77 @@ public sealed class DaysOffTests
     }
 
     [Fact]
+    public async Task Lent_ChosenSites_AreOnTheColleaguesRoundAndTablet_AndGoBackByThemselves()
+    {
+        await using var firm = await FirmAsync("YAF-1", "NUR-1", "GRO-1");
+        var today = Today(firm);
+        var lent = new DaysOff(DaysOffKind.Lent, "rya", today, today.AddDays(6)) { StandIn = "pum", Sites = ["yaf-1", "GRO-1"] };
+        Assert.IsType<SaveOutcome.NotAllowed>(await Store(firm).SaveAsync(ReadingFirm.Technician, lent, 0));
+        Assert.Equal(["standIn"], Assert.IsType<SaveOutcome.Invalid>(await Store(firm).SaveAsync(ReadingFirm.Supervisor, lent with { StandIn = null }, 0)).Issues.Select(issue => issue.Path));
+        Assert.Equal(["sites"], Assert.IsType<SaveOutcome.Invalid>(await Store(firm).SaveAsync(ReadingFirm.Supervisor, lent with { Sites = ["ZZZ-9"] }, 0)).Issues.Select(issue => issue.Path));
+
+        Assert.IsType<SaveOutcome.Saved>(await Store(firm).SaveAsync(ReadingFirm.Supervisor, lent, 0));
+
+        Assert.Equal(["GRO-1", "YAF-1"], (await RoundOfAsync(firm, Umber)).Stops.Select(stop => stop.Site.Code).Order(StringComparer.Ordinal));
+        Assert.Equal(["GRO-1", "YAF-1"], (await new RoundQuery(firm.Store, SetUp(firm), firm.Clock).DocumentAsync(Umber)).Sites.Select(site => site.Code).Order(StringComparer.Ordinal));
+        Assert.Equal(
+            [("GRO-1", "PUM"), ("NUR-1", null), ("YAF-1", "PUM")],
+            (await RoundOfAsync(firm, ReadingFirm.Technician)).Stops.Select(stop => (stop.Site.Code, stop.GoneTo)).OrderBy(stop => stop.Code, StringComparer.Ordinal));
+        Assert.Equal("GRO-1 RYA, NUR-1 RYA, YAF-1 RYA", await AssignedOfAsync(firm));
+
+        firm.Clock.Advance(TimeSpan.FromDays(8));
+        Assert.Empty((await RoundOfAsync(firm, Umber)).Stops);
+        Assert.All((await RoundOfAsync(firm, ReadingFirm.Technician)).Stops, stop => Assert.Null(stop.GoneTo));
+    }
+
+    [Fact]
+    [Trait("goal", "P2")]
+    public async Task Pages_ManySites_TakeNoMoreStatements()
+    {
+        async Task<(int Plan, int Round, int Leave)> CountAsync(int sites)
+        {
+            var codes = Enumerable.Range(1, sites).Select(number => $"YAF-{number}").ToArray();
+            await using var firm = await FirmAsync(codes);
+            var today = Today(firm);
+            await Store(firm).SaveAsync(ReadingFirm.Supervisor, Leave("RYA", today, today, "PUM"), 0);
+            foreach (var code in codes)
+            {
+                await Store(firm).SaveAsync(ReadingFirm.Supervisor, new DaysOff(DaysOffKind.Site, code, today.AddDays(1), today.AddDays(2)), 0);
+            }
+
+            var (query, days) = (Query(firm), Store(firm));
+            Assert.Equal(sites, (await RoundOfAsync(firm, Umber)).Stops.Count);
+            await query.OfAsync(ReadingFirm.Supervisor, null, 7);
+            return (
+                await firm.CountAsync(() => query.OfAsync(ReadingFirm.Supervisor, null, 7)),
+                await firm.CountAsync(() => RoundOfAsync(firm, Umber)),
+                await firm.CountAsync(() => days.ListAsync(ReadingFirm.Supervisor, today)));
+        }
+
+        var few = await CountAsync(2);
+        Assert.Equal(few, await CountAsync(20));
+        Assert.True(few is { Plan: > 0 and <= 9, Round: > 0 and <= 8, Leave: 1 }, few.ToString());
+    }
+
+    [Fact]
+    public async Task Save_OverOrOfAnotherKindsReason_IsRefused()
+    {
+        await using var firm = await FirmAsync("YAF-1");
+        var today = Today(firm);
+        Task<SaveOutcome> SaveAsync(DaysOff off) => Store(firm).SaveAsync(ReadingFirm.Supervisor, off, 0);
+
+        Assert.Equal("reason", Assert.Single(Assert.IsType<SaveOutcome.Invalid>(await SaveAsync(Leave("RYA", today, today) with { Reason = OffReason.PlantShut })).Issues).Path);
+        Assert.Equal("to", Assert.Single(Assert.IsType<SaveOutcome.Invalid>(await SaveAsync(Leave("RYA", today.AddDays(-9), today.AddDays(-3)))).Issues).Path);
+        Assert.IsType<SaveOutcome.Saved>(await SaveAsync(Leave("RYA", today, today) with { Reason = OffReason.Course }));
+        var kept = Assert.Single(await Store(firm).ListAsync(ReadingFirm.Supervisor, today));
+        Assert.Equal(OffReason.Course, kept.Off.Reason);
+
+        firm.Clock.Advance(TimeSpan.FromDays(4));
+        Assert.IsType<SaveOutcome.Invalid>(await Store(firm).TakeBackAsync(ReadingFirm.Supervisor, kept.Off, kept.Version));
+        Assert.Single(await Store(firm).ListAsync(ReadingFirm.Supervisor, today));
+    }
+
+    [Fact]
     public async Task Save_ChangeAndTakeBack_AreAudited_AndAnOldVersionIsRefused()
     {
         await using var firm = await FirmAsync("YAF-1");

@@ -25,10 +25,12 @@ public sealed class LeavePagesTests
         page.Find("#leave-from").Change(today.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture));
         page.Find("#leave-to").Change(today.AddDays(2).ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture));
         page.Find("#leave-stand-in").Change("PUM");
+        page.Find("#leave-reason").Change("Course");
         await page.Find("form.confirm").SubmitAsync();
 
         page.WaitForAssertion(() => Assert.StartsWith("Kept: R. Yaffle", page.Find("#leave-said").TextContent, StringComparison.Ordinal));
         Assert.Contains("P. Umber stands in", page.Find(".plan-open li").TextContent, StringComparison.Ordinal);
+        Assert.Contains("course", page.Find(".plan-open li").TextContent, StringComparison.Ordinal);
         Assert.Equal("", page.Find("#leave-from").GetAttribute("value") ?? "");
 
         // The visit that was planned before needs somebody; the other site's is planned for who stands in.
@@ -37,6 +39,14 @@ public sealed class LeavePagesTests
         Assert.Contains("PUM goes instead of RYA", plan.Find(".plan-open").TextContent, StringComparison.Ordinal);
         await plan.Find(".plan-open .button").ClickAsync(new());
         plan.WaitForAssertion(() => Assert.StartsWith("NUR-1 is planned for P. Umber", plan.Find(".plan-said").TextContent, StringComparison.Ordinal));
+
+        // One tap hands what needs somebody to who stands in.
+        var hand = plan.Find(".plan-person .button.main");
+        Assert.StartsWith("Hand this day to P. Umber", hand.TextContent, StringComparison.Ordinal);
+        await hand.ClickAsync(new());
+        plan.WaitForAssertion(() => Assert.Single(plan.FindAll(".plan-person")));
+        Assert.DoesNotContain("needs somebody", plan.Find(".plan-person").TextContent, StringComparison.Ordinal);
+        Assert.Empty(plan.FindAll(".plan-person .button.main"));
 
         await page.FindAll(".plan-acts .button")[1].ClickAsync(new());
         page.WaitForAssertion(() => Assert.StartsWith("Taken back: R. Yaffle", page.Find("#leave-said").TextContent, StringComparison.Ordinal));
@@ -99,20 +109,64 @@ public sealed class LeavePagesTests
     {
         await using var pages = await ReadPages.ForAsync(PersonRole.Supervisor, fill: FillAsync);
         var page = pages.Render<PatchPage>(LeaveLinks.PatchOf("RYA"));
-        Assert.StartsWith("2 of 2 sites, 66 min", page.Find(".list-count").TextContent, StringComparison.Ordinal);
+        Assert.StartsWith("Chosen: 2 of 2, 66 min", page.Find(".list-count").TextContent, StringComparison.Ordinal);
 
         page.FindAll("input[type=checkbox]")[0].Change(false);
-        Assert.StartsWith("1 of 2 sites, 33 min", page.Find(".list-count").TextContent, StringComparison.Ordinal);
+        Assert.StartsWith("Chosen: 1 of 2, 33 min", page.Find(".list-count").TextContent, StringComparison.Ordinal);
         await page.Find("#patch-go").ClickAsync(new());
         Assert.Equal("Choose who takes them over.", page.Find("#patch-said").TextContent);
         page.Find("#patch-to").Change("PUM");
         await page.Find("#patch-go").ClickAsync(new());
 
-        page.WaitForAssertion(() => Assert.Equal("1 sites are now on the round of P. Umber.", page.Find("#patch-said").TextContent));
+        page.WaitForAssertion(() => Assert.Equal("Now on the round of P. Umber: NUR-1.", page.Find("#patch-said").TextContent));
         Assert.Single(page.FindAll("input[type=checkbox]"));
         await page.Find("#patch-back").ClickAsync(new());
         page.WaitForAssertion(() => Assert.Equal(2, page.FindAll("input[type=checkbox]").Count));
         Assert.Empty(page.FindAll("#patch-back"));
+    }
+
+    [Fact]
+    public async Task Patch_ForSomeDays_IsLentAndTakenBack()
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Supervisor, fill: FillAsync);
+        var today = Today(pages.Firm);
+        var page = pages.Render<PatchPage>(LeaveLinks.PatchOf("RYA"));
+        page.Find("#patch-to").Change("PUM");
+        page.Find("#patch-span").Change("days");
+        await page.Find("#patch-go").ClickAsync(new());
+        Assert.Equal("First and last day are needed.", page.Find("#patch-said").TextContent);
+
+        page.Find("#patch-first").Change(today.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture));
+        page.Find("#patch-last").Change(today.AddDays(4).ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture));
+        page.FindAll("input[type=checkbox]")[0].Change(false);
+        await page.Find("#patch-go").ClickAsync(new());
+
+        page.WaitForAssertion(() => Assert.EndsWith("then back by itself: NUR-1.", page.Find("#patch-said").TextContent, StringComparison.Ordinal));
+        Assert.Equal(2, page.FindAll("input[type=checkbox]").Count);
+        var kept = Assert.Single(await Days(pages.Firm).ListAsync(ReadingFirm.Supervisor, today));
+        Assert.Equal((DaysOffKind.Lent, "RYA", "PUM", 1), (kept.Off.Kind, kept.Off.Of, kept.Off.StandIn, kept.Off.Sites.Count));
+        Assert.Contains("go to P. Umber", pages.Render<LeavePage>(LeaveLinks.Leave).Find(".plan-open li").TextContent, StringComparison.Ordinal);
+
+        await page.Find("#patch-not-lent").ClickAsync(new());
+        page.WaitForAssertion(() => Assert.Equal("They stay with R. Yaffle.", page.Find("#patch-said").TextContent));
+        Assert.Empty(await Days(pages.Firm).ListAsync(ReadingFirm.Supervisor, today));
+    }
+
+    [Fact]
+    public async Task Round_ClosedToday_SaysWhyAndWhenItOpens()
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Technician, fill: async firm =>
+        {
+            await FillAsync(firm);
+            var today = Today(firm);
+            await Days(firm).SaveAsync(ReadingFirm.Supervisor, new DaysOff(DaysOffKind.Site, "YAF-1", today, today.AddDays(1)) { Reason = OffReason.PlantShut }, 0);
+            return null;
+        });
+
+        var stops = pages.Render<RoundPage>("/").FindAll(".stop");
+
+        Assert.Contains("closed today: plant shut", stops.Single(one => one.TextContent.Contains("YAF-1", StringComparison.Ordinal)).TextContent, StringComparison.Ordinal);
+        Assert.DoesNotContain("closed today", stops.Single(one => one.TextContent.Contains("NUR-1", StringComparison.Ordinal)).TextContent, StringComparison.Ordinal);
     }
 
     private static async Task<int?> FillAsync(ReadingFirm firm)

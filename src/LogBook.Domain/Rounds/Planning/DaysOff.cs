@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace LogBook.Domain.Rounds.Planning;
 
-/// <summary>Days on which a person is away, or on which the firm or a site is closed.</summary>
+/// <summary>Days on which a person is away, on which the firm or a site is closed, or on which a person's sites go to a colleague.</summary>
 /// <param name="Kind">Who or what is off.</param>
 /// <param name="Of">Code of the person or site; null for the firm.</param>
 /// <param name="From">First day.</param>
@@ -15,11 +15,28 @@ public sealed record DaysOff(DaysOffKind Kind, string? Of, DateOnly From, DateOn
     /// <summary>Who goes instead of a person; null where nobody is named.</summary>
     public string? StandIn { get; init; }
 
+    /// <summary>Sites that go to a colleague; empty for all of the person. Used by <see cref="DaysOffKind.Lent"/> only.</summary>
+    public IReadOnlyList<string> Sites { get; init => field = value ?? []; } = [];
+
+    /// <summary>Why; null where nobody said it.</summary>
+    public OffReason? Reason { get; init; }
+
     /// <summary>A word on it, without anything about somebody's health; null for none.</summary>
     public string? Note { get; init; }
 
-    /// <summary>Names it among all of them: one span of a person or a place begins on a day.</summary>
-    public string Key => string.Create(CultureInfo.InvariantCulture, $"{Kind.ToString().ToLowerInvariant()}/{Of}/{From:yyyy-MM-dd}");
+    /// <summary>Names it among all of them: one span of a person or a place begins on a day; of lent sites, one for each colleague.</summary>
+    public string Key => string.Create(CultureInfo.InvariantCulture, $"{Kind.ToString().ToLowerInvariant()}/{Of}/{(Kind == DaysOffKind.Lent ? StandIn + "/" : "")}{From:yyyy-MM-dd}");
+
+    /// <summary>Reasons that a kind can have.</summary>
+    /// <param name="kind">The kind.</param>
+    /// <returns>In the order in which they are offered; none for lent sites.</returns>
+    public static IReadOnlyList<OffReason> ReasonsOf(DaysOffKind kind) => kind switch
+    {
+        DaysOffKind.Person => [OffReason.Leave, OffReason.Course, OffReason.OtherWork],
+        DaysOffKind.Firm => [OffReason.PublicHoliday, OffReason.FirmShut],
+        DaysOffKind.Site => [OffReason.PlantShut, OffReason.NoAccess],
+        _ => [],
+    };
 
     /// <summary>Whether a day is among them.</summary>
     /// <param name="day">The day.</param>

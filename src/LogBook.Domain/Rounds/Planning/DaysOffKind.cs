@@ -3,7 +3,7 @@ namespace LogBook.Domain.Rounds.Planning;
 /// <summary>Who or what is off on some days.</summary>
 public enum DaysOffKind
 {
-    /// <summary>A person is away: leave, illness, a course. The reason is nobody's concern.</summary>
+    /// <summary>A person is away.</summary>
     Person,
 
     /// <summary>Nobody of the firm works: a public holiday, the days between the years.</summary>
@@ -11,4 +11,7 @@ public enum DaysOffKind
 
     /// <summary>A site cannot be visited: shut for works, nobody there to open.</summary>
     Site,
+
+    /// <summary>Some or all sites of a person go to a colleague for some days, though the person is there.</summary>
+    Lent,
 }

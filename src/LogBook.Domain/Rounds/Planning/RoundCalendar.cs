@@ -14,6 +14,7 @@ public sealed class RoundCalendar(IEnumerable<DaysOff> all)
     private const int FarthestDays = 2 * DaysOff.MostDays;
 
     private readonly ILookup<string, DaysOff> _people = Of(all, DaysOffKind.Person);
+    private readonly ILookup<string, DaysOff> _lent = Of(all, DaysOffKind.Lent);
     private readonly ILookup<string, DaysOff> _sites = Of(all, DaysOffKind.Site);
     private readonly List<DaysOff> _firm = [.. all.Where(off => off.Kind == DaysOffKind.Firm)];
 
@@ -34,29 +35,32 @@ public sealed class RoundCalendar(IEnumerable<DaysOff> all)
     /// <param name="day">The day.</param>
     public DaysOff? Away(string person, DateOnly day) => _people[person].FirstOrDefault(off => off.Holds(day));
 
-    /// <summary>Who goes on a day where a person would: the person, or who stands in.</summary>
+    /// <summary>Sites of a person that go to a colleague on a day though the person is there; null where they do not.</summary>
+    /// <param name="person">Code of the site's own technician.</param>
+    /// <param name="site">Code of the site.</param>
+    /// <param name="day">The day.</param>
+    /// <returns>What was handed over last, where two spans hold the site.</returns>
+    public DaysOff? Lent(string person, string site, DateOnly day) =>
+        _lent[person].LastOrDefault(off => off.Holds(day) && (off.Sites.Count == 0 || off.Sites.Contains(site, Codes)));
+
+    /// <summary>Who goes on a day where a person would: the person, the colleague to whom the site is lent, or who stands in.</summary>
     /// <param name="person">Code of the site's own technician; null where it has none.</param>
     /// <param name="day">The day.</param>
-    /// <returns>Code; null where the person is away and nobody who is there stands in.</returns>
-    public string? WhoGoes(string? person, DateOnly day)
-    {
-        // Who stands in may be away too, and name somebody again; round in a circle nobody goes.
-        var asked = new HashSet<string>(Codes);
-        var goes = person;
-        while (goes is not null && Away(goes, day) is { } away)
-        {
-            goes = asked.Add(goes) ? away.StandIn : null;
-        }
+    /// <param name="site">Code of the site; null where no single site is meant, so that nothing lent counts.</param>
+    /// <returns>Code; null where whoever would go is away and nobody who is there stands in.</returns>
+    public string? WhoGoes(string? person, DateOnly day, string? site = null) =>
+        Present(person is not null && site is not null && Lent(person, site, day) is { } lent ? lent.StandIn : person, day);
 
-        return goes;
-    }
-
-    /// <summary>People in whose place somebody goes on a day.</summary>
+    /// <summary>People some or all of whose sites somebody goes to on a day.</summary>
     /// <param name="person">Code of who stands in.</param>
     /// <param name="day">The day.</param>
-    /// <returns>Codes of those who are away.</returns>
+    /// <returns>Codes of those who are away, or whose sites are lent; which sites, <see cref="WhoGoes"/> tells.</returns>
     public IReadOnlyList<string> StandsInFor(string person, DateOnly day) =>
-        [.. _people.Select(group => group.Key).Where(other => !Codes.Equals(other, person) && Codes.Equals(WhoGoes(other, day), person) && Away(other, day) is not null)];
+    [
+        .. _people.Select(group => group.Key).Where(other => Away(other, day) is not null && Codes.Equals(Present(other, day), person))
+            .Concat(_lent.SelectMany(group => group).Where(off => off.Holds(day) && Codes.Equals(Present(off.StandIn, day), person)).Select(off => off.Of!))
+            .Where(other => !Codes.Equals(other, person)).Distinct(Codes),
+    ];
 
     /// <summary>Day for which a visit is proposed: the last open day up to the due day, from today on; else the next open one.</summary>
     /// <param name="site">Code of the site.</param>
@@ -83,6 +87,19 @@ public sealed class RoundCalendar(IEnumerable<DaysOff> all)
         }
 
         return null;
+    }
+
+    // Who stands in may be away too, and name somebody again; round in a circle nobody goes.
+    private string? Present(string? person, DateOnly day)
+    {
+        var asked = new HashSet<string>(Codes);
+        var goes = person;
+        while (goes is not null && Away(goes, day) is { } away)
+        {
+            goes = asked.Add(goes) ? away.StandIn : null;
+        }
+
+        return goes;
     }
 
     private static ILookup<string, DaysOff> Of(IEnumerable<DaysOff> all, DaysOffKind kind) =>

@@ -27,6 +27,7 @@ public static class NavigationEntries
         new("/review", ReviewPageTexts.Title, false, Keepers),
         new("/clocks", FrameTexts.Clocks, false, Firm),
         new("/shelf", FrameTexts.Shelf, false, Firm),
+        new("/round/leave", FrameTexts.Leave, false, Firm),
         new("/setup", FrameTexts.SetUp, false, Keepers),
         new("/mail", FrameTexts.Mail, false, Keepers),
         new("/people", FrameTexts.People, false, [PersonRole.Administrator]),

@@ -53,6 +53,46 @@ public sealed class RoundCalendarTests
     }
 
     [Fact]
+    public void WhoGoes_LentSites_GoToTheColleagueForTheirDaysOnly()
+    {
+        var calendar = new RoundCalendar(
+        [
+            Off(DaysOffKind.Lent, "RYA", 0, 2, "PUM") with { Sites = ["YAF-1"] }, Off(DaysOffKind.Person, "PUM", 1, 1, "IWE"), Off(DaysOffKind.Lent, "JSN", 0, 0, "PUM"),
+        ]);
+
+        Assert.Equal(["PUM", "IWE", "PUM", "RYA"], Enumerable.Range(0, 4).Select(day => calendar.WhoGoes("RYA", Monday.AddDays(day), "yaf-1")));
+        Assert.Equal("RYA", calendar.WhoGoes("RYA", Monday, "NUR-1"));
+        Assert.Equal("RYA", calendar.WhoGoes("RYA", Monday));
+        Assert.Equal("PUM", calendar.WhoGoes("JSN", Monday, "GRO-1"));
+        Assert.Equal(["JSN", "RYA"], calendar.StandsInFor("PUM", Monday).Order(StringComparer.Ordinal));
+        Assert.Equal(["PUM", "RYA"], calendar.StandsInFor("IWE", Monday.AddDays(1)).Order(StringComparer.Ordinal));
+        Assert.Empty(calendar.StandsInFor("PUM", Monday.AddDays(3)));
+    }
+
+    // Whoever goes is there, and is told so: nobody's site is with a colleague whose round does not ask for it.
+    [Fact]
+    public void WhoGoes_AnyCalendar_IsSomebodyWhoIsThere_AndKnowsIt() =>
+        Gen.Select(Gen.Int[0, 1], Gen.Int[0, 3], Gen.Int[0, 4], Gen.Int[0, 6], Gen.Int[0, 4]).List[0, 10].Sample(spans =>
+        {
+            string[] people = ["RYA", "PUM", "IWE", "JSN"];
+            var calendar = new RoundCalendar(spans.Select(span => Off(span.Item1 == 0 ? DaysOffKind.Person : DaysOffKind.Lent, people[span.Item2], span.Item4, span.Item4 + span.Item5, span.Item3 == 4 ? null : people[span.Item3])));
+
+            foreach (var (person, days) in people.SelectMany(person => Enumerable.Range(0, 11).Select(days => (person, days))))
+            {
+                var day = Monday.AddDays(days);
+                if (calendar.WhoGoes(person, day, "YAF-1") is { } goes)
+                {
+                    Assert.Null(calendar.Away(goes, day));
+                    Assert.True(goes == person || calendar.StandsInFor(goes, day).Contains(person));
+                }
+                else
+                {
+                    Assert.True(calendar.Away(person, day) is not null || calendar.Lent(person, "YAF-1", day) is not null);
+                }
+            }
+        });
+
+    [Fact]
     public void Closed_FirmsDaysHoldForEverySite()
     {
         var calendar = new RoundCalendar([Off(DaysOffKind.Firm, null, 4, 4) with { Note = "Christmas Day" }]);

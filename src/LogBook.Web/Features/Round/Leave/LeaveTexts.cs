@@ -32,6 +32,13 @@ public static class LeaveTexts
     public static readonly Text Last = new("Last day", "Último día", "Último dia");
     public static readonly Text StandIn = new("Who stands in", "Quién sustituye", "Quem substitui");
     public static readonly Text NobodyYet = new("nobody yet", "nadie todavía", "ninguém ainda");
+    public static readonly Text Reason = new("Reason", "Motivo", "Motivo");
+    public static readonly Text ReasonUnsaid = new("not said", "sin indicar", "não informado");
+    public static readonly Text LentOf = new("Sites of {0}", "Sitios de {0}", "Locais de {0}");
+    public static readonly Text LentAll = new("all go to {0}", "todos pasan a {0}", "todos passam a {0}");
+    public static readonly Text LentSome = new("{0} go to {1}", "{0} pasan a {1}", "{0} passam a {1}");
+    public static readonly Text HandTo = new("Hand this day to {0}", "Pasar este día a {0}", "Passar este dia a {0}");
+    public static readonly Text ClosedToday = new("closed today", "cerrado hoy", "fechado hoje");
     public static readonly Text Note = new("Note, nothing about anybody's health", "Nota, nada sobre la salud de nadie", "Nota, nada sobre a saúde de ninguém");
     public static readonly Text Save = new("Save", "Guardar", "Salvar");
     public static readonly Text Cancel = new("Cancel", "Cancelar", "Cancelar");
@@ -54,19 +61,24 @@ public static class LeaveTexts
 
     public static readonly Text PatchTitle = new("Hand a patch over", "Pasar una zona", "Passar uma área");
     public static readonly Text PatchIntro = new(
-        "For good: the own technician of each chosen site changes in its set-up. For some days only, enter leave with who stands in: that gives itself back.",
-        "Para siempre: el técnico propio de cada sitio elegido cambia en su ficha. Para unos días, anote una ausencia con quien sustituye: se devuelve sola.",
-        "Para sempre: o técnico próprio de cada local escolhido muda no cadastro. Para alguns dias, anote uma ausência com quem substitui: volta sozinha.");
+        "For good, the own technician of each chosen site changes in its set-up. For some days, the sites stand on the colleague's round and go back by themselves. Whoever is away needs nothing of this: enter leave with who stands in.",
+        "Para siempre: el técnico propio de cada sitio elegido cambia en su ficha. Para unos días: los sitios están en la ronda del compañero y vuelven solos. Quien está ausente no necesita esto: anote una ausencia con quien sustituye.",
+        "Para sempre: o técnico próprio de cada local escolhido muda no cadastro. Para alguns dias: os locais ficam na ronda do colega e voltam sozinhos. Quem está ausente não precisa disto: anote uma ausência com quem substitui.");
+    public static readonly Text PatchSpan = new("For how long", "Por cuánto tiempo", "Por quanto tempo");
+    public static readonly Text PatchForGood = new("for good", "para siempre", "para sempre");
+    public static readonly Text PatchForDays = new("for some days", "para unos días", "para alguns dias");
+    public static readonly Text PatchLent = new("On the round of {1} from {2} to {3}, then back by itself: {0}.", "En la ronda de {1} del {2} al {3}, después de vuelta sola: {0}.", "Na ronda de {1} de {2} a {3}, depois de volta sozinha: {0}.");
+    public static readonly Text PatchNotLent = new("They stay with {0}.", "Se quedan con {0}.", "Ficam com {0}.");
     public static readonly Text PatchFrom = new("Sites of", "Sitios de", "Locais de");
     public static readonly Text PatchTo = new("go to", "pasan a", "passam a");
     public static readonly Text PatchNobody = new("nobody", "nadie", "ninguém");
     public static readonly Text PatchEmpty = new("No site stands on this round", "Ningún sitio está en esta ronda", "Nenhum local está nesta ronda");
-    public static readonly Text PatchCount = new("{0} of {1} sites, {2} min on site a round", "{0} de {1} sitios, {2} min en sitio por ronda", "{0} de {1} locais, {2} min no local por ronda");
+    public static readonly Text PatchCount = new("Chosen: {0} of {1}, {2} min on site a round", "Elegidos: {0} de {1}, {2} min en sitio por ronda", "Escolhidos: {0} de {1}, {2} min no local por ronda");
     public static readonly Text PatchAll = new("All", "Todos", "Todos");
     public static readonly Text PatchNone = new("None", "Ninguno", "Nenhum");
-    public static readonly Text PatchGo = new("Hand {0} sites to {1}", "Pasar {0} sitios a {1}", "Passar {0} locais a {1}");
+    public static readonly Text PatchGo = new("Hand over to {1}: {0}", "Pasar a {1}: {0}", "Passar a {1}: {0}");
     public static readonly Text PatchChoose = new("Choose who takes them over.", "Elija quién los recibe.", "Escolha quem os recebe.");
-    public static readonly Text PatchDone = new("{0} sites are now on the round of {1}.", "{0} sitios están ahora en la ronda de {1}.", "{0} locais estão agora na ronda de {1}.");
+    public static readonly Text PatchDone = new("Now on the round of {1}: {0}.", "Ahora en la ronda de {1}: {0}.", "Agora na ronda de {1}: {0}.");
     public static readonly Text PatchBack = new("Give them back to {0}", "Devolverlos a {0}", "Devolvê-los a {0}");
     public static readonly Text Left = new("{0}, {1}", "{0}, {1}", "{0}, {1}");
 
@@ -75,6 +87,19 @@ public static class LeaveTexts
     {
         DaysOffKind.Person => new Text("A person is away", "Una persona está ausente", "Uma pessoa está ausente"),
         DaysOffKind.Firm => new Text("The firm is closed", "La empresa está cerrada", "A empresa está fechada"),
+        DaysOffKind.Lent => new Text("Sites go to a colleague", "Sitios que pasan a un compañero", "Locais que passam a um colega"),
         _ => new Text("A site is closed", "Un sitio está cerrado", "Um local está fechado"),
+    };
+
+    /// <summary>Name of a reason.</summary>
+    public static Text NameOf(OffReason reason) => reason switch
+    {
+        OffReason.Leave => new Text("leave", "permiso o vacaciones", "licença ou férias"),
+        OffReason.Course => new Text("course", "curso", "curso"),
+        OffReason.OtherWork => new Text("other work", "otro trabajo", "outro trabalho"),
+        OffReason.PublicHoliday => new Text("public holiday", "día festivo", "feriado"),
+        OffReason.FirmShut => new Text("firm shut", "empresa cerrada", "empresa fechada"),
+        OffReason.PlantShut => new Text("plant shut", "planta parada", "planta parada"),
+        _ => new Text("no access", "sin acceso", "sem acesso"),
     };
 }
