@@ -64,7 +64,8 @@ internal static class Simulate
             var firm = new FirmSetUp(document);
             var chosen = document.Systems[index];
             var last = chosen.Programmes.Select((programme, i) => (programme, i)).MaxBy(p => p.programme.From);
-            var (result, missing) = LookAhead.Run(firm, firm.Sites[chosen.Site], chosen, last.programme, parsed.GetValue(from), parsed.GetValue(weeks), parsed.GetValue(load) / 100);
+            var standing = PartsOnDay.Of(chosen, parsed.GetValue(from) ?? last.programme.From);
+            var (result, missing) = LookAhead.Run(firm, firm.Sites[chosen.Site], standing, last.programme, parsed.GetValue(from), parsed.GetValue(weeks), parsed.GetValue(load) / 100);
             if (result is null)
             {
                 return Session.Refuse(missing.Select(issue => issue with { Path = PathOf(index, last.i, issue.Path) }));

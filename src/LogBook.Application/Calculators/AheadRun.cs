@@ -29,6 +29,6 @@ public sealed record AheadRun(Programme Programme, LookAheadResult? Result, IRea
             : programme with { MakeUp = (programme.MakeUp ?? new MakeUpWater()) with { ConductivityUsPerCm = makeUp.Estimate.Value } };
         var run = change is null ? asked : change.On(asked, view.Start.System);
         var (result, missing) = LookAhead.Run(view.Firm, view.Site, view.Start.System, run, view.From, weeks);
-        return new AheadRun(run, result, result is null ? [] : LookAheadFaults.Of(result, view.Firm, view.Site, view.Start.System, run), missing);
+        return new AheadRun(run, result, result is null ? [] : LookAheadFaults.Of(result, view.Firm, view.Site, view.Start.System, run, view.Today), missing);
     }
 }

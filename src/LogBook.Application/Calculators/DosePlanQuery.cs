@@ -35,6 +35,7 @@ public sealed class DosePlanQuery(LogBookStore store, SetUpStore setUp, TimeProv
             records.History.Site,
             firm,
             CalculatorStart.Of(records.History, records.Today),
+            records.Today,
             records.Today.AddDays(-(((int)records.Today.DayOfWeek + 6) % 7)),
             [.. records.Findings.Where(row => Doses.Contains(row.Key.Kind))]);
     }

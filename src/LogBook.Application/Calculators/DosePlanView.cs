@@ -11,6 +11,7 @@ namespace LogBook.Application.Calculators;
 /// <param name="Site">The site.</param>
 /// <param name="Firm">Set-up with products and labels.</param>
 /// <param name="Start">Numbers the calculations begin with.</param>
+/// <param name="Today">Today in the site's zone.</param>
 /// <param name="From">First day of the look-ahead: Monday of this week.</param>
 /// <param name="Findings">Open findings about doses, holds and labels.</param>
-public sealed record DosePlanView(SystemHeading Heading, Site Site, FirmSetUp Firm, CalculatorStart Start, DateOnly From, IReadOnlyList<AttentionRow> Findings);
+public sealed record DosePlanView(SystemHeading Heading, Site Site, FirmSetUp Firm, CalculatorStart Start, DateOnly Today, DateOnly From, IReadOnlyList<AttentionRow> Findings);

@@ -79,7 +79,7 @@ public sealed class SettingsQuery(LogBookStore store, SetUpStore setUp, TimeProv
             .Where(change => change.SystemAfter is not { } system
                 || (CodeKeys.Of(system.Site) == CodeKeys.Of(records.Heading.SiteCode) && CodeKeys.Of(system.Code) == CodeKeys.Of(records.Heading.SystemCode)))
             .ToList();
-        var sheet = ReEntrySheet.Of(records.History, day, changes);
+        var sheet = ReEntrySheet.Of(records.History, day, records.Today, changes);
         var next = records.History.Visits.FirstOrDefault(visit => records.History.DayOf(visit.At) > day && visit.Record.Settings.Count > 0);
         return new ReEntryView(
             records.Heading,

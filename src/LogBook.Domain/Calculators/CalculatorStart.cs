@@ -31,7 +31,7 @@ public sealed record CalculatorStart
     private static readonly Text OfBalance = new("evaporation / (cycles − 1)", "evaporación / (ciclos − 1)", "evaporação / (ciclos − 1)");
     private static readonly Text OfProduct = new("usual level of the product", "nivel usual del producto", "nível usual do produto");
 
-    /// <summary>The system.</summary>
+    /// <summary>The system with the pumps and drums of the day.</summary>
     public required WaterSystem System { get; init; }
 
     /// <summary>Programme as the controller holds it; null where none is in force.</summary>
@@ -111,7 +111,7 @@ public sealed record CalculatorStart
             : BusySeason.ByPlate(system.FullLoadKw) is { } byPlate ? new KnownNumber(byPlate.Scaled(1, "L/h"), new Said(Plate)) : null;
         return new CalculatorStart
         {
-            System = system,
+            System = PartsOnDay.Of(system, on),
             Programme = programme,
             Conductivity = conductivity,
             Ions = IonsOf(last, programme),
@@ -130,7 +130,7 @@ public sealed record CalculatorStart
             LossLPerH = evaporation is not null && cycles is { Estimate.Value: > 1.05 }
                 ? new KnownNumber(evaporation.Estimate.Over(cycles.Estimate.Minus(Estimate.Exact(1)), "L/h"), new Said(OfBalance))
                 : null,
-            Feeds = [.. (programme?.Feeds ?? []).Select(feed => FeedOf(history, last, feed, programme!)).OfType<FeedStart>()],
+            Feeds = [.. (programme?.Feeds ?? []).Select(feed => FeedOf(history, on, last, feed, programme!)).OfType<FeedStart>()],
         };
     }
 
@@ -225,15 +225,15 @@ public sealed record CalculatorStart
         return new KnownNumber(new Estimate(ConductivityLaw.UsualBend, "1", ConductivityLaw.BendUncertainty), new Said(UsualBend));
     }
 
-    private static FeedStart? FeedOf(SystemHistory history, VisitFacts? last, Feed feed, Programme programme)
+    private static FeedStart? FeedOf(SystemHistory history, DateOnly on, VisitFacts? last, Feed feed, Programme programme)
     {
-        if (ProgrammeSettings.OutputOf(feed, history.System) is not { } output)
+        if (ProgrammeSettings.OutputOf(feed, PartsOnDay.Of(history.System, on)) is not { } output)
         {
             return null;
         }
 
-        var pump = history.System.Pumps.Where(one => FeedParts.Same(one.Output, output)).MaxBy(one => one.From ?? DateOnly.MinValue);
-        var drum = history.System.Drums.Where(one => FeedParts.Same(one.Code, feed.Drum)).MaxBy(one => one.From ?? DateOnly.MinValue);
+        var pump = PartsOnDay.PumpOn(history.System, output, on);
+        var drum = PartsOnDay.DrumOn(history.System, feed.Drum, on);
         var product = drum is null ? null : history.Firm.Products.GetValueOrDefault(drum.Product);
         var target = feed.TargetMgPerL is { } own
             ? new KnownNumber(Estimate.Exact(own, "mg/L"), new Said(OfProgramme, programme.From))

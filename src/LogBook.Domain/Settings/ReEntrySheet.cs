@@ -1,8 +1,8 @@
 using LogBook.Domain.Dosing;
-using LogBook.Domain.Estimates;
 using LogBook.Domain.History;
 using LogBook.Domain.Programmes;
 using LogBook.Domain.Quantities;
+using LogBook.Domain.Sites;
 using LogBook.Domain.Visits;
 
 namespace LogBook.Domain.Settings;
@@ -34,9 +34,10 @@ public sealed record ReEntrySheet
     /// <summary>Works out a sheet.</summary>
     /// <param name="history">Whole history of the system: what came after the day is told beside the lines.</param>
     /// <param name="on">Day in the site's zone.</param>
+    /// <param name="today">Today in the site's zone: the label is kept with the pump and the product of today, not with those on file for later.</param>
     /// <param name="changes">Changes of the set-up after the day, in order.</param>
     /// <returns>The sheet; without groups where neither programme nor reading is there.</returns>
-    public static ReEntrySheet Of(SystemHistory history, DateOnly on, IReadOnlyList<SetUpChange>? changes = null)
+    public static ReEntrySheet Of(SystemHistory history, DateOnly on, DateOnly today, IReadOnlyList<SetUpChange>? changes = null)
     {
         var then = SettingsThenAndNow.Of(history, on);
         var planned = then.Programme is null ? [] : ProgrammeSettings.Of(then.Programme, history.System);
@@ -51,7 +52,7 @@ public sealed record ReEntrySheet
             [
                 .. lines.GroupBy(line => (Purpose: SettingNames.PurposeOf(line.Setting.Name), Output: SettingNames.OutputOf(line.Setting.Name)))
                     .OrderBy(group => group.Key.Purpose)
-                    .Select(group => GroupOf(history, group.Key.Purpose, group.Key.Output, [.. group], later)),
+                    .Select(group => GroupOf(history, today, group.Key.Purpose, group.Key.Output, [.. group], later)),
             ],
         };
     }
@@ -60,7 +61,7 @@ public sealed record ReEntrySheet
     /// <param name="controller">What it holds before, such as its defaults.</param>
     /// <param name="system">The system.</param>
     /// <returns>Its settings afterwards.</returns>
-    public Programme EnteredInto(Programme controller, Sites.WaterSystem system) => ProgrammeSettings.Enter(controller, [.. Lines.Select(line => line.Setting)], system);
+    public Programme EnteredInto(Programme controller, WaterSystem system) => ProgrammeSettings.Enter(controller, [.. Lines.Select(line => line.Setting)], system);
 
     /// <summary>Compares the sheet with what stands in the controller afterwards.</summary>
     /// <param name="entered">Values by name of the setting, in the unit of the line; names that are missing were not looked at.</param>
@@ -111,21 +112,21 @@ public sealed record ReEntrySheet
         return new ReEntryLine(setting, read.On, read.Visit, asked is not null && !Agrees(setting, asked.Value, asked.Unit, null) ? asked.Value : null, later.OfSetting(setting));
     }
 
-    private static ReEntryGroup GroupOf(SystemHistory history, SettingPurpose purpose, string? output, IReadOnlyList<ReEntryLine> lines, LaterChanges later)
+    private static ReEntryGroup GroupOf(SystemHistory history, DateOnly today, SettingPurpose purpose, string? output, IReadOnlyList<ReEntryLine> lines, LaterChanges later)
     {
         if (output is null)
         {
             return new ReEntryGroup(purpose, null, null, lines, [], later.OfPurpose(purpose));
         }
 
-        var pump = history.System.Pumps.Where(one => FeedParts.Same(one.Output, output)).MaxBy(one => one.From ?? DateOnly.MinValue);
-        var drum = pump is null ? null : history.System.Drums.Where(one => FeedParts.Same(one.Code, pump.Drum)).MaxBy(one => one.From ?? DateOnly.MinValue);
+        var pump = PartsOnDay.PumpOn(history.System, output, today);
+        var drum = pump is null ? null : PartsOnDay.DrumOn(history.System, pump.Drum, today);
         var product = drum is null ? null : history.Firm.Products.GetValueOrDefault(drum.Product);
         return new ReEntryGroup(purpose, output, product, lines, StopsOf(history, product, pump, lines), later.OfOutput(output));
     }
 
     // The label of today, with the pump of today: an old run of a new product may be too much.
-    private static IReadOnlyList<LabelStop> StopsOf(SystemHistory history, Product? product, Sites.Pump? pump, IReadOnlyList<ReEntryLine> lines)
+    private static IReadOnlyList<LabelStop> StopsOf(SystemHistory history, Product? product, Pump? pump, IReadOnlyList<ReEntryLine> lines)
     {
         double? Minutes(string field) => lines.FirstOrDefault(line => SettingNames.FieldOf(line.Setting.Name) == field)?.Setting is { Value.Number: { } number } setting
             ? setting.Unit is null or "min" ? number : Units.Convert(number, setting.Unit, "min") is { HasValue: true, Value: var converted } ? converted : null

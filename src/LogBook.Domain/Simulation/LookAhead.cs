@@ -24,7 +24,7 @@ public static class LookAhead
     /// <summary>Runs a programme ahead.</summary>
     /// <param name="firm">Set-up with the products.</param>
     /// <param name="site">The site; its time zone counts.</param>
-    /// <param name="system">An open recirculating system with volume, full load and bleed valve.</param>
+    /// <param name="system">An open recirculating system with the pumps and drums of one day (see <see cref="PartsOnDay.Of"/>), with volume, full load and bleed valve.</param>
     /// <param name="programme">The programme; it needs a set point and the make-up's conductivity.</param>
     /// <param name="from">First day, local; the first day of the plan's week 1 when null.</param>
     /// <param name="weeks">Weeks, 1 to 52.</param>

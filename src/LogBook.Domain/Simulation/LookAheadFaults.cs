@@ -33,12 +33,13 @@ public static class LookAheadFaults
     /// <param name="site">The site; its time zone counts.</param>
     /// <param name="system">The system.</param>
     /// <param name="programme">The programme that was run.</param>
+    /// <param name="day">Day whose pumps count, in the site's zone, as in the run.</param>
     /// <returns>Faults in the order of their kind, each told once for an output.</returns>
-    public static IReadOnlyList<LookAheadFault> Of(LookAheadResult result, FirmSetUp firm, Site site, WaterSystem system, Programme programme)
+    public static IReadOnlyList<LookAheadFault> Of(LookAheadResult result, FirmSetUp firm, Site site, WaterSystem system, Programme programme, DateOnly day)
     {
         var zone = TimeZoneInfo.FindSystemTimeZoneById(site.TimeZone);
         var faults = new List<LookAheadFault>();
-        Labels(faults, result, firm, system, programme, zone);
+        Labels(faults, result, firm, PartsOnDay.Of(system, day), programme, zone, day);
         Clashes(faults, result);
         Doses(faults, result, firm);
         Without(faults, result, firm);
@@ -52,12 +53,12 @@ public static class LookAheadFaults
         return [.. faults.OrderBy(fault => fault.Kind).ThenBy(fault => fault.At)];
     }
 
-    private static void Labels(List<LookAheadFault> faults, LookAheadResult result, FirmSetUp firm, WaterSystem system, Programme programme, TimeZoneInfo zone)
+    private static void Labels(List<LookAheadFault> faults, LookAheadResult result, FirmSetUp firm, WaterSystem system, Programme programme, TimeZoneInfo zone, DateOnly day)
     {
         foreach (var group in result.Doses.GroupBy(dose => dose.Output, StringComparer.OrdinalIgnoreCase))
         {
             var feeds = programme.Feeds.Where(one => one.RunMinutes is not null && Same(Settings.ProgrammeSettings.OutputOf(one, system), group.Key)).ToList();
-            var pump = system.Pumps.Where(one => Same(one.Output, group.Key)).MaxBy(one => one.From ?? DateOnly.MinValue);
+            var pump = PartsOnDay.PumpOn(system, group.Key, day);
             if (group.First().Product is not { } code || !firm.Products.TryGetValue(code, out var product) || feeds.Count == 0 || pump?.RatedLPerH is not { } rated || system.VolumeL is not > 0)
             {
                 continue;

@@ -146,7 +146,7 @@ public sealed class ReEntryTests
             var file = DemoFiles.Sites().Single(site => site.Code == "UMB-1");
             var result = DemoFirm.Run(firm, [file], DemoFirm.DefaultSeed, new DateOnly(2026, 4, 30));
             var history = SystemHistory.From(new FirmSetUp(result.Document), "UMB-1", "CT-1", result.Document.Visits);
-            return new Case(file, firm, SplitMix.For(DemoFirm.DefaultSeed, file.Code).NextBits(), history, ReEntrySheet.Of(history, DayBefore));
+            return new Case(file, firm, SplitMix.For(DemoFirm.DefaultSeed, file.Code).NextBits(), history, ReEntrySheet.Of(history, DayBefore, DayBefore));
         }
 
         public PlantSimulation Plant() => new(

@@ -65,6 +65,25 @@ public sealed class CalculatorStartTests
         1300,
         CalculatorStart.Of(History([Visit(1, record => record with { Settings = [new SettingReading { Name = "setPointUsPerCm", Found = SettingValue.Of(1300), Left = SettingValue.Of(1300) }] })]), On).SetPoint!.Estimate.Value);
 
+    [Fact]
+    public void Of_DrumAndPumpThatBeginInTheFuture_TodaysCount()
+    {
+        var college = SimulatedCollege.System;
+        var history = History([], system => system with
+        {
+            Drums = [.. college.Drums, college.Drums[0] with { Product = "N-15", From = On.AddDays(30) }],
+            Pumps = [.. college.Pumps, college.Pumps[0] with { RatedLPerH = 9, From = On.AddDays(30) }],
+        });
+
+        var (today, later) = (CalculatorStart.Of(history, On), CalculatorStart.Of(history, On.AddDays(30)));
+
+        Assert.Equal(("P-40", 1.5), (today.Feeds[0].Product!.Code, today.Feeds[0].PumpLPerH!.Estimate.Value));
+        Assert.Equal([1.5, 3.0], today.System.Pumps.Select(pump => pump.RatedLPerH!.Value));
+        Assert.Equal(["P-40", "N-15"], today.System.Drums.Select(drum => drum.Product));
+        Assert.Equal((null, 9.0), (later.Feeds[0].Product, later.Feeds[0].PumpLPerH!.Estimate.Value));
+        Assert.Equal([3.0, 9.0], later.System.Pumps.Select(pump => pump.RatedLPerH!.Value));
+    }
+
     private static Visit Visit(int week, Func<VisitedSystem, VisitedSystem> change)
     {
         var arrived = new DateTime(2025, 7, 7, 9, 0, 0, DateTimeKind.Utc).AddDays(7 * week);
@@ -75,14 +94,14 @@ public sealed class CalculatorStartTests
         };
     }
 
-    private static SystemHistory History(IEnumerable<Visit> visits) => SystemHistory.From(
+    private static SystemHistory History(IEnumerable<Visit> visits, Func<WaterSystem, WaterSystem>? change = null) => SystemHistory.From(
         new FirmSetUp(new ExchangeDocument
         {
             Format = "logbook-exchange",
             Version = 1,
             Sites = [new Site { Code = "YAF-1", Customer = "YAF", Name = "Yaffleford College", TimeZone = "Europe/London" }],
             Products = [new Product { Code = "P-40", Name = "Inhibitor P-40", Kind = ProductKind.Inhibitor, DensityKgPerL = 1.12, DoseMgPerL = 100 }],
-            Systems = [SimulatedCollege.System with { FullLoadKw = 700, Programmes = [SimulatedCollege.Programme with { MakeUp = new MakeUpWater { ConductivityUsPerCm = 300, ChlorideMgPerL = 23 } }] }],
+            Systems = [(change?.Invoke(SimulatedCollege.System) ?? SimulatedCollege.System) with { FullLoadKw = 700, Programmes = [SimulatedCollege.Programme with { MakeUp = new MakeUpWater { ConductivityUsPerCm = 300, ChlorideMgPerL = 23 } }] }],
         }),
         "YAF-1",
         "CT-1",

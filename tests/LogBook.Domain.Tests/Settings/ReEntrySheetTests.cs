@@ -13,6 +13,7 @@ namespace LogBook.Domain.Tests.Settings;
 public sealed class ReEntrySheetTests
 {
     private static readonly DateOnly On = new(2025, 9, 1);
+    private static readonly DateOnly Today = new(2025, 11, 1);
 
     private static readonly Product Label = new()
     {
@@ -22,7 +23,7 @@ public sealed class ReEntrySheetTests
     [Fact]
     public void Of_SettingLeftOtherwiseThanTheProgramme_StandsAsLeftAndSaysSo()
     {
-        var sheet = ReEntrySheet.Of(History([Visit("2025-08-20", Setting("setPointUsPerCm", 1232, 1250))]), On);
+        var sheet = ReEntrySheet.Of(History([Visit("2025-08-20", Setting("setPointUsPerCm", 1232, 1250))]), On, Today);
 
         var line = sheet.Lines.Single(one => one.Setting.Name == "setPointUsPerCm");
         Assert.Equal((1250.0, new DateOnly(2025, 8, 20), 1232.0), (line.Setting.Value.Number!.Value, line.ReadOn!.Value, line.Programme!.Number!.Value));
@@ -32,7 +33,7 @@ public sealed class ReEntrySheetTests
     [Fact]
     public void Of_ReadAfterTheDay_IsNotOnTheSheetButBesideTheLine()
     {
-        var sheet = ReEntrySheet.Of(History([Visit("2025-08-20", Setting("setPointUsPerCm", 1232, 1232)), Visit("2025-10-01", Setting("setPointUsPerCm", 1232, 1300))]), On);
+        var sheet = ReEntrySheet.Of(History([Visit("2025-08-20", Setting("setPointUsPerCm", 1232, 1232)), Visit("2025-10-01", Setting("setPointUsPerCm", 1232, 1300))]), On, Today);
 
         var line = sheet.Lines.Single(one => one.Setting.Name == "setPointUsPerCm");
         Assert.Equal(1232, line.Setting.Value.Number);
@@ -45,7 +46,7 @@ public sealed class ReEntrySheetTests
     public void Of_ReadBeforeTheProgrammeBegan_TheProgrammeCounts()
     {
         var newer = SimulatedCollege.Programme with { From = new DateOnly(2025, 8, 25), SetPointUsPerCm = 1400 };
-        var sheet = ReEntrySheet.Of(History([Visit("2025-08-20", Setting("setPointUsPerCm", 1232, 1232))], SimulatedCollege.System with { Programmes = [SimulatedCollege.Programme, newer] }), On);
+        var sheet = ReEntrySheet.Of(History([Visit("2025-08-20", Setting("setPointUsPerCm", 1232, 1232))], SimulatedCollege.System with { Programmes = [SimulatedCollege.Programme, newer] }), On, Today);
 
         var line = sheet.Lines.Single(one => one.Setting.Name == "setPointUsPerCm");
         Assert.Equal((1400.0, (DateOnly?)null), (line.Setting.Value.Number!.Value, line.ReadOn));
@@ -63,7 +64,7 @@ public sealed class ReEntrySheetTests
         visits[0] = With(visits[0], record => record with { Pumps = [new PumpReading { Pump = "P-B1", StrokeLeft = 60 }], Drums = [new DrumReading { Drum = "D-B1", ProductFound = "N-15" }] });
         visits[1] = With(visits[1], record => record with { Pumps = [new PumpReading { Pump = "P-B1", StrokeFound = 60, StrokeLeft = 80 }], Drums = [new DrumReading { Drum = "D-B1", ProductFound = "P-40" }] });
 
-        var sheet = ReEntrySheet.Of(History(visits, system), On, [new SetUpChange(new DateOnly(2025, 9, 5), ProductBefore: Label with { LabelMaxMgPerL = 200 }, ProductAfter: Label)]);
+        var sheet = ReEntrySheet.Of(History(visits, system), On, Today, [new SetUpChange(new DateOnly(2025, 9, 5), ProductBefore: Label with { LabelMaxMgPerL = 200 }, ProductAfter: Label)]);
 
         var group = sheet.Groups.Single(one => one.Output == "biocide-1");
         Assert.Equal([LaterChangeKind.Label, LaterChangeKind.Stroke, LaterChangeKind.Drum, LaterChangeKind.Pump], group.Later.Select(change => change.Kind));
@@ -74,14 +75,35 @@ public sealed class ReEntrySheetTests
     }
 
     [Fact]
-    public void Of_AsItWas_LabelIsKept() => Assert.All(ReEntrySheet.Of(History([]), On).Groups, group => Assert.Empty(group.Stops));
+    public void Of_AsItWas_LabelIsKept() => Assert.All(ReEntrySheet.Of(History([]), On, Today).Groups, group => Assert.Empty(group.Stops));
+
+    [Fact]
+    public void Of_DrumAndPumpThatBeginInTheFuture_TheLabelOfTodaysProductIsKept()
+    {
+        // From next month another product without a label on file and a pump of a tenth: neither is there today.
+        var programme = SimulatedCollege.Programme with { Feeds = [SimulatedCollege.Programme.Feeds[0], SimulatedCollege.Programme.Feeds[1] with { RunMinutes = 40 }] };
+        var system = SimulatedCollege.System with
+        {
+            Programmes = [programme],
+            Drums = [.. College.Drums, College.Drums[1] with { Product = "P-40", From = Today.AddDays(30) }],
+            Pumps = [.. College.Pumps, College.Pumps[1] with { RatedLPerH = 0.3, From = Today.AddDays(30) }],
+        };
+
+        var group = ReEntrySheet.Of(History([], system), On, Today).Groups.Single(one => one.Output == "biocide-1");
+
+        Assert.Equal("N-15", group.Product!.Code);
+        Assert.Equal(LabelStopKind.Dose, Assert.Single(group.Stops).Kind);
+
+        // Once they are in, they count.
+        Assert.Equal("P-40", ReEntrySheet.Of(History([], system), On, Today.AddDays(30)).Groups.Single(one => one.Output == "biocide-1").Product!.Code);
+    }
 
     [Fact]
     public void Of_DosePlanWithoutHold_KeepsNothingAndIsStoppedByTheLabel()
     {
         var programme = SimulatedCollege.Programme with { Feeds = [SimulatedCollege.Programme.Feeds[0], SimulatedCollege.Programme.Feeds[1] with { HoldBleedShutMin = null }] };
 
-        var sheet = ReEntrySheet.Of(History([], SimulatedCollege.System with { Programmes = [programme] }), On);
+        var sheet = ReEntrySheet.Of(History([], SimulatedCollege.System with { Programmes = [programme] }), On, Today);
 
         var stop = Assert.Single(sheet.Groups.Single(one => one.Output == "biocide-1").Stops);
         Assert.Equal((LabelStopKind.Contact, 0.0, 4.0), (stop.Kind, stop.Value, stop.Limit));
@@ -90,7 +112,7 @@ public sealed class ReEntrySheetTests
     [Fact]
     public void Check_ReadBack_TellsWhatDiffersAndWhatNobodyLookedAt()
     {
-        var sheet = ReEntrySheet.Of(History([]), On);
+        var sheet = ReEntrySheet.Of(History([]), On, Today);
 
         var back = sheet.Check(new Dictionary<string, SettingValue> { ["setPointUsPerCm"] = SettingValue.Of(1000), ["biocide-1/days"] = SettingValue.Of("tue, fri") });
 

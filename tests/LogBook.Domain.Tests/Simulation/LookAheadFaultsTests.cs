@@ -10,6 +10,7 @@ namespace LogBook.Domain.Tests.Simulation;
 public sealed class LookAheadFaultsTests
 {
     private static readonly Site College = new() { Code = "YAF-1", Customer = "YAF", Name = "Yaffleford College", TimeZone = "Europe/London" };
+    private static readonly DateOnly Day = new(2025, 7, 2);
     private static readonly WaterSystem Tower = SimulatedCollege.System with { FullLoadKw = 700 };
 
     private static readonly Programme Plan = SimulatedCollege.Programme with
@@ -40,6 +41,17 @@ public sealed class LookAheadFaultsTests
 
         Assert.Equal(LookAheadFaultKind.Label, faults[0].Kind);
         Assert.Contains("the label allows", faults[0].Says.In(Language.English), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Of_PumpThatBeginsInTheFuture_DoesNotHideTheLabel()
+    {
+        // A tenth of the output from next month on: today's pump gives 210 mg/L.
+        var system = Tower with { Pumps = [.. Tower.Pumps, Tower.Pumps[1] with { RatedLPerH = 0.3, From = Day.AddDays(30) }] };
+
+        var faults = Faults(new LookAheadChange { Output = "biocide-1", RunMinutes = 40 }.On(Plan, system), system);
+
+        Assert.Contains(faults, fault => fault.Kind == LookAheadFaultKind.Label && fault.Says.In(Language.English).Contains("for one dose", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -121,8 +133,8 @@ public sealed class LookAheadFaultsTests
 
     private static IReadOnlyList<LookAheadFault> Faults(Programme programme, WaterSystem? system = null, DateOnly? from = null)
     {
-        var (result, missing) = LookAhead.Run(Firm, College, system ?? Tower, programme, from);
+        var (result, missing) = LookAhead.Run(Firm, College, PartsOnDay.Of(system ?? Tower, Day), programme, from);
         Assert.Empty(missing);
-        return LookAheadFaults.Of(result!, Firm, College, system ?? Tower, programme);
+        return LookAheadFaults.Of(result!, Firm, College, system ?? Tower, programme, Day);
     }
 }
