@@ -154,7 +154,8 @@ public static class ProgrammeSettings
         _ => controller,
     };
 
-    private static Feed Enter(Feed feed, ControllerSetting setting) => SettingNames.FieldOf(setting.Name) switch
+    /// <summary>A feed with one of its settings entered; a value that cannot be read as that setting leaves it empty.</summary>
+    internal static Feed Enter(Feed feed, ControllerSetting setting) => SettingNames.FieldOf(setting.Name) switch
     {
         "everyL" => feed with { EveryL = Number(setting, "L") },
         "runSeconds" => feed with { RunSeconds = Number(setting, "s") },

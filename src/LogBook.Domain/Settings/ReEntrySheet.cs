@@ -43,6 +43,7 @@ public sealed record ReEntrySheet
         var planned = then.Programme is null ? [] : ProgrammeSettings.Of(then.Programme, history.System);
         var later = new LaterChanges(history, on, changes ?? []);
         var lines = then.Tracks.Select(track => LineOf(track, then.Programme, planned, later)).OfType<ReEntryLine>().ToList();
+        var planWeeks = lines.Find(line => line.Setting.Name == "planWeeks")?.Setting.Value.Number is >= 1 and var weeks ? (int)weeks : then.Programme?.PlanWeeks;
         return new ReEntrySheet
         {
             On = on,
@@ -52,7 +53,7 @@ public sealed record ReEntrySheet
             [
                 .. lines.GroupBy(line => (Purpose: SettingNames.PurposeOf(line.Setting.Name), Output: SettingNames.OutputOf(line.Setting.Name)))
                     .OrderBy(group => group.Key.Purpose)
-                    .Select(group => GroupOf(history, today, group.Key.Purpose, group.Key.Output, [.. group], later)),
+                    .Select(group => GroupOf(history, today, group.Key.Purpose, group.Key.Output, planWeeks, [.. group], later)),
             ],
         };
     }
@@ -112,7 +113,7 @@ public sealed record ReEntrySheet
         return new ReEntryLine(setting, read.On, read.Visit, asked is not null && !Agrees(setting, asked.Value, asked.Unit, null) ? asked.Value : null, later.OfSetting(setting));
     }
 
-    private static ReEntryGroup GroupOf(SystemHistory history, DateOnly today, SettingPurpose purpose, string? output, IReadOnlyList<ReEntryLine> lines, LaterChanges later)
+    private static ReEntryGroup GroupOf(SystemHistory history, DateOnly today, SettingPurpose purpose, string? output, int? planWeeks, IReadOnlyList<ReEntryLine> lines, LaterChanges later)
     {
         if (output is null)
         {
@@ -122,24 +123,34 @@ public sealed record ReEntrySheet
         var pump = PartsOnDay.PumpOn(history.System, output, today);
         var drum = pump is null ? null : PartsOnDay.DrumOn(history.System, pump.Drum, today);
         var product = drum is null ? null : history.Firm.Products.GetValueOrDefault(drum.Product);
-        return new ReEntryGroup(purpose, output, product, lines, StopsOf(history, product, pump, lines), later.OfOutput(output));
+        return new ReEntryGroup(purpose, output, product, lines, StopsOf(history, product, pump, planWeeks, lines), later.OfOutput(output));
     }
 
-    // The label of today, with the pump of today: an old run of a new product may be too much.
-    private static IReadOnlyList<LabelStop> StopsOf(SystemHistory history, Product? product, Pump? pump, IReadOnlyList<ReEntryLine> lines)
+    // The label of today, with the pump of today: an old run of a new product may be too much. Dose, week, gap and contact are judged by the
+    // plan that stands on the sheet; a controller that holds nothing keeps nothing.
+    private static IReadOnlyList<LabelStop> StopsOf(SystemHistory history, Product? product, Pump? pump, int? planWeeks, IReadOnlyList<ReEntryLine> lines)
     {
-        double? Minutes(string field) => lines.FirstOrDefault(line => SettingNames.FieldOf(line.Setting.Name) == field)?.Setting is { Value.Number: { } number } setting
-            ? setting.Unit is null or "min" ? number : Units.Convert(number, setting.Unit, "min") is { HasValue: true, Value: var converted } ? converted : null
-            : null;
-        if (product is null || pump?.RatedLPerH is not > 0 || history.System.VolumeL is not > 0 || Minutes("runMinutes") is not { } run)
+        if (product is null || pump?.RatedLPerH is not > 0 || history.System.VolumeL is not > 0)
         {
             return [];
         }
 
-        var mgPerL = run / 60 * pump.RatedLPerH.Value * (product.DensityKgPerL ?? 1) * 1e6 / history.System.VolumeL.Value;
+        var feed = lines.Select(Readable).Aggregate(new Feed { Drum = pump.Drum, Output = pump.Output, Mode = FeedMode.DosePlan }, ProgrammeSettings.Enter);
+        return feed.RunMinutes is { } run
+            ? LabelStops.OfFeed(product, run / 60 * pump.RatedLPerH.Value * (product.DensityKgPerL ?? 1) * 1e6 / history.System.VolumeL.Value, FeedMode.DosePlan, feed, planWeeks)
+            : [];
+    }
 
-        // A controller that holds nothing keeps nothing.
-        return LabelStops.Of(product, mgPerL, holdHours: (Minutes("holdBleedShutMin") ?? 0) / 60);
+    // Days a controller shows in words nobody can read are not every day: there the programme's count.
+    private static ControllerSetting Readable(ReEntryLine line)
+    {
+        if (line.Programme is not { } asked || SettingNames.FieldOf(line.Setting.Name) is not ("weeks" or "days"))
+        {
+            return line.Setting;
+        }
+
+        var read = ProgrammeSettings.Enter(new Feed { Drum = "", Mode = FeedMode.DosePlan }, line.Setting);
+        return read.Weeks.Count + read.Days.Count == 0 && !line.Setting.Value.IsNone ? line.Setting with { Value = asked } : line.Setting;
     }
 
     private static bool Agrees(ControllerSetting line, SettingValue value, string? unit, double? step)

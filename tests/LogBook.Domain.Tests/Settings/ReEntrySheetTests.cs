@@ -99,6 +99,39 @@ public sealed class ReEntrySheetTests
     }
 
     [Fact]
+    public void Of_DosesOfAWeekAddUp_AreStoppedByTheLabelsWeek()
+    {
+        // Three doses of 100 mg/L a week are 374 with the volume at its low end; the label allows 150 a dose and 300 a week.
+        var label = Label with { LabelMaxWeekMgPerL = 300 };
+        var programme = SimulatedCollege.Programme with
+        {
+            Feeds = [SimulatedCollege.Programme.Feeds[0], SimulatedCollege.Programme.Feeds[1] with { Days = [Weekday.Monday, Weekday.Wednesday, Weekday.Friday] }],
+        };
+
+        var stop = Assert.Single(ReEntrySheet.Of(History([], SimulatedCollege.System with { Programmes = [programme] }, label), On, Today).Groups.Single(one => one.Output == "biocide-1").Stops);
+        var asLeft = ReEntrySheet.Of(
+            History([With(Visit("2025-08-20"), record => record with { Settings = [new SettingReading { Name = "biocide-1/days", Found = SettingValue.Of("tue"), Left = SettingValue.Of("tue") }] })], SimulatedCollege.System with { Programmes = [programme] }, label),
+            On,
+            Today);
+
+        Assert.Equal((LabelStopKind.Week, 300.0), (stop.Kind, stop.Limit));
+        Assert.Equal(374, stop.Value, 0.5);
+
+        // What stands on the sheet counts: left at one day a week, nothing is stopped.
+        Assert.Empty(asLeft.Groups.Single(one => one.Output == "biocide-1").Stops);
+    }
+
+    [Fact]
+    public void Of_DosesCloserThanTheLabel_AreStoppedByItsGap()
+    {
+        var programme = SimulatedCollege.Programme with { Feeds = [SimulatedCollege.Programme.Feeds[0], SimulatedCollege.Programme.Feeds[1] with { Days = [Weekday.Tuesday, Weekday.Wednesday] }] };
+
+        var stop = Assert.Single(ReEntrySheet.Of(History([], SimulatedCollege.System with { Programmes = [programme] }, Label with { LabelGapHours = 48 }), On, Today).Groups.Single(one => one.Output == "biocide-1").Stops);
+
+        Assert.Equal((LabelStopKind.Gap, 24.0, 48.0), (stop.Kind, stop.Value, stop.Limit));
+    }
+
+    [Fact]
     public void Of_DosePlanWithoutHold_KeepsNothingAndIsStoppedByTheLabel()
     {
         var programme = SimulatedCollege.Programme with { Feeds = [SimulatedCollege.Programme.Feeds[0], SimulatedCollege.Programme.Feeds[1] with { HoldBleedShutMin = null }] };
@@ -158,7 +191,7 @@ public sealed class ReEntrySheetTests
 
     private static WaterSystem College => SimulatedCollege.System with { Programmes = [SimulatedCollege.Programme] };
 
-    private static SystemHistory History(IReadOnlyList<Visit> visits, WaterSystem? system = null) => SystemHistory.From(
+    private static SystemHistory History(IReadOnlyList<Visit> visits, WaterSystem? system = null, Product? label = null) => SystemHistory.From(
         new FirmSetUp(new ExchangeDocument
         {
             Format = "logbook-exchange",
@@ -167,7 +200,7 @@ public sealed class ReEntrySheetTests
             Products =
             [
                 new Product { Code = "P-40", Name = "Inhibitor P-40", Kind = ProductKind.Inhibitor, DensityKgPerL = 1.12, DoseMgPerL = 100, Residual = new ProductResidual { Test = "inhibitor", MgPerLPerMgProduct = 1 } },
-                Label,
+                label ?? Label,
             ],
             Systems = [system ?? College],
         }),

@@ -114,6 +114,22 @@ public sealed class DosePlanPageTests
     }
 
     [Fact]
+    [Trait("goal", "calculators")]
+    public async Task Hold_DosesOfAWeekAddUp_IsStoppedByTheLabelsWeek()
+    {
+        // Three doses of 100 mg/L a week are 375 with the volume at its low end; the label allows 300 a week.
+        var plan = College.Programmes[0];
+        var dense = College with { Programmes = [plan with { Feeds = [plan.Feeds[0], plan.Feeds[1] with { Days = [Weekday.Monday, Weekday.Wednesday, Weekday.Friday] }] }] };
+        await using var pages = await ReadPages.ForAsync(PersonRole.Supervisor, fill: firm => CollegeAsync(firm, dense));
+        var page = Open(pages);
+
+        page.Find("#hold").Submit();
+
+        Assert.Contains("Stop: Biocide N-15 would add up to 375\u00a0mg/L within a week", page.Find("#hold-result").TextContent, StringComparison.Ordinal);
+        Assert.Empty(page.FindAll("#hold-result .calc-answer"));
+    }
+
+    [Fact]
     public async Task Ahead_WhatIf_StandsBesideTodayAndTheLabelIsNotTriedOut()
     {
         await using var pages = await ReadPages.ForAsync(PersonRole.Supervisor, fill: CollegeAsync);
@@ -176,13 +192,15 @@ public sealed class DosePlanPageTests
 
     private static string Note(IRenderedComponent<DosePlanPage> page, string id) => page.Find($"#{id}-note").TextContent.Trim();
 
-    private static async Task<int?> CollegeAsync(ReadingFirm firm)
+    private static Task<int?> CollegeAsync(ReadingFirm firm) => CollegeAsync(firm, College);
+
+    private static async Task<int?> CollegeAsync(ReadingFirm firm, WaterSystem college)
     {
         var site = await firm.AddSiteAsync("YAF-1");
         await firm.Store.WriteAsync(Viewer.System("test"), async db =>
         {
             var row = await db.Systems.AsTracking().SingleAsync(one => one.Id == site.System);
-            row.Document = JsonSerializer.Serialize(College, ExchangeJson.Default.WaterSystem);
+            row.Document = JsonSerializer.Serialize(college, ExchangeJson.Default.WaterSystem);
         });
         foreach (var product in new[]
         {

@@ -95,6 +95,8 @@ public static class SettingsTexts
     public static readonly Text FeedOfProduct = new("{0}, output {1}", "{0}, salida {1}", "{0}, saída {1}");
     public static readonly Text LabelNow = new("Label on file today: {0}", "Etiqueta en la ficha hoy: {0}", "Rótulo no cadastro hoje: {0}");
     public static readonly Text LabelMax = new("at most {0} a dose", "como máximo {0} por dosis", "no máximo {0} por dose");
+    public static readonly Text LabelWeek = new("at most {0} a week", "como máximo {0} por semana", "no máximo {0} por semana");
+    public static readonly Text LabelGap = new("{0} from dose to dose", "{0} de dosis a dosis", "{0} de dose a dose");
     public static readonly Text LabelContact = new("{0} of contact", "{0} de contacto", "{0} de contato");
 
     /// <summary>Name of a purpose.</summary>
