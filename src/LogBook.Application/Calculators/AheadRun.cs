@@ -29,6 +29,8 @@ public sealed record AheadRun(Programme Programme, LookAheadResult? Result, IRea
             : programme with { MakeUp = (programme.MakeUp ?? new MakeUpWater()) with { ConductivityUsPerCm = makeUp.Estimate.Value } };
         var run = change is null ? asked : change.On(asked, view.Start.System);
         var (result, missing) = LookAhead.Run(view.Firm, view.Site, view.Start.System, run, view.From, weeks);
-        return new AheadRun(run, result, result is null ? [] : LookAheadFaults.Of(result, view.Firm, view.Site, view.Start.System, run, view.Today), missing);
+        var pumps = view.Start.Feeds.Where(feed => feed.PumpForLabelLPerH is not null).DistinctBy(feed => feed.Output, StringComparer.OrdinalIgnoreCase)
+            .ToDictionary(feed => feed.Output, feed => feed.PumpForLabelLPerH!, StringComparer.OrdinalIgnoreCase);
+        return new AheadRun(run, result, result is null ? [] : LookAheadFaults.Of(result, view.Firm, view.Site, view.Start.System, run, view.Today, pumps), missing);
     }
 }

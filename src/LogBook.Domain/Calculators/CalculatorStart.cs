@@ -12,9 +12,6 @@ namespace LogBook.Domain.Calculators;
 /// <summary>What the calculations of a system begin with: its programme as the controller holds it, and what was last measured.</summary>
 public sealed record CalculatorStart
 {
-    private const double FewestDays = 1;
-    private const double PumpDays = 200;
-
     private static readonly Text OfProgramme = new("programme from {0}", "programa desde {0}", "programa desde {0}");
     private static readonly Text OfSetUp = new("set-up of the system", "ficha del sistema", "cadastro do sistema");
     private static readonly Text Timed = new("timed into a bucket on {0}", "cronometrado en un cubo el {0}", "cronometrado em balde em {0}");
@@ -23,9 +20,6 @@ public sealed record CalculatorStart
     private static readonly Text OfVisit = new("worked out at the visit of {0}", "calculado en la visita del {0}", "calculado na visita de {0}");
     private static readonly Text Busy = new("largest mean of an interval in the last year", "mayor media de un intervalo en el último año", "maior média de um intervalo no último ano");
     private static readonly Text Plate = new("70 % of full load (common practice, no source)", "70 % de la carga plena (práctica común, sin fuente)", "70 % da carga plena (prática comum, sem fonte)");
-    private static readonly Text Drawn = new("drum drop per hour run, visit of {0}", "bajada del bidón por hora de marcha, visita del {0}", "queda da bombona por hora de funcionamento, visita de {0}");
-    private static readonly Text Drawdown = new("drawdown of {0}", "medición con columna del {0}", "medição com coluna de {0}");
-    private static readonly Text Rated = new("rating on file, not measured", "placa en la ficha, sin medir", "placa no cadastro, não medido");
     private static readonly Text OwnRatio = new("own ratio of conductivity to ions", "relación propia de conductividad a iones", "relação própria de condutividade e íons");
     private static readonly Text UsualBend = new("usual: 0.025 for each cycle above one", "usual: 0,025 por cada ciclo sobre uno", "usual: 0,025 por ciclo acima de um");
     private static readonly Text OfBalance = new("evaporation / (cycles − 1)", "evaporación / (ciclos − 1)", "evaporação / (ciclos − 1)");
@@ -238,33 +232,6 @@ public sealed record CalculatorStart
         var target = feed.TargetMgPerL is { } own
             ? new KnownNumber(Estimate.Exact(own, "mg/L"), new Said(OfProgramme, programme.From))
             : product?.DoseMgPerL is { } usual ? new KnownNumber(Estimate.Exact(usual, "mg/L"), new Said(OfProduct)) : null;
-        return new FeedStart(output, feed, product, pump, PumpOf(history, last, pump), target);
-    }
-
-    // Measured first: the newest drawdown or drum drop known to better than the rating.
-    private static KnownNumber? PumpOf(SystemHistory history, VisitFacts? last, Pump? pump)
-    {
-        if (pump is null)
-        {
-            return null;
-        }
-
-        var rated = pump.RatedLPerH is > 0 and var plate ? history.Firm.Engine.Uncertainties.PumpOutput(false, pump.Code).On(plate, "L/h") : null;
-        for (var visit = last; visit is not null && (last!.Visit.At - visit.Visit.At).TotalDays <= PumpDays && visit.Day >= (pump.From ?? DateOnly.MinValue); visit = visit.Previous)
-        {
-            if (PumpPast.DrawdownOf(visit, pump) is { Value: > 0 } drawdown)
-            {
-                return new KnownNumber(drawdown, new Said(Drawdown, visit.Day));
-            }
-
-            if (visit.PumpOutputs.FirstOrDefault(one => one.Pump == pump) is { LitresPerHour: { HasValue: true, Value: { Value: > 0 } output } } measured
-                && (visit.Visit.At - measured.Since.Visit.At).TotalDays > FewestDays
-                && output.StandardUncertainty / output.Value < 0.1)
-            {
-                return new KnownNumber(output, new Said(Drawn, visit.Day));
-            }
-        }
-
-        return rated is null ? null : new KnownNumber(rated, new Said(Rated));
+        return new FeedStart(output, feed, product, pump, KnownPumps.Of(history, last, pump), target) { PumpForLabelLPerH = KnownPumps.ForLabel(history, last, pump) };
     }
 }

@@ -1,4 +1,6 @@
+using LogBook.Domain.Calculators;
 using LogBook.Domain.Dosing;
+using LogBook.Domain.Estimates;
 using LogBook.Domain.History;
 using LogBook.Domain.Programmes;
 using LogBook.Domain.Quantities;
@@ -44,6 +46,12 @@ public sealed record ReEntrySheet
         var later = new LaterChanges(history, on, changes ?? []);
         var lines = then.Tracks.Select(track => LineOf(track, then.Programme, planned, later)).OfType<ReEntryLine>().ToList();
         var planWeeks = lines.Find(line => line.Setting.Name == "planWeeks")?.Setting.Value.Number is >= 1 and var weeks ? (int)weeks : then.Programme?.PlanWeeks;
+        VisitFacts? last = null;
+        foreach (var visit in history.Visits.Where(visit => history.DayOf(visit.At) <= today))
+        {
+            last = new VisitFacts(history, visit, last);
+        }
+
         return new ReEntrySheet
         {
             On = on,
@@ -53,7 +61,7 @@ public sealed record ReEntrySheet
             [
                 .. lines.GroupBy(line => (Purpose: SettingNames.PurposeOf(line.Setting.Name), Output: SettingNames.OutputOf(line.Setting.Name)))
                     .OrderBy(group => group.Key.Purpose)
-                    .Select(group => GroupOf(history, today, group.Key.Purpose, group.Key.Output, planWeeks, [.. group], later)),
+                    .Select(group => GroupOf(history, today, group.Key.Purpose, group.Key.Output, planWeeks, [.. group], later, last)),
             ],
         };
     }
@@ -113,7 +121,7 @@ public sealed record ReEntrySheet
         return new ReEntryLine(setting, read.On, read.Visit, asked is not null && !Agrees(setting, asked.Value, asked.Unit, null) ? asked.Value : null, later.OfSetting(setting));
     }
 
-    private static ReEntryGroup GroupOf(SystemHistory history, DateOnly today, SettingPurpose purpose, string? output, int? planWeeks, IReadOnlyList<ReEntryLine> lines, LaterChanges later)
+    private static ReEntryGroup GroupOf(SystemHistory history, DateOnly today, SettingPurpose purpose, string? output, int? planWeeks, IReadOnlyList<ReEntryLine> lines, LaterChanges later, VisitFacts? last)
     {
         if (output is null)
         {
@@ -123,21 +131,21 @@ public sealed record ReEntrySheet
         var pump = PartsOnDay.PumpOn(history.System, output, today);
         var drum = pump is null ? null : PartsOnDay.DrumOn(history.System, pump.Drum, today);
         var product = drum is null ? null : history.Firm.Products.GetValueOrDefault(drum.Product);
-        return new ReEntryGroup(purpose, output, product, lines, StopsOf(history, product, pump, planWeeks, lines), later.OfOutput(output));
+        return new ReEntryGroup(purpose, output, product, lines, StopsOf(history, product, pump, planWeeks, lines, last), later.OfOutput(output));
     }
 
     // The label of today, with the pump of today: an old run of a new product may be too much. Dose, week, gap and contact are judged by the
     // plan that stands on the sheet; a controller that holds nothing keeps nothing.
-    private static IReadOnlyList<LabelStop> StopsOf(SystemHistory history, Product? product, Pump? pump, int? planWeeks, IReadOnlyList<ReEntryLine> lines)
+    private static IReadOnlyList<LabelStop> StopsOf(SystemHistory history, Product? product, Pump? pump, int? planWeeks, IReadOnlyList<ReEntryLine> lines, VisitFacts? last)
     {
-        if (product is null || pump?.RatedLPerH is not > 0 || history.System.VolumeL is not > 0)
+        if (product is null || KnownPumps.ForLabel(history, last, pump) is not { } known || history.System.VolumeL is not > 0)
         {
             return [];
         }
 
-        var feed = lines.Select(Readable).Aggregate(new Feed { Drum = pump.Drum, Output = pump.Output, Mode = FeedMode.DosePlan }, ProgrammeSettings.Enter);
+        var feed = lines.Select(Readable).Aggregate(new Feed { Drum = pump!.Drum, Output = pump.Output, Mode = FeedMode.DosePlan }, ProgrammeSettings.Enter);
         return feed.RunMinutes is { } run
-            ? LabelStops.OfFeed(product, run / 60 * pump.RatedLPerH.Value * (product.DensityKgPerL ?? 1) * 1e6 / history.System.VolumeL.Value, FeedMode.DosePlan, feed, planWeeks)
+            ? [.. LabelStops.OfFeed(product, run / 60 * known.Estimate.Value * (product.DensityKgPerL ?? 1) * 1e6 / history.System.VolumeL.Value, FeedMode.DosePlan, feed, planWeeks).Select(stop => stop.By(known))]
             : [];
     }
 

@@ -1,3 +1,4 @@
+using LogBook.Domain.Calculators;
 using LogBook.Domain.Dosing;
 using LogBook.Domain.History;
 using LogBook.Domain.Languages;
@@ -34,12 +35,13 @@ public static class LookAheadFaults
     /// <param name="system">The system.</param>
     /// <param name="programme">The programme that was run.</param>
     /// <param name="day">Day whose pumps count, in the site's zone, as in the run.</param>
+    /// <param name="pumps">Output of the pumps the label is kept for by code of the output, L/h; what is not there counts as rated.</param>
     /// <returns>Faults in the order of their kind, each told once for an output.</returns>
-    public static IReadOnlyList<LookAheadFault> Of(LookAheadResult result, FirmSetUp firm, Site site, WaterSystem system, Programme programme, DateOnly day)
+    public static IReadOnlyList<LookAheadFault> Of(LookAheadResult result, FirmSetUp firm, Site site, WaterSystem system, Programme programme, DateOnly day, IReadOnlyDictionary<string, KnownNumber>? pumps = null)
     {
         var zone = TimeZoneInfo.FindSystemTimeZoneById(site.TimeZone);
         var faults = new List<LookAheadFault>();
-        Labels(faults, result, firm, PartsOnDay.Of(system, day), programme, zone, day);
+        Labels(faults, result, firm, PartsOnDay.Of(system, day), programme, zone, day, pumps);
         Clashes(faults, result);
         Doses(faults, result, firm);
         Without(faults, result, firm);
@@ -53,18 +55,19 @@ public static class LookAheadFaults
         return [.. faults.OrderBy(fault => fault.Kind).ThenBy(fault => fault.At)];
     }
 
-    private static void Labels(List<LookAheadFault> faults, LookAheadResult result, FirmSetUp firm, WaterSystem system, Programme programme, TimeZoneInfo zone, DateOnly day)
+    private static void Labels(List<LookAheadFault> faults, LookAheadResult result, FirmSetUp firm, WaterSystem system, Programme programme, TimeZoneInfo zone, DateOnly day, IReadOnlyDictionary<string, KnownNumber>? pumps)
     {
         foreach (var group in result.Doses.GroupBy(dose => dose.Output, StringComparer.OrdinalIgnoreCase))
         {
             var feeds = programme.Feeds.Where(one => one.RunMinutes is not null && Same(Settings.ProgrammeSettings.OutputOf(one, system), group.Key)).ToList();
             var pump = PartsOnDay.PumpOn(system, group.Key, day);
-            if (group.First().Product is not { } code || !firm.Products.TryGetValue(code, out var product) || feeds.Count == 0 || pump?.RatedLPerH is not { } rated || system.VolumeL is not > 0)
+            var known = pumps?.GetValueOrDefault(group.Key);
+            if (group.First().Product is not { } code || !firm.Products.TryGetValue(code, out var product) || feeds.Count == 0 || (known?.Estimate.Value ?? pump?.RatedLPerH) is not { } output || system.VolumeL is not > 0)
             {
                 continue;
             }
 
-            double MgPerL(Feed feed) => feed.RunMinutes!.Value / 60 * rated * (product.DensityKgPerL ?? 1) * 1e6 / system.VolumeL.Value;
+            double MgPerL(Feed feed) => feed.RunMinutes!.Value / 60 * output * (product.DensityKgPerL ?? 1) * 1e6 / system.VolumeL.Value;
             var doses = group.Select(dose => (Start: dose.Started ?? dose.Due, Level: MgPerL(FeedOf(programme, feeds, dose, zone)))).OrderBy(dose => dose.Start).ToList();
             var week = doses.Max(dose => doses.Where(other => other.Start >= dose.Start && (other.Start - dose.Start).TotalDays < 7 - 0.1).Sum(other => other.Level));
             double? gap = doses.Count < 2 ? null : doses.Zip(doses.Skip(1), (a, b) => (b.Start - a.Start).TotalHours).Min();
@@ -74,7 +77,7 @@ public static class LookAheadFaults
                 .SelectMany(feed => LabelStops.Of(product, MgPerL(feed), dosesInAWeek: MgPerL(feed) > 0 ? week / MgPerL(feed) : null, leastGapHours: gap, holdHours: (feed.HoldBleedShutMin ?? 0) / 60))
                 .GroupBy(stop => stop.Kind)
                 .Select(kind => kind.MaxBy(stop => stop.Kind is LabelStopKind.Dose or LabelStopKind.Week ? stop.Value : -stop.Value)!);
-            faults.AddRange(stops.Select(stop => new LookAheadFault(LookAheadFaultKind.Label, group.First().Due, group.Count(), group.Key, stop.Says)));
+            faults.AddRange(stops.Select(stop => known is null ? stop : stop.By(known)).Select(stop => new LookAheadFault(LookAheadFaultKind.Label, group.First().Due, group.Count(), group.Key, stop.Says)));
         }
     }
 

@@ -131,6 +131,22 @@ public sealed class ReEntrySheetTests
         Assert.Equal((LabelStopKind.Gap, 24.0, 48.0), (stop.Kind, stop.Value, stop.Limit));
     }
 
+    [Theory]
+    [InlineData(85, 5.1, "drawdown of 20 Aug")]
+    [InlineData(25, 3.0, "rating on file")]
+    public void Of_PumpMeasured_TheLabelIsKeptForTheStrongerOfMeasuredAndRated(double millilitresPerMinute, double judged, string origin)
+    {
+        // 30 min at 3 L/h are 157.5 mg/L, at 5.1 L/h 267.8; with the volume at its low end 197 and 335. A weak day of the pump lowers nothing.
+        var programme = SimulatedCollege.Programme with { Feeds = [SimulatedCollege.Programme.Feeds[0], SimulatedCollege.Programme.Feeds[1] with { RunMinutes = 30 }] };
+        var visit = With(Visit("2025-08-20"), record => record with { Drawdowns = [new Drawdown { Pump = "P-B1", Millilitres = millilitresPerMinute, Seconds = 60 }] });
+
+        var stop = Assert.Single(ReEntrySheet.Of(History([visit], SimulatedCollege.System with { Programmes = [programme] }), On, Today).Groups.Single(one => one.Output == "biocide-1").Stops);
+
+        Assert.Equal(LabelStopKind.Dose, stop.Kind);
+        Assert.Equal(0.5 * judged * 1.05e6 / 10_000 / 0.8, stop.Value, 0.1);
+        Assert.Contains(origin, stop.Says.In(Language.English), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Of_DosePlanWithoutHold_KeepsNothingAndIsStoppedByTheLabel()
     {

@@ -1,3 +1,5 @@
+using LogBook.Domain.Calculators;
+using LogBook.Domain.Estimates;
 using LogBook.Domain.Exchange;
 using LogBook.Domain.History;
 using LogBook.Domain.Languages;
@@ -52,6 +54,21 @@ public sealed class LookAheadFaultsTests
         var faults = Faults(new LookAheadChange { Output = "biocide-1", RunMinutes = 40 }.On(Plan, system), system);
 
         Assert.Contains(faults, fault => fault.Kind == LookAheadFaultKind.Label && fault.Says.In(Language.English).Contains("for one dose", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Of_PumpMeasuredStronger_IsJudgedByWhatItGives()
+    {
+        var (result, _) = LookAhead.Run(Firm, College, Tower, Plan);
+        var strong = new Dictionary<string, KnownNumber>(StringComparer.OrdinalIgnoreCase)
+        {
+            ["biocide-1"] = new(new Estimate(4.8, "L/h", 0.1), new Said(new Text("drawdown", "medición", "medição"))),
+        };
+
+        // 19 min at 4.8 L/h instead of 3: 160 mg/L on file, 200 at the low end of the volume.
+        var faults = LookAheadFaults.Of(result!, Firm, College, Tower, Plan, Day, strong);
+
+        Assert.Contains(faults, fault => fault.Kind == LookAheadFaultKind.Label && fault.Says.In(Language.English).EndsWith("Judged with the pump at 4.8\u00a0L/h (drawdown).", StringComparison.Ordinal));
     }
 
     [Fact]
