@@ -78,7 +78,7 @@ public sealed record CountResponse(
 
         var rule = RulesInForce.ForTest(history, test, history.DayOf(newest.taken));
         var own = duties.Where(duty => duty.Kind is DutyKind.Notify or DutyKind.Retest && test.Equals(duty.Rule.Test, StringComparison.OrdinalIgnoreCase)).ToList();
-        var received = (result.ReceivedAt ?? result.ResultAt)?.Utc ?? newest.visit.Visit.KnownFrom;
+        var received = Duties.ReceivedAt(history, newest.visit.Visit, result);
         return new CountResponse(
             test,
             newest.visit.Visit.Visit.Id,
@@ -89,7 +89,7 @@ public sealed record CountResponse(
             rule,
             rule is null ? null : ResultBands.Of(rule, result),
             [.. own.Select(duty => RunningClock.Of(history, duty, shareSoon))],
-            [.. own.Count == 0 ? [] : DoneSince(latest, test, FirstReceipt(latest, own, received))])
+            [.. own.Count == 0 ? [] : DoneSince(latest, test, First(latest, own, Duties.ReceivedAt) ?? received, First(latest, own, (_, visit, reading) => Duties.ComesIn(visit, reading)) ?? received)])
         {
             PendingSince = all.Find(sample => sample.reading.NotTaken == SystemVisit.ResultPending && sample.taken > newest.taken) is { reading: not null, taken: var pending } ? pending : null,
         };
@@ -101,18 +101,17 @@ public sealed record CountResponse(
             .Where(pair => pair.converted.HasValue)
             .Select(pair => new Amount(pair.converted.Value, pair.other));
 
-    // From the receipt of the result that set the clocks running, which may be older than the newest one.
-    private static DateTime FirstReceipt(VisitFacts latest, List<Duty> duties, DateTime received)
+    // Of the result that set the clocks running, which may be older than the newest one. The countdown asks the same, so both tell the same.
+    private static DateTime? First(VisitFacts latest, List<Duty> duties, Func<SystemHistory, SystemVisit, Reading, DateTime> moment)
     {
         var visits = duties.Select(duty => duty.Visit).ToHashSet();
-        var receipts = latest.Back().Where(visit => visits.Contains(visit.Visit.Visit.Id))
+        return latest.Back().Where(visit => visits.Contains(visit.Visit.Visit.Id))
             .SelectMany(visit => duties.Where(duty => duty.Visit == visit.Visit.Visit.Id).SelectMany(duty => visit.ReadingsOf(duty.Rule.Test!))
-                .Select(reading => (reading.ReceivedAt ?? reading.ResultAt)?.Utc ?? visit.Visit.KnownFrom))
-            .ToList();
-        return receipts.Count == 0 ? received : receipts.Min();
+                .Select(reading => (DateTime?)moment(latest.History, visit.Visit, reading)))
+            .Min();
     }
 
-    private static IEnumerable<ResponseAct> DoneSince(VisitFacts latest, string test, DateTime received)
+    private static IEnumerable<ResponseAct> DoneSince(VisitFacts latest, string test, DateTime received, DateTime comesIn)
     {
         var acts = new List<ResponseAct>();
         foreach (var visit in latest.Back())
@@ -129,9 +128,11 @@ public sealed record CountResponse(
                 .Select(action => new ResponseAct(visit.Visit.At, id, new Said(ActionDone, action.Text))));
         }
 
+        // An authority may be told as soon as the number is there, before the visit that holds it is over.
+        acts.RemoveAll(act => act.At < received);
         acts.AddRange(latest.History.Notifications
-            .Where(note => note.Test.Equals(test, StringComparison.OrdinalIgnoreCase))
+            .Where(note => note.At >= comesIn && note.Test.Equals(test, StringComparison.OrdinalIgnoreCase))
             .Select(note => new ResponseAct(note.At, null, new Said(Told, note.By, note.To, note.How))));
-        return acts.Where(act => act.At >= received).OrderBy(act => act.At);
+        return acts.OrderBy(act => act.At);
     }
 }

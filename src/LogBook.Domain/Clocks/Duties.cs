@@ -246,7 +246,7 @@ public static class Duties
             : null;
 
     // A later amendment of the visit does not move it, where receipt is not on record.
-    private static DateTime ComesIn(SystemVisit visit, Reading reading) => (reading.ReceivedAt ?? reading.ResultAt)?.Utc ?? TakenAt(visit, reading);
+    internal static DateTime ComesIn(SystemVisit visit, Reading reading) => (reading.ReceivedAt ?? reading.ResultAt)?.Utc ?? TakenAt(visit, reading);
 
     private static bool IsVersionOf(Rule version, Rule rule) => version.Code.Equals(rule.Code, StringComparison.OrdinalIgnoreCase);
 

@@ -80,6 +80,23 @@ public sealed class CountResponseTests
         Assert.Null(Assert.Single(ResponsesAt(builder, 1)).Band);
     }
 
+    [Fact]
+    public void ReceivedAt_VisitAmendedWithoutReceipt_StaysAndTheNoticeIsShown()
+    {
+        // Known when the visit was over at 10:00, told three hours later; the next day somebody adds a note.
+        var builder = new HistoryBuilder { Rules = [State], VisitEveryDays = null }
+            .Visit(0, record => record with { Readings = [HistoryBuilder.Tower(TestCodes.Legionella, 1_500, "[CFU]/mL")] });
+        var known = HistoryBuilder.Start.AddHours(1);
+        builder.Notifications = [new Notification(builder.IdOf(0), TestCodes.Legionella, State.Code, known.AddHours(3), "I. Wendle", "health office", "OX-114")];
+        var amended = builder.Visits[0] with { Version = 2, AmendedBy = "RYA", AmendedAt = Moment.OfUtc(known.AddDays(1)), Reason = "a note was missing" };
+
+        var response = Assert.Single(CountResponse.Of(builder.Build([builder.Visits[0], amended]), HistoryBuilder.Start.AddDays(3), 0.2));
+
+        Assert.Equal(known, response.ReceivedAt);
+        Assert.Contains("I. Wendle told health office: OX-114", response.Done.Select(act => act.What.In(Language.English)));
+        Assert.Equal(ClockStanding.Met, response.Clocks.Single(clock => clock.Kind == DutyKind.Notify).StandingAt(HistoryBuilder.Start.AddDays(3)));
+    }
+
     private static HistoryBuilder Builder(double value, string unit)
     {
         var builder = new HistoryBuilder { Rules = [State], VisitEveryDays = null };
