@@ -16,10 +16,10 @@ namespace LogBook.Application.Shelf;
 /// <param name="ProductName">Name on the label.</param>
 /// <param name="Outlook">What it holds for the weeks to come; null where it was never read or its level does not tell.</param>
 /// <param name="Visit">Visit that read it last.</param>
-/// <param name="NextVisit">Day of the next visit; null where none is agreed.</param>
+/// <param name="NextVisit">Day of the next visit; null where no interval is agreed.</param>
 /// <param name="SecondVisit">Day of the visit after it.</param>
 /// <param name="Standing">How long it lasts.</param>
-/// <param name="SuggestedL">Litres to order so that it lasts until the visit after next; null where that cannot be told.</param>
+/// <param name="SuggestedL">Litres to order so that it lasts until the visit after next, or until an order of the next visit comes where that is later; null where that cannot be told.</param>
 public sealed record ShelfLine(
     string Site,
     string SiteName,

@@ -17,6 +17,9 @@ public sealed class ShelfQuery(LogBookStore store, SetUpStore setUp, SitesQuery 
     /// <summary>Drums on a page.</summary>
     public const int PageSize = 100;
 
+    /// <summary>Days from visit to visit where none are agreed, as where findings look ahead: four weeks (common practice, no source).</summary>
+    public const int DaysWithoutInterval = 28;
+
     // Longer than a season's stop: what was read before that says nothing of today.
     private const int LookBackDays = 400;
 
@@ -64,8 +67,13 @@ public sealed class ShelfQuery(LogBookStore store, SetUpStore setUp, SitesQuery 
         var zoneName = firm.Sites[site.Code].TimeZone;
         var zone = TimeZoneInfo.FindSystemTimeZoneById(zoneName);
         var today = SitesQuery.DayIn(zone, now);
-        DateOnly? next = site.DueOn is { } due ? (due > today ? due : today.AddDays(1)) : null;
-        DateOnly? second = next is { } day && site.EveryDays is { } every ? day.AddDays((int)Math.Ceiling(every)) : null;
+
+        // A drum runs out whether or not an interval was agreed: without one, four weeks are taken and said to be so.
+        var every = (int)Math.Ceiling(site.EveryDays ?? DaysWithoutInterval);
+        var due = site.DueOn ?? site.LastVisit?.AddDays(every) ?? today;
+        var next = due > today ? due : today.AddDays(1);
+        var second = next.AddDays(every);
+        var isAgreed = site.EveryDays is not null && site.DueOn is not null;
 
         // A renewed drum keeps its code with another first day.
         foreach (var drum in system.Drums.Where(drum => (drum.From ?? DateOnly.MinValue) <= today).GroupBy(drum => drum.Code, StringComparer.OrdinalIgnoreCase).Select(versions => versions.MaxBy(drum => drum.From ?? DateOnly.MinValue)!))
@@ -86,10 +94,10 @@ public sealed class ShelfQuery(LogBookStore store, SetUpStore setUp, SitesQuery 
                 firm.Products.GetValueOrDefault(drum.Product)?.Name ?? drum.Product,
                 outlook,
                 read?.Visit,
-                next,
-                second,
+                isAgreed ? next : null,
+                isAgreed ? second : null,
                 outlook?.StandingBefore(StartOf(zone, next), StartOf(zone, second)) ?? StockStanding.Unknown,
-                second is null ? null : outlook?.NeededUntil(StartOf(zone, second)!.Value));
+                outlook?.NeededUntil(StartOf(zone, Later(second, next.AddDays((int)Math.Ceiling(drum.DeliveryDays ?? 0))))));
         }
     }
 
@@ -103,14 +111,12 @@ public sealed class ShelfQuery(LogBookStore store, SetUpStore setUp, SitesQuery 
             : null;
     }
 
-    private static DateTime? StartOf(TimeZoneInfo zone, DateOnly? day)
-    {
-        if (day is not { } asked)
-        {
-            return null;
-        }
+    // What is ordered at the next visit comes after its days of delivery: until then the drum must last, even beyond the visit after next.
+    private static DateOnly Later(DateOnly afterNext, DateOnly delivered) => afterNext > delivered ? afterNext : delivered;
 
-        var midnight = asked.ToDateTime(TimeOnly.MinValue);
+    private static DateTime StartOf(TimeZoneInfo zone, DateOnly day)
+    {
+        var midnight = day.ToDateTime(TimeOnly.MinValue);
         return TimeZoneInfo.ConvertTimeToUtc(zone.IsInvalidTime(midnight) ? midnight.AddHours(1) : midnight, zone);
     }
 

@@ -49,6 +49,37 @@ public sealed class ShelfQueryTests
     }
 
     [Fact]
+    public async Task List_SiteWithoutInterval_StandsByItsRunOutAndIsToBeOrdered()
+    {
+        await using var firm = await ReadingFirm.CreateAsync();
+        var yaf = await AddAsync(firm, "YAF-1", every: null);
+        await ReadAsync(firm, yaf, "YAF-1", daysAgo: 1, usable: 8, perDay: 2);
+
+        var line = Assert.Single((await Query(firm).ListAsync(ReadingFirm.Technician, new ShelfFilter()))!.ToOrder);
+
+        // Four weeks from the visit of yesterday and four more: 55.6 × 2 L − 8 L = 103.2 L, u = 55.6 × 0.1 L, so 103.2 + 2 × 5.6 = 114.4.
+        Assert.Equal((StockStanding.BeforeNext, (DateOnly?)null, (DateOnly?)null), (line.Standing, line.NextVisit, line.SecondVisit));
+        Assert.Equal(115, line.SuggestedL!.Value);
+        Assert.NotNull(line.OrderBy);
+    }
+
+    [Fact]
+    public async Task List_DeliveryLongerThanTheVisitAfterNext_LastsUntilAnOrderOfTheNextVisitComes()
+    {
+        await using var firm = await ReadingFirm.CreateAsync();
+        var yaf = await AddAsync(firm, "YAF-1", every: 7, deliveryDays: 21);
+        await ReadAsync(firm, yaf, "YAF-1", daysAgo: 2, usable: 40, perDay: 2);
+        var quick = await AddAsync(firm, "YAF-2", every: 7);
+        await ReadAsync(firm, quick, "YAF-2", daysAgo: 2, usable: 40, perDay: 2);
+
+        var lines = (await Query(firm).ListAsync(ReadingFirm.Supervisor, new ShelfFilter()))!.Rows.ToDictionary(line => line.Site);
+
+        // Due in five days and 21 more: 27.6 × 2 L − 40 L = 15.2 L and twice 2.8 L on top. Until the visit after next 40 L last.
+        Assert.Equal(21, lines["YAF-1"].SuggestedL);
+        Assert.Equal(0, lines["YAF-2"].SuggestedL);
+    }
+
+    [Fact]
     public async Task List_Filters_ByProductPersonAndStanding()
     {
         await using var firm = await ReadingFirm.CreateAsync();
@@ -134,13 +165,13 @@ public sealed class ShelfQueryTests
 
     private static ShelfQuery Query(ReadingFirm firm) => new(firm.Store, new SetUpStore(firm.Store, firm.Clock), new SitesQuery(firm.Store, firm.Clock), firm.Clock);
 
-    private static async Task<(int Customer, int Site, int System)> AddAsync(ReadingFirm firm, string code, double every, string? person = "RYA", string name = "Yaffleford College")
+    private static async Task<(int Customer, int Site, int System)> AddAsync(ReadingFirm firm, string code, double? every, string? person = "RYA", string name = "Yaffleford College", double deliveryDays = 5)
     {
         var at = await firm.AddSiteAsync(code, name, every, person);
         await firm.Store.WriteAsync(Viewer.System("test"), async db =>
         {
             var system = await db.Systems.FindAsync(at.System);
-            system!.Document = ExchangeWriter.CanonicalOf(Documents.System(system.Document) with { Drums = [new Drum { Code = "D-INH", Product = "P-40", Shape = DrumShape.VerticalCylinder, HeightCm = 62, CapacityL = 60, DeliveryDays = 5 }] });
+            system!.Document = ExchangeWriter.CanonicalOf(Documents.System(system.Document) with { Drums = [new Drum { Code = "D-INH", Product = "P-40", Shape = DrumShape.VerticalCylinder, HeightCm = 62, CapacityL = 60, DeliveryDays = deliveryDays }] });
         });
         if (!await firm.Store.ReadAsync(ReadingFirm.Supervisor, db => Task.FromResult(db.SetUp.Any(row => row.CodeKey == "P-40"))))
         {

@@ -1,9 +1,11 @@
+using LogBook.Application.Shelf;
 using LogBook.Domain.Estimates;
+using LogBook.Domain.Languages;
 using LogBook.Web.Components.Parts;
 
 namespace LogBook.Web.Features.Shelf;
 
-/// <summary>Shape that goes with the standing of a drum.</summary>
+/// <summary>Shape that goes with the standing of a drum, and its next visits.</summary>
 public static class StockWords
 {
     /// <summary>The shape.</summary>
@@ -14,4 +16,9 @@ public static class StockWords
         StockStanding.BeforeSecond => StateKind.Watch,
         _ => StateKind.Neutral,
     };
+
+    /// <summary>The next two visits; where no interval is agreed, the one that was taken.</summary>
+    public static string Visits(ShelfLine line, Language language) => line is { NextVisit: { } next, SecondVisit: { } second }
+        ? $"{Shown.Day(next, language)}, {Shown.Day(second, language)}"
+        : ShelfTexts.NoInterval.In(language, Shown.PlainWithUnit(ShelfQuery.DaysWithoutInterval, "d", language));
 }
