@@ -10,7 +10,7 @@ namespace LogBook.Domain.Clocks;
 /// <summary>The clocks that run for a system on a day, by the rules in force on that day.</summary>
 /// <remarks>
 /// Intervals of tests and tasks run from the last time they were done, or from the first day on which both the rule and the
-/// records were there. An event's duty runs from its newest event. A retest runs from the disinfection that followed the
+/// records were there; a result in a band can shorten them until a later one lies below it (<see cref="Shortened"/>). An event's duty runs from its newest event. A retest runs from the disinfection that followed the
 /// result, else from its receipt. A sample whose result is still to come counts as taken. An authority must be told within hours of
 /// receipt, by the version of the rule that was in force on the day of the sample.
 /// </remarks>
@@ -73,8 +73,10 @@ public static class Duties
 
         var (last, isPending) = rule.Test is { } test ? Sampled(latest, test) : (DoneAt(latest, rule.Task!), false);
         var since = last is { } moment ? history.DayOf(moment) : First(history, latest, rule);
-        return new Duty(DutyKind.Interval, rule, since, rule.EveryDays.Value + (rule.GraceDays ?? 0), OperationOf(history, rule))
+        var shortened = Shortened.Of(history, latest, rule);
+        return new Duty(DutyKind.Interval, rule, since, Shortened.Days(history, rule, since, shortened) + (rule.GraceDays ?? 0), OperationOf(history, rule))
         {
+            Band = shortened?.Band,
             LastDone = last,
             IsPending = isPending,
         };

@@ -33,6 +33,12 @@ public sealed record Duty
     /// <summary>Days allowed, grace included.</summary>
     public double Days { get; }
 
+    /// <summary>Interval asked for, days without grace: the rule's own, or the shorter one of <see cref="Band"/>; null for the other kinds.</summary>
+    public double? EveryDays => Kind == DutyKind.Interval ? Band?.EveryDays ?? Rule.EveryDays : null;
+
+    /// <summary>Band of the last result that shortens the interval; null where none does.</summary>
+    public RuleBand? Band { get; init; }
+
     /// <summary>Event that set it running; null for the other kinds.</summary>
     public EventType? Event { get; init; }
 

@@ -104,7 +104,7 @@ public static class RuleRecords
         foreach (var version in versions.Where(version => version.Rule.From <= end && version.End >= since))
         {
             last = version;
-            var duty = DutyOf(history, DutyKind.Interval, version.Rule, since, version.Rule.EveryDays!.Value);
+            var duty = IntervalOf(history, version.Rule, since);
             var (begin, finish) = (version.Rule.From > since ? version.Rule.From : since, version.End < end ? version.End : end);
             if (FirstOver(history, duty, begin, finish) is not null)
             {
@@ -113,7 +113,7 @@ public static class RuleRecords
         }
 
         // A rule that ended while its time ran asks for nothing more: neither met by what came later, nor running for ever.
-        return last is null || last.End < end ? null : Spell(DutyOf(history, DutyKind.Interval, last.Rule, since, last.Rule.EveryDays!.Value), doneOn, doneOn <= to ? RuleStanding.Met : RuleStanding.Running, end);
+        return last is null || last.End < end ? null : Spell(IntervalOf(history, last.Rule, since), doneOn, doneOn <= to ? RuleStanding.Met : RuleStanding.Running, end);
     }
 
     private static IEnumerable<RuleSpell> Events(SystemHistory history, List<Dated> versions, DateOnly to)
@@ -239,6 +239,9 @@ public static class RuleRecords
 
     private static Duty DutyOf(SystemHistory history, DutyKind kind, Rule rule, DateOnly since, double days) =>
         new(kind, rule, since, days + (rule.GraceDays ?? 0), rule.OperatingDaysOnly == true ? history.System.Operation : null);
+
+    private static Duty IntervalOf(SystemHistory history, Rule rule, DateOnly since) =>
+        DutyOf(history, DutyKind.Interval, rule, since, Shortened.Days(history, rule, since, Shortened.Of(history, rule, since)));
 
     private static List<DateOnly> DoneOn(SystemHistory history, Rule rule)
     {

@@ -97,6 +97,11 @@ internal static class CheckTexts
         "of: se encontró {0}, se espera {1}, lo que mide la sonda {2}",
         "of: encontrado {0}, esperado {1}, o que a sonda {2} mede");
 
+    public static readonly Text BandIsShorter = new(
+        "an interval of {0} days after a result must be shorter than the rule's own",
+        "un intervalo de {0} días tras un resultado debe ser más corto que el de la propia norma",
+        "um intervalo de {0} dias após um resultado deve ser mais curto que o da própria regra");
+
     public static readonly Text RuleNeeds = new(
         "nothing is asked for, expected is one of test, task, onEvent",
         "no se pide nada, se espera uno de test, task, onEvent",

@@ -95,7 +95,14 @@ internal sealed class SetUpCheck(FirmSetUp firm, IssueList issues)
         }
 
         var test = rule.Test is { } code ? Test(code, path + ".test") : null;
-        ForEach(rule.Bands, path + ".bands", (band, bandPath) => Unit(test, band.Unit, bandPath + ".unit"));
+        ForEach(rule.Bands, path + ".bands", (band, bandPath) =>
+        {
+            Unit(test, band.Unit, bandPath + ".unit");
+            if (band.EveryDays is { } every && !(every < rule.EveryDays))
+            {
+                issues.Block(bandPath + ".everyDays", "not-shorter", CheckTexts.BandIsShorter, every);
+            }
+        });
         if (rule.RetestDays is [var first, var last] && last < first)
         {
             issues.Block(path + ".retestDays[1]", "wrong-order", CheckTexts.Before, "retestDays", last, "retestDays", first);

@@ -228,8 +228,8 @@ public sealed class ClockDue : IDailyRule, IReadsCounts
         var what = What(duty.Rule);
         var says = duty.Kind switch
         {
-            DutyKind.Interval when isOverdue => new Said(TestOverdue, duty.Rule.Name, what, (double)passed, duty.Rule.EveryDays!.Value),
-            DutyKind.Interval => new Said(TestDueSoon, duty.Rule.Name, what, duty.LastDay, duty.Rule.EveryDays!.Value),
+            DutyKind.Interval when isOverdue => new Said(TestOverdue, duty.Rule.Name, what, (double)passed, duty.EveryDays!.Value),
+            DutyKind.Interval => new Said(TestDueSoon, duty.Rule.Name, what, duty.LastDay, duty.EveryDays!.Value),
             DutyKind.AfterEvent when isOverdue => new Said(EventOverdue, duty.Rule.Name, VisitTexts.NameOf(duty.Event!.Value), duty.Since, duty.Days, (double)passed),
             DutyKind.AfterEvent => new Said(EventDueSoon, duty.Rule.Name, VisitTexts.NameOf(duty.Event!.Value), duty.Since, duty.Days, duty.LastDay),
             _ when isOverdue && duty.TooEarlyOn is { } early => new Said(RetestEarly, duty.Rule.Name, what, early, duty.NotBefore!.Value, duty.Since.AddDays((int)duty.Days)),

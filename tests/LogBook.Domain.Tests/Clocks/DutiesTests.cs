@@ -1,6 +1,7 @@
 using LogBook.Domain.Clocks;
 using LogBook.Domain.Exchange;
 using LogBook.Domain.Findings;
+using LogBook.Domain.History;
 using LogBook.Domain.Programmes;
 using LogBook.Domain.Tests.Assessments;
 using LogBook.Domain.Visits;
@@ -52,6 +53,66 @@ public sealed class DutiesTests
         Assert.Equal((Day(10), Day(13), false), (duty.Since, duty.NotBefore!.Value, duty.IsMet));
         Assert.False(duty.IsOverdueOn(Day(17)));
         Assert.True(duty.IsOverdueOn(Day(18)));
+    }
+
+    [Fact]
+    public void Interval_AfterAResultInABand_IsShorterUntilALaterOneLiesBelow()
+    {
+        // Every 90 days; every 30 from 20, every 7 from 1000 CFU/mL on.
+        var rule = Legionella with
+        {
+            RetestDays = [],
+            Bands = [new RuleBand { From = 20, Unit = "[CFU]/mL", Severity = Severity.Plan, EveryDays = 30 }, new RuleBand { From = 1000, Unit = "[CFU]/mL", Severity = Severity.Act, EveryDays = 7 }],
+        };
+        var builder = Builder(rule);
+        Sample(builder, day: 0, value: 5, resultAfterDays: 10);
+        Sample(builder, day: 60, value: 300, resultAfterDays: 10);
+        Sample(builder, day: 80, value: 1500, resultAfterDays: 12);
+        Sample(builder, day: 95, value: 2, resultAfterDays: 10);
+        (DateOnly Since, DateOnly LastDay, double? Every) On(int day) => Assert.Single(DutiesOn(builder, day), duty => duty.Kind == DutyKind.Interval) is var duty ? (duty.Since, duty.LastDay, duty.EveryDays) : default;
+
+        Assert.Equal((Day(0), Day(90), 90), On(59));
+
+        // Nobody knows before the result is there; from then on it counts from the sample.
+        Assert.Equal((Day(60), Day(150), 90), On(69));
+        Assert.Equal((Day(60), Day(90), 30), On(71));
+
+        // The next sample waits for its result: the one before it still asks for 30 days. Then 7 are over already; it is due on the day it was known.
+        Assert.Equal((Day(80), Day(110), 30), On(91));
+        Assert.Equal((Day(80), Day(92), 7), On(93));
+        Assert.Equal((Day(95), Day(102), 7), On(104));
+        Assert.Equal((Day(95), Day(185), 90), On(106));
+    }
+
+    [Fact]
+    public void Interval_ShortenedBand_IsTheSameInTheRecord()
+    {
+        var rule = Legionella with { RetestDays = [], Bands = [new RuleBand { From = 20, Unit = "[CFU]/mL", Severity = Severity.Plan, EveryDays = 30 }] };
+        var builder = Builder(rule);
+        Sample(builder, day: 0, value: 300, resultAfterDays: 10);
+        Sample(builder, day: 40, value: 2, resultAfterDays: 10);
+        Sample(builder, day: 120, value: 2, resultAfterDays: 10);
+
+        var spells = Assert.Single(RuleRecords.Of(builder.Build(), Day(0), Day(130))).Spells.Where(spell => spell.Kind == DutyKind.Interval);
+
+        Assert.Equal(
+            [(Day(0), Day(30), RuleStanding.Missed, 10), (Day(40), Day(130), RuleStanding.Met, 0), (Day(120), Day(210), RuleStanding.Running, 0)],
+            spells.Select(spell => (spell.Since, spell.DueBy, spell.Standing, spell.DaysOver)));
+    }
+
+    [Theory]
+    [InlineData(89.0, 0)]
+    [InlineData(90.0, 1)]
+    [InlineData(120.0, 1)]
+    public void Band_IntervalNotShorterThanTheRules_IsRefused(double everyDays, int issues)
+    {
+        var rule = Legionella with { Bands = [new RuleBand { From = 20, Unit = "[CFU]/mL", Severity = Severity.Plan, EveryDays = everyDays }] };
+        var json = ExchangeWriter.Write(new ExchangeDocument { Format = ExchangeReader.Format, Version = ExchangeReader.Version, Rules = [rule] });
+
+        var found = ExchangeReader.ReadAndCheck(json, FirmSetUp.Empty).Issues;
+
+        Assert.Equal(issues, found.Count(issue => issue is { Code: "not-shorter", Path: "rules[0].bands[0].everyDays" }));
+        Assert.Equal(issues, found.Count);
     }
 
     [Fact]

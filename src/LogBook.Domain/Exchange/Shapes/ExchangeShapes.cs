@@ -29,7 +29,7 @@ internal static class ExchangeShapes
     private static readonly Shape InstrumentCheckShape =
         new("instrumentCheck", Required("at", Moment), Required("standard", Number), Required("read", Number), Must(Unit("unit")), Field("standardLot"));
 
-    private static readonly Shape RuleBand = new("ruleBand", Must(Amount("from")), Must(Unit("unit")), Must(Choice("severity", Severities)), Positive("notifyWithinHours"), Field("says"));
+    private static readonly Shape RuleBand = new("ruleBand", Must(Amount("from")), Must(Unit("unit")), Must(Choice("severity", Severities)), Positive("notifyWithinHours"), Positive("everyDays"), Field("says"));
 
     private static readonly Shape Hours = new("operatingHours", List("days", Choice("", Weekdays)), Required("from", ClockTime), Required("to", ClockTime));
 

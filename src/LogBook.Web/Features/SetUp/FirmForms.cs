@@ -142,6 +142,7 @@ internal static class FirmForms
             Ask.Choice("unit", ReadingTexts.Unit, (scope, band) => Ask.Units(TestCatalogue.Find(band.Root.Text("test"), scope.Firm)?.Units ?? UnitCodes.All, scope.Language)).Needed(),
             Ask.Choice("severity", ReadingTexts.Severity, ChoiceTexts.Severities).Needed(),
             Ask.Number("notifyWithinHours", new("Tell the authority within, from receipt", "Avisar a la autoridad en, desde la recepción", "Avisar a autoridade em, desde o recebimento"), "h"),
+            Ask.Number("everyDays", new("Then every", "Después cada", "Depois a cada"), "d") with { Hint = new("Until a result lies below this band.", "Hasta que un resultado quede por debajo de esta banda.", "Até que um resultado fique abaixo desta faixa.") },
             Ask.LongText("says", new("What the rule says to do", "Qué manda hacer la norma", "O que a regra manda fazer"))),
     ];
 

@@ -46,6 +46,7 @@ public static class TemplateTexts
     public static readonly Text RunningDays = new("days of operation", "días de operación", "dias de operação");
     public static readonly Text WithinDays = new("within {0} days of “{1}”", "en {0} días desde «{1}»", "em {0} dias desde “{1}”");
     public static readonly Text Retest = new("retest on day {0} to {1}", "repetir entre el día {0} y el {1}", "repetir do dia {0} ao {1}");
+    public static readonly Text ThenEvery = new("then every {0} days", "después cada {0} días", "depois a cada {0} dias");
     public static readonly Text Notify = new("tell the authority within {0} hours of receipt", "avisar a la autoridad en {0} horas desde la recepción", "avisar a autoridade em {0} horas desde o recebimento");
 
     private static readonly Dictionary<TemplateStatus, Text> Statuses = new()

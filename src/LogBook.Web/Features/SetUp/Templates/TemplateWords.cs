@@ -28,7 +28,8 @@ public static class TemplateWords
         foreach (var band in rule.Bands)
         {
             var says = TemplateTexts.Band.In(language, Shown.Entered(band.From, band.Unit, language), FindingTexts.NameOf(band.Severity).In(language));
-            yield return says + (band.Says is null ? "" : $" ({band.Says})") + (band.NotifyWithinHours is { } hours ? ", " + TemplateTexts.Notify.In(language, Shown.Plain(hours, language)) : "");
+            yield return says + (band.Says is null ? "" : $" ({band.Says})") + (band.NotifyWithinHours is { } hours ? ", " + TemplateTexts.Notify.In(language, Shown.Plain(hours, language)) : "")
+                + (band.EveryDays is { } every ? ", " + TemplateTexts.ThenEvery.In(language, Shown.Plain(every, language)) : "");
         }
 
         if (rule.RetestDays.Count > 0)
