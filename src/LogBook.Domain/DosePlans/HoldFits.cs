@@ -60,7 +60,7 @@ public static class HoldFits
             : Computed<double>.Of(from.DoseMgPerL);
         var longest = LongestAt(from, law, start.Value.Cycles, evaporation, volume);
         var (verdict, hours, bleedDown) = Proposal(from, law, top, longest, evaporation, volume);
-        var proposedStart = bleedDown is { } cycles ? law.At(cycles) : null;
+        var proposedStart = bleedDown is { } cycles ? law.At(cycles) : (Computed<double>?)null;
         return Computed<HoldFit>.Of(new HoldFit
         {
             Peak = new Worked(peak, PeakName, PeakFormula, Source,
@@ -119,7 +119,7 @@ public static class HoldFits
 
         return from.BleedDownHours is { } most
             ? CirculatingSystem.LevelAfter(top, 1, evaporation, loss, volume, most).Map(cycles => (Math.Min(top, cycles), Computed<double>.Of(most)))
-            : Computed<(double, Computed<double>)>.None(hours.Reasons);
+            : hours.WithoutValue<(double, Computed<double>)>();
     }
 
     private static Computed<double> LongestAt(HoldCase from, ConductivityLaw law, double start, double evaporation, double volume) =>

@@ -46,7 +46,7 @@ public sealed record BleedInterval(VisitFacts From, double Days, double OpenPerD
                     break;
                 }
 
-                return Computed<BleedInterval>.None(step.Reasons);
+                return step.WithoutValue<BleedInterval>();
             }
 
             makeUp = makeUp is null ? step.Value.MakeUp : makeUp.Plus(step.Value.MakeUp);
@@ -74,7 +74,7 @@ public sealed record BleedInterval(VisitFacts From, double Days, double OpenPerD
         var opened = metered ? at.Water.Bleed : at.Water.BleedHours;
         if (!opened.HasValue)
         {
-            return Computed<Step>.None(opened.Reasons);
+            return opened.WithoutValue<Step>();
         }
 
         // Hours may have been left out at visits that read the register: the step then spans all of them.
@@ -86,7 +86,7 @@ public sealed record BleedInterval(VisitFacts From, double Days, double OpenPerD
         {
             if (!from.Water.MakeUp.HasValue)
             {
-                return Computed<Step>.None(from.Water.MakeUp.Reasons);
+                return from.Water.MakeUp.WithoutValue<Step>();
             }
 
             if (from.Water.Since is not { } since || start is null || since.Visit.At < start.Visit.At)

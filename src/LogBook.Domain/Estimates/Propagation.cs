@@ -30,7 +30,7 @@ internal static class Propagation
         var middle = of(at);
         if (!middle.HasValue)
         {
-            return Outcomes.Computed<Estimate>.None(middle.Reasons);
+            return middle.WithoutValue<Estimate>();
         }
 
         var sum = 0.0;

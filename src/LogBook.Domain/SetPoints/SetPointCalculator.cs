@@ -50,9 +50,9 @@ public static class SetPointCalculator
     [
         .. from.Limits
             .Where(limit => limit.Test != TestCodes.Conductivity)
-            .Select(limit => (limit, makeUp: from.Ions.TryGetValue(limit.Test, out var readings) ? readings.High("mg/L") : null))
+            .Select(limit => (limit, makeUp: from.Ions.TryGetValue(limit.Test, out var readings) ? readings.High("mg/L") : Computed<Estimate>.None(VisitReasons.NotMeasured)))
             .Where(pair => pair.makeUp is { HasValue: true, Value.Value: > 0 })
-            .Select(pair => new IonRoom(pair.limit, pair.makeUp!.Value, Estimate.Exact(pair.limit.Most, "mg/L").Over(pair.makeUp.Value)))
+            .Select(pair => new IonRoom(pair.limit, pair.makeUp.Value, Estimate.Exact(pair.limit.Most, "mg/L").Over(pair.makeUp.Value)))
             .OrderBy(room => room.Cycles.Value),
     ];
 

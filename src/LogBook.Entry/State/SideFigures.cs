@@ -1,6 +1,7 @@
 using LogBook.Domain.Cycles;
 using LogBook.Domain.Estimates;
 using LogBook.Domain.Languages;
+using LogBook.Domain.Outcomes;
 using LogBook.Domain.Probes;
 using LogBook.Domain.Programmes;
 using LogBook.Domain.Quantities;
@@ -21,7 +22,7 @@ public static class SideFigures
         var system = state.Build.Visit.Systems.FirstOrDefault(s => s.System == state.Plan?.System.Code);
         var tower = Conductivity(system, SamplePoints.Tower);
         var makeUp = Conductivity(system, SamplePoints.MakeUp);
-        var cycles = tower is { } t && makeUp is { } m ? CyclesOfConcentration.FromConductivity(t, m) : null;
+        var cycles = tower is { } t && makeUp is { } m ? CyclesOfConcentration.FromConductivity(t, m) : (Computed<Estimate>?)null;
         if (cycles is { HasValue: true, Value: var estimate })
         {
             figures.Add((EntryTexts.ConductivityRatio, Shown.Computed(estimate.Value, state.Language)));
