@@ -16,7 +16,10 @@ internal sealed class FindingLedger
     // An entry is never changed, only put in place of another: a copy of the ledger then costs a few lists.
     private readonly List<LedgerEntry> _entries;
     private readonly List<int> _open;
-    private readonly Dictionary<(string Kind, About? About), int> _latest;
+
+    // By kind, the latest entry of each subject: a handful, found sooner by looking than by hashing eleven codes for every verdict. The
+    // arrays are never changed.
+    private readonly Dictionary<string, int[]> _latest;
 
     /// <summary>Makes an empty ledger.</summary>
     /// <param name="site">Code of the site; null for the firm as a whole.</param>
@@ -24,13 +27,13 @@ internal sealed class FindingLedger
     public FindingLedger(string? site, string? system)
     {
         (_site, _system) = (site, system);
-        (_entries, _open, _latest) = ([], [], new(MatterComparer.Instance));
+        (_entries, _open, _latest) = ([], [], new(StringComparer.Ordinal));
     }
 
     private FindingLedger(FindingLedger other)
     {
         (_site, _system) = (other._site, other._system);
-        (_entries, _open, _latest) = ([.. other._entries], [.. other._open], new(other._latest, MatterComparer.Instance));
+        (_entries, _open, _latest) = ([.. other._entries], [.. other._open], new(other._latest, StringComparer.Ordinal));
     }
 
     /// <summary>What is open, in the order in which it opened.</summary>
@@ -61,7 +64,7 @@ internal sealed class FindingLedger
             return;
         }
 
-        var place = _latest.TryGetValue((kind, verdict.About), out var last) ? last : -1;
+        var place = PlaceOf(kind, verdict.About);
         var latest = place < 0 ? null : _entries[place];
         if (verdict.Indication is not { } shown)
         {
@@ -122,8 +125,24 @@ internal sealed class FindingLedger
 
     private int Add(LedgerEntry entry)
     {
+        var (before, place) = (PlaceOf(entry.Kind, entry.About), _entries.Count);
         _entries.Add(entry);
-        return _latest[(entry.Kind, entry.About)] = _entries.Count - 1;
+        var places = _latest.GetValueOrDefault(entry.Kind) ?? [];
+        _latest[entry.Kind] = [.. places.Where(other => other != before), place];
+        return place;
+    }
+
+    private int PlaceOf(string kind, About? about)
+    {
+        foreach (var place in _latest.GetValueOrDefault(kind) ?? [])
+        {
+            if (MatterComparer.SameSubject(_entries[place].About, about))
+            {
+                return place;
+            }
+        }
+
+        return -1;
     }
 
     /// <summary>The findings, by first day, kind and subject.</summary>

@@ -126,15 +126,14 @@ public static class Duties
 
     private static Duty? Retest(SystemHistory history, VisitFacts latest, Rule rule)
     {
-        if (rule.Test is not { } test || !history.Firm.Rules.Any(version => IsVersionOf(version, rule) && version.RetestDays.Count > 0 && version.Bands.Count > 0))
+        if (rule.Test is not { } test || !HasVersion(history, rule, static version => version.RetestDays.Count > 0 && version.Bands.Count > 0))
         {
             return null;
         }
 
         // A result is judged by the rule of its day: a later version neither opens nor moves its retest.
         (VisitFacts? visit, Reading? reading, DateTime at, Rule? rule) worst = default;
-        var at = latest;
-        for (var i = 0; i < LongestLookBack && at is not null; i++, at = at.Previous)
+        for (var at = latest.LatestWith(test); at is not null && latest.Place - at.Place < LongestLookBack; at = at.PreviousWith(test))
         {
             foreach (var reading in at.ReadingsOf(test))
             {
@@ -158,8 +157,7 @@ public static class Duties
         var notBefore = since.AddDays((int)earliest);
         var sampledOn = history.DayOf(worst.at);
         var (tooEarlyOn, isMet, retested) = ((DateOnly?)null, false, (DateTime?)null);
-        at = latest;
-        for (var i = 0; i < LongestLookBack && at is not null; i++, at = at.Previous)
+        for (var at = latest.LatestWith(test); at is not null && latest.Place - at.Place < LongestLookBack; at = at.PreviousWith(test))
         {
             foreach (var reading in at.ReadingsOf(test))
             {
@@ -185,14 +183,13 @@ public static class Duties
     // What must be told and was not, the oldest first: a newer result does not make up for it. All told: the newest.
     private static Duty? Notify(SystemHistory history, VisitFacts latest, Rule rule)
     {
-        if (rule.Test is not { } test || !history.Firm.Rules.Any(version => IsVersionOf(version, rule) && version.Bands.Any(band => band.NotifyWithinHours is not null)))
+        if (rule.Test is not { } test || !HasVersion(history, rule, static version => version.Bands.Any(band => band.NotifyWithinHours is not null)))
         {
             return null;
         }
 
         (DateTime Taken, Duty Duty) shown = default;
-        var at = latest;
-        for (var i = 0; i < LongestLookBack && at is not null; i++, at = at.Previous)
+        for (var at = latest.LatestWith(test); at is not null && latest.Place - at.Place < LongestLookBack; at = at.PreviousWith(test))
         {
             foreach (var reading in at.ReadingsOf(test))
             {
@@ -250,6 +247,20 @@ public static class Duties
     // A later amendment of the visit does not move it, where receipt is not on record.
     internal static DateTime ComesIn(SystemVisit visit, Reading reading) => (reading.ReceivedAt ?? reading.ResultAt)?.Utc ?? TakenAt(visit, reading);
 
+    private static bool HasVersion(SystemHistory history, Rule rule, Func<Rule, bool> which)
+    {
+        var rules = history.Firm.Rules;
+        for (var i = 0; i < rules.Count; i++)
+        {
+            if (IsVersionOf(rules[i], rule) && which(rules[i]))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     private static bool IsVersionOf(Rule version, Rule rule) => version.Code.Equals(rule.Code, StringComparison.OrdinalIgnoreCase);
 
     internal static bool IsInBand(Reading reading, Rule rule) => IsTaken(reading) && ResultBands.Of(rule, reading) is not null;
@@ -260,8 +271,7 @@ public static class Duties
         DateTime? newest = null;
         var isPending = false;
         var seen = 0;
-        var at = latest;
-        for (var i = 0; i < LongestLookBack && at is not null && seen < 3; i++, at = at.Previous)
+        for (var at = latest.LatestWith(test); at is not null && latest.Place - at.Place < LongestLookBack && seen < 3; at = at.PreviousWith(test))
         {
             var (taken, pending) = ((DateTime?)null, false);
             foreach (var reading in at.ReadingsOf(test))

@@ -30,16 +30,25 @@ public static class DrumVolume
     /// <returns>Litres; none when the level is outside, a size is missing, or the unit does not fit.</returns>
     /// <remarks>Reference: 07-tank-volume.csv, vertical_cylinder, horizontal_cylinder, rectangular, volume_from_weight.</remarks>
     public static Computed<Estimate> FromLevel(
-        Drum drum, double level, string? unit, Product? product, UncertaintyTable? table = null, LevelMethod? method = null) =>
-        Units.Parse(unit).Then(definition => definition.Dimension switch
+        Drum drum, double level, string? unit, Product? product, UncertaintyTable? table = null, LevelMethod? method = null)
+    {
+        var parsed = Units.Parse(unit);
+        if (!parsed.HasValue)
+        {
+            return parsed.WithoutValue<Estimate>();
+        }
+
+        var definition = parsed.Value;
+        return definition.Dimension switch
         {
             _ when !(level >= 0 && level < Absurd) => Computed<Estimate>.None(DrumReasons.LevelOutside),
             UnitDimension.Length => OfDepth(drum, In(level, definition, "cm"), unit, table ?? UncertaintyTable.Default, method),
             UnitDimension.Mass => OfWeight(drum, In(level, definition, "kg"), unit, product, table ?? UncertaintyTable.Default),
             UnitDimension.Volume => OfVolume(drum, In(level, definition, "L"), unit, table ?? UncertaintyTable.Default),
-            UnitDimension.Percent => Brim(drum).Then(brim => OfVolume(drum, brim.Litres * level / 100, unit, table ?? UncertaintyTable.Default)),
+            UnitDimension.Percent => OfPercent(drum, level, unit, table ?? UncertaintyTable.Default),
             _ => Computed<Estimate>.None(DrumReasons.UnitForShape),
-        });
+        };
+    }
 
     /// <summary>Brim volume.</summary>
     /// <param name="drum">Its shape and sizes.</param>
@@ -76,8 +85,15 @@ public static class DrumVolume
     /// <param name="levelCm">Where, cm; matters for a lying cylinder and a table.</param>
     /// <returns>L/cm; none for a drum on a scale, a missing size, or a level outside.</returns>
     /// <remarks>Reference: 07-tank-volume.csv, horizontal_surface_width, consumption_uncertainty.</remarks>
-    public static Computed<double> LitresPerCm(Drum drum, double levelCm) => HeightOf(drum).Then(height =>
+    public static Computed<double> LitresPerCm(Drum drum, double levelCm)
     {
+        var known = HeightOf(drum);
+        if (!known.HasValue)
+        {
+            return known;
+        }
+
+        var height = known.Value;
         if (!(levelCm >= 0 && levelCm <= height))
         {
             return Computed<double>.None(DrumReasons.LevelOutside);
@@ -93,7 +109,7 @@ public static class DrumVolume
             DrumShape.Table => TableOf(drum).Then(points => SegmentOf(points, levelCm).Map(segment => segment.LitresPerCm)),
             _ => Computed<double>.None(DrumReasons.SizeMissing),
         };
-    });
+    }
 
     /// <summary>Share of the capacity that is filled.</summary>
     /// <param name="volumeL">L, not negative.</param>
@@ -138,9 +154,31 @@ public static class DrumVolume
         ? Computed<Mass>.Of(Mass.FromKilograms(volume.Litres * densityKgPerL))
         : Computed<Mass>.None(UnitReasons.Impossible);
 
-    private static Computed<Estimate> OfDepth(Drum drum, double levelCm, string? unit, UncertaintyTable table, LevelMethod? method) =>
-        LitresPerCm(drum, levelCm).Then(litresPerCm => LitresBelow(drum, levelCm).Then(litres => table.DrumLevel(drum, unit, method).Map(u =>
-            new Estimate(litres, "L", u.Unit == "cm" ? u.Value * UncertainSlope(drum, levelCm, u.Value, litresPerCm) : u.Value))));
+    private static Computed<Estimate> OfPercent(Drum drum, double percent, string? unit, UncertaintyTable table)
+    {
+        var brim = Brim(drum);
+        return brim.HasValue ? OfVolume(drum, brim.Value.Litres * percent / 100, unit, table) : brim.WithoutValue<Estimate>();
+    }
+
+    private static Computed<Estimate> OfDepth(Drum drum, double levelCm, string? unit, UncertaintyTable table, LevelMethod? method)
+    {
+        var litresPerCm = LitresPerCm(drum, levelCm);
+        if (!litresPerCm.HasValue)
+        {
+            return litresPerCm.WithoutValue<Estimate>();
+        }
+
+        var litres = LitresBelow(drum, levelCm);
+        if (!litres.HasValue)
+        {
+            return litres.WithoutValue<Estimate>();
+        }
+
+        var level = table.DrumLevel(drum, unit, method);
+        return level is { HasValue: true, Value: var u }
+            ? Computed<Estimate>.Of(new Estimate(litres.Value, "L", u.Unit == "cm" ? u.Value * UncertainSlope(drum, levelCm, u.Value, litresPerCm.Value) : u.Value))
+            : level;
+    }
 
     // At bottom and top of a lying cylinder dV/dh is zero, but the level is still uncertain: take the slope one u further in.
     private static double UncertainSlope(Drum drum, double levelCm, double uCm, double litresPerCm)
@@ -183,8 +221,11 @@ public static class DrumVolume
                 .Then(volume => NotAboveBrim(drum, new Estimate(volume.Litres, "L", u.Value / density), slackL: 2 * u.Value / density)));
     }
 
-    private static Computed<Estimate> OfVolume(Drum drum, double litres, string? unit, UncertaintyTable table) =>
-        table.DrumLevel(drum, unit, LevelMethod.Gauge).Then(u => NotAboveBrim(drum, new Estimate(litres, "L", u.Value), slackL: 1e-9 * litres));
+    private static Computed<Estimate> OfVolume(Drum drum, double litres, string? unit, UncertaintyTable table)
+    {
+        var level = table.DrumLevel(drum, unit, LevelMethod.Gauge);
+        return level is { HasValue: true, Value: var u } ? NotAboveBrim(drum, new Estimate(litres, "L", u.Value), slackL: 1e-9 * litres) : level;
+    }
 
     private static Computed<Estimate> NotAboveBrim(Drum drum, Estimate volume, double slackL)
     {

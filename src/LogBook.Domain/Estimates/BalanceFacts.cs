@@ -27,14 +27,20 @@ public sealed record BalanceFacts(
         var drains = DrainsBetween(visit, water.Since);
 
         // Water that replaced a drain was not concentrated: it is lost one to one and takes its charge of product with it.
-        var concentrated = Believed(water, cycles).Map(makeUp => makeUp.Minus(drains));
-        var loss = concentrated.Then(m => cycles.Then(c => WaterBalance.LiquidLoss(m, c))).Map(w => w.Plus(drains));
-        return new BalanceFacts(
-            cycles,
-            loss,
-            concentrated.Then(m => cycles.Then(c => WaterBalance.Evaporation(m, c))),
-            drains,
-            loss.Then(w => water.Bleed.Map(bleed => w.Minus(drains).Minus(bleed))));
+        var believed = Believed(water, cycles);
+        if (!believed.HasValue || !cycles.HasValue)
+        {
+            var unknown = believed.HasValue ? cycles : believed;
+            return new BalanceFacts(cycles, unknown, unknown, drains, unknown);
+        }
+
+        var concentrated = believed.Value.Minus(drains);
+        var undrained = WaterBalance.LiquidLoss(concentrated, cycles.Value);
+        var loss = undrained.HasValue ? Computed<Estimate>.Of(undrained.Value.Plus(drains)) : undrained;
+        var unexplained = !loss.HasValue ? loss
+            : water.Bleed.HasValue ? Computed<Estimate>.Of(loss.Value.Minus(drains).Minus(water.Bleed.Value))
+            : water.Bleed;
+        return new BalanceFacts(cycles, loss, WaterBalance.Evaporation(concentrated, cycles.Value), drains, unexplained);
     }
 
     // What the bleed took away needed as many times as much make-up: a register that shows less beyond doubt has stood still.

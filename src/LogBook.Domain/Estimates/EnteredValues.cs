@@ -9,6 +9,9 @@ internal sealed class EnteredValues
 {
     private readonly List<(Reading Reading, double Value)> _all = [];
 
+    // Series of each value, as the history numbers them: a look back over many visits then compares numbers, not three codes.
+    private readonly List<int> _series = [];
+
     private EnteredValues(VisitFacts visit)
     {
         foreach (var reading in visit.Record.Readings)
@@ -16,6 +19,7 @@ internal sealed class EnteredValues
             if (VisitContext.ValueOf(reading, visit.History.Firm) is { } value)
             {
                 _all.Add((reading, value));
+                _series.Add(visit.History.SeriesOf(reading));
             }
         }
     }
@@ -35,10 +39,10 @@ internal sealed class EnteredValues
     /// <returns>How many there are.</returns>
     public static int Before(VisitFacts visit, Reading reading, Span<double> last, int visits)
     {
-        var count = 0;
+        var (count, series) = (0, visit.History.SeriesOf(reading));
         for (var earlier = visit.Previous; earlier is not null && count < last.Length && visits-- > 0; earlier = earlier.Previous)
         {
-            if (earlier.Entered.LastOf(reading) is { } value)
+            if (earlier.Entered.LastOf(series) is { } value)
             {
                 last[count++] = value;
             }
@@ -47,20 +51,9 @@ internal sealed class EnteredValues
         return count;
     }
 
-    // Of the same test, point and source; case does not count in codes.
-    private double? LastOf(Reading reading)
+    private double? LastOf(int series)
     {
-        for (var i = _all.Count - 1; i >= 0; i--)
-        {
-            var other = _all[i].Reading;
-            if (other.Source == reading.Source
-                && other.Test.Equals(reading.Test, StringComparison.OrdinalIgnoreCase)
-                && other.At.Equals(reading.At, StringComparison.OrdinalIgnoreCase))
-            {
-                return _all[i].Value;
-            }
-        }
-
-        return null;
+        var last = _series.LastIndexOf(series);
+        return last >= 0 ? _all[last].Value : null;
     }
 }

@@ -107,7 +107,7 @@ public sealed record Estimate
     /// <param name="weights">Finite, one for each value.</param>
     /// <returns>The sum.</returns>
     /// <exception cref="ArgumentException">The units differ.</exception>
-    internal static Estimate WeightedSum(IReadOnlyList<Estimate> values, IReadOnlyList<double> weights)
+    internal static Estimate WeightedSum(IReadOnlyList<Estimate> values, ReadOnlySpan<double> weights)
     {
         var first = values[0];
         var (value, random) = (first.Value * weights[0], first.Random * Math.Abs(weights[0]));

@@ -22,7 +22,8 @@ public static class MakeUpMean
     /// <returns>The mean, or that the make-up was not measured within 120 days.</returns>
     public static Computed<Estimate> Of(VisitFacts visit, string test)
     {
-        var (ages, readings, values) = (new List<double>(Readings), new List<Estimate>(Readings), new List<double>(Readings));
+        Span<double> ages = stackalloc double[Readings];
+        var readings = new List<Estimate>(Readings);
         for (var earlier = visit; earlier is not null && readings.Count < Readings; earlier = earlier.Previous)
         {
             var days = (visit.Visit.At - earlier.Visit.At).TotalDays;
@@ -33,9 +34,8 @@ public static class MakeUpMean
 
             if (earlier.MakeUpReading(test) is { } reading)
             {
-                ages.Add(days);
+                ages[readings.Count] = days;
                 readings.Add(reading.Value);
-                values.Add(reading.Value.Value);
             }
         }
 
@@ -44,10 +44,19 @@ public static class MakeUpMean
             return Computed<Estimate>.None(VisitReasons.MakeUpNotMeasured);
         }
 
-        var mean = Estimate.WeightedSum(readings, Weights(ages, visit.FadingDays));
+        Span<double> weights = stackalloc double[readings.Count];
+        Weigh(ages[..readings.Count], visit.FadingDays, weights);
+        var mean = Estimate.WeightedSum(readings, weights);
+        Span<double> values = stackalloc double[readings.Count];
+        for (var i = 0; i < values.Length; i++)
+        {
+            values[i] = readings[i].Value;
+        }
+
+        var average = Statistics.Mean(values);
         var share = Math.Max(
             visit.History.Firm.Engine.Uncertainties.Share(UncertaintyCodes.MakeUpMean),
-            values.Average() > 0 ? Statistics.SpreadByMovingRange(values) / values.Average() : 0);
+            average > 0 ? Statistics.SpreadByMovingRange(values) / average : 0);
         return Computed<Estimate>.Of(new Estimate(mean.Value, mean.Unit, Math.Max(mean.Random, share * mean.Value), mean.Common));
     }
 
@@ -58,8 +67,15 @@ public static class MakeUpMean
     internal static IReadOnlyList<double> Weights(IReadOnlyList<double> ages, double fading)
     {
         var weights = new double[ages.Count];
+        Weigh([.. ages], fading, weights);
+        return weights;
+    }
+
+    private static void Weigh(ReadOnlySpan<double> ages, double fading, Span<double> weights)
+    {
+        weights.Clear();
         weights[0] += 1 - Math.Exp(-ages[0] / fading);
-        for (var i = 0; i + 1 < ages.Count; i++)
+        for (var i = 0; i + 1 < ages.Length; i++)
         {
             // Over one gap the weight exp(-a) da is shared between both ends by their nearness.
             var (a, b) = (ages[i] / fading, ages[i + 1] / fading);
@@ -70,6 +86,5 @@ public static class MakeUpMean
         }
 
         weights[^1] += Math.Exp(-ages[^1] / fading);
-        return weights;
     }
 }

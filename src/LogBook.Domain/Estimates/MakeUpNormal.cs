@@ -21,12 +21,13 @@ public sealed class MakeUpNormal
     private const double LearningSigmas = 3;
     private const double LearningHardness = 10;
 
-    private readonly Dictionary<string, Series> _series;
+    // One for each of the tests, in their order; null before its first reading.
+    private readonly Series?[] _series;
 
-    private MakeUpNormal(Dictionary<string, Series> series) => _series = series;
+    private MakeUpNormal(Series?[] series) => _series = series;
 
     /// <summary>Nothing learnt yet.</summary>
-    public static MakeUpNormal None { get; } = new([]);
+    public static MakeUpNormal None { get; } = new(new Series?[8]);
 
     /// <summary>Tests of the make-up that are followed.</summary>
     public static IReadOnlyList<string> Tests { get; } =
@@ -40,15 +41,15 @@ public sealed class MakeUpNormal
     public MakeUpNormal After(VisitFacts visit)
     {
         var start = visit.Previous is { } previous && IsAnew(previous.Programme, visit.Programme) ? None : this;
-        Dictionary<string, Series>? series = null;
+        Series?[]? series = null;
         for (var i = 0; i < Tests.Count; i++)
         {
             var test = Tests[i];
             if (visit.MakeUpReading(test) is { IsCensored: false } reading)
             {
-                series ??= new Dictionary<string, Series>(start._series);
-                var known = series.GetValueOrDefault(test) ?? new Series([], []);
-                series[test] = start.ShiftOf(visit, test) is { } shift && IsShifted(shift) ? known.Beside(reading.Value.Value, shift.IsSoftenedHardness) : known.With(reading.Value.Value);
+                series ??= [.. start._series];
+                var known = series[i] ?? new Series([], []);
+                series[i] = start.ShiftOf(visit, test) is { } shift && IsShifted(shift) ? known.Beside(reading.Value.Value, shift.IsSoftenedHardness) : known.With(reading.Value.Value);
             }
         }
 
@@ -66,7 +67,7 @@ public sealed class MakeUpNormal
             return null;
         }
 
-        var known = _series.GetValueOrDefault(test);
+        var known = Of(test);
         var values = known?.Values ?? [];
         var hardness = test is TestCodes.Calcium or TestCodes.TotalHardness;
         if (values.Count < Enough)
@@ -89,6 +90,19 @@ public sealed class MakeUpNormal
         return new MakeUpShift(test, now, normal, Math.Max(spread, now.StandardUncertainty), values.Count >= Most, softened, known.MedianOfLatest);
     }
 
+    private Series? Of(string test)
+    {
+        for (var i = 0; i < Tests.Count; i++)
+        {
+            if (Tests[i] == test)
+            {
+                return _series[i];
+            }
+        }
+
+        return null;
+    }
+
     private static bool IsShifted(MakeUpShift shift) => shift.IsSoftenedHardness
         ? shift.Now.Value - shift.Normal >= LearningHardness
         : Math.Abs(shift.Percent) > LearningPercent && Math.Abs(shift.Sigmas) > LearningSigmas;
@@ -98,7 +112,7 @@ public sealed class MakeUpNormal
 
     // Natural water has about as much alkalinity as hardness; a softener takes the hardness alone.
     private bool IsFarBelowAlkalinity(double hardness) =>
-        _series.GetValueOrDefault(TestCodes.Alkalinity) is { Values.Count: >= 3 } alkalinity && alkalinity.Median > AlkalinityTimes * hardness;
+        Of(TestCodes.Alkalinity) is { Values.Count: >= 3 } alkalinity && alkalinity.Median > AlkalinityTimes * hardness;
 
     private sealed class Series(double[] values, double[] shifted)
     {

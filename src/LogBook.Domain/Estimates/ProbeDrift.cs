@@ -31,6 +31,11 @@ public sealed record ProbeDrift(
     {
         var series = ProbeSeries.Of(visit, probe);
         var from = series.Points.Count > 0 ? series.Points[0].Visit.Visit.At : visit.Visit.At;
+        if (series.Points.Count < 3)
+        {
+            return new ProbeDrift(series.Points.Count, from, Computed<Estimate>.None(VisitReasons.TooFewPoints), 0, 0, null, null, null);
+        }
+
         var fit = LinearFit.Of(series.Days, series.Errors);
         var half = fit.Then(line => line.SlopeHalfWidth());
         if (!half.HasValue)

@@ -19,9 +19,9 @@ public sealed record ProbeSeries(IReadOnlyList<(VisitFacts Visit, Estimate Error
     public static ProbeSeries Of(VisitFacts visit, ProbeFacts probe)
     {
         var points = new List<(VisitFacts Visit, Estimate Error)>();
-        foreach (var earlier in visit.Back())
+        for (var earlier = visit; earlier is not null; earlier = earlier.Previous)
         {
-            var facts = earlier.Probes.FirstOrDefault(p => p.Probe.Equals(probe.Probe, StringComparison.OrdinalIgnoreCase));
+            var facts = earlier.Probe(probe.Probe);
             if (earlier != visit && (facts?.Restarts == true || Renewed(earlier, probe.Probe)))
             {
                 break;
@@ -48,6 +48,6 @@ public sealed record ProbeSeries(IReadOnlyList<(VisitFacts Visit, Estimate Error
         return new ProbeSeries(points);
     }
 
-    private static bool Renewed(VisitFacts visit, string probe) => visit.Record.Events.Any(e =>
+    private static bool Renewed(VisitFacts visit, string probe) => visit.Record.Events.Count > 0 && visit.Record.Events.Any(e =>
         e.Type is EventType.ProbeCleaned or EventType.ProbeRenewed && (e.Of is null || e.Of.Equals(probe, StringComparison.OrdinalIgnoreCase)));
 }

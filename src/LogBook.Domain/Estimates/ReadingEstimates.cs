@@ -54,7 +54,10 @@ public static class ReadingEstimates
         }
 
         var taken = (reading.TakenAt ?? visit.Visit.Arrived).Utc;
-        return InOwnUnit(reading, entered).Map(value => new TestResult(UncertaintyOf(history, visit, reading).On(value.Number, value.Unit), reading, taken));
+        var number = InOwnUnit(reading, entered, out var unit);
+        return number.HasValue
+            ? Computed<TestResult>.Of(new TestResult(UncertaintyOf(history, visit, reading).On(number.Value, unit), reading, taken))
+            : number.WithoutValue<TestResult>();
     }
 
     /// <summary>Whether a hand meter was checked in a standard within 30 days before a moment.</summary>
@@ -64,8 +67,8 @@ public static class ReadingEstimates
     /// <returns>True when it was.</returns>
     public static bool IsProved(SystemHistory history, string? instrument, DateTime moment) =>
         instrument is not null
-        && history.Firm.Instruments.TryGetValue(instrument, out var meter)
-        && meter.Checks.Any(check => check.At.Utc <= moment && (moment - check.At.Utc).TotalDays <= ProvedForDays);
+        && history.Firm.LastCheck(instrument, moment) is { } last
+        && (moment - last).TotalDays <= ProvedForDays;
 
     /// <summary>Whether a hand meter was checked in a standard between two moments.</summary>
     /// <param name="history">For the instruments.</param>
@@ -75,8 +78,7 @@ public static class ReadingEstimates
     /// <returns>True when it was.</returns>
     public static bool WasChecked(SystemHistory history, string? instrument, DateTime from, DateTime to) =>
         instrument is not null
-        && history.Firm.Instruments.TryGetValue(instrument, out var meter)
-        && meter.Checks.Any(check => check.At.Utc > from && check.At.Utc <= to);
+        && history.Firm.LastCheck(instrument, to) > from;
 
     /// <summary>Conductivity by a hand meter.</summary>
     /// <param name="history">For the checks of the meter.</param>
@@ -101,9 +103,9 @@ public static class ReadingEstimates
         return visit.Record.Running == false ? null : 25;
     }
 
-    private static Computed<(double Number, string Unit)> InOwnUnit(Reading reading, double entered)
+    private static Computed<double> InOwnUnit(Reading reading, double entered, out string unit)
     {
-        var unit = reading.Test switch
+        unit = reading.Test switch
         {
             TestCodes.Conductivity => "uS/cm",
             TestCodes.Ph => "[pH]",
@@ -113,12 +115,7 @@ public static class ReadingEstimates
             _ => Units.SameDimension(reading.Unit, "mg/L") ? "mg/L" : reading.Unit,
         };
         var number = reading.Test == TestCodes.Approach ? Units.ConvertDifference(entered, reading.Unit, unit) : Units.Convert(entered, reading.Unit, unit);
-        if (reading.Basis is { } basis && Bases.OfTest(reading.Test) is { } own)
-        {
-            number = number.Then(value => BasisConversion.Convert(value, basis, own));
-        }
-
-        return number.Map(value => (value, unit));
+        return number.HasValue && reading.Basis is { } basis && Bases.OfTest(reading.Test) is { } own ? BasisConversion.Convert(number.Value, basis, own) : number;
     }
 
     private static ReadingUncertainty UncertaintyOf(SystemHistory history, SystemVisit visit, Reading reading)

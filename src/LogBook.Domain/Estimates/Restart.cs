@@ -33,7 +33,7 @@ public sealed record Restart(DateTime StoppedUtc, DateTime RestartedUtc)
     private static Restart? ByRecord(VisitFacts visit)
     {
         VisitFacts? firstRunning = null;
-        foreach (var earlier in visit.Back().TakeWhile(v => (visit.Visit.At - v.Visit.At).TotalDays <= ReachDays + LongestStopDays))
+        for (var earlier = visit; earlier is not null && (visit.Visit.At - earlier.Visit.At).TotalDays <= ReachDays + LongestStopDays; earlier = earlier.Previous)
         {
             if (Stands(earlier))
             {
@@ -42,7 +42,7 @@ public sealed record Restart(DateTime StoppedUtc, DateTime RestartedUtc)
                     : null;
             }
 
-            if (earlier.Record.Events.Any(e => e.Type == EventType.Started) && StartedAt(earlier) is { } started)
+            if (earlier.Record.Events.Count > 0 && earlier.Record.Events.Any(e => e.Type == EventType.Started) && StartedAt(earlier) is { } started)
             {
                 var stopped = StoppedBetween(earlier, started);
                 return stopped is { } since && (visit.Visit.At - started).TotalDays <= ReachDays ? new Restart(since, started) : null;

@@ -21,9 +21,9 @@ public sealed record SettingsComparison(string Name, SettingValue Left, SettingV
     public static IReadOnlyList<SettingsComparison> Of(VisitFacts visit)
     {
         var all = new List<SettingsComparison>();
-        foreach (var setting in visit.Record.Settings.Where(s => s.NotRead != true && s.Found is not null))
+        foreach (var setting in visit.Record.Settings)
         {
-            if (LastLeft(visit, setting.Name) is { } last)
+            if (setting.NotRead != true && setting.Found is not null && LastLeft(visit, setting.Name) is { } last)
             {
                 var changed = Differs(last.Value, setting) && !IsAgreed(visit, last.At, setting);
                 all.Add(new SettingsComparison(setting.Name, last.Value.Left ?? last.Value.Found!, setting.Found!, setting.Unit, last.At, changed));
@@ -35,12 +35,15 @@ public sealed record SettingsComparison(string Name, SettingValue Left, SettingV
 
     private static (SettingReading Value, VisitFacts At)? LastLeft(VisitFacts visit, string name)
     {
-        foreach (var earlier in visit.Back().Skip(1))
+        for (var earlier = visit.Previous; earlier is not null; earlier = earlier.Previous)
         {
-            var setting = earlier.Record.Settings.FirstOrDefault(s => s.Name == name && s.NotRead != true && (s.Left ?? s.Found) is not null);
-            if (setting is not null)
+            var settings = earlier.Record.Settings;
+            for (var i = 0; i < settings.Count; i++)
             {
-                return (setting, earlier);
+                if (settings[i].Name == name && settings[i].NotRead != true && (settings[i].Left ?? settings[i].Found) is not null)
+                {
+                    return (settings[i], earlier);
+                }
             }
         }
 

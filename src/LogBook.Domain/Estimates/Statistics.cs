@@ -44,20 +44,20 @@ internal static class Statistics
     }
 
     /// <summary>Standard deviation from the mean moving range: a slow swing (season) does not count as spread.</summary>
-    public static double SpreadByMovingRange(IReadOnlyList<double> values)
+    public static double SpreadByMovingRange(ReadOnlySpan<double> values)
     {
-        if (values.Count < 3)
+        if (values.Length < 3)
         {
             return 0;
         }
 
         var sum = 0.0;
-        for (var i = 1; i < values.Count; i++)
+        for (var i = 1; i < values.Length; i++)
         {
             sum += Math.Abs(values[i - 1] - values[i]);
         }
 
-        return sum / (values.Count - 1) / MovingRangeFactor;
+        return sum / (values.Length - 1) / MovingRangeFactor;
     }
 
     /// <summary>Chance that a standard normal value lies below z (Abramowitz and Stegun 26.2.17, error below 7.5e-8).</summary>

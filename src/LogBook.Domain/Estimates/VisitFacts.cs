@@ -29,9 +29,9 @@ public sealed class VisitFacts
     private IReadOnlyList<RunOut>? _runOut;
     private IReadOnlyList<PlannedDosing>? _plannedDosing;
     private IReadOnlyList<PumpOutputs>? _pumpOutputs;
-    private Dictionary<string, PumpPast>? _pumpPasts;
-    private Dictionary<string, OwnUse>? _ownUses;
-    private Dictionary<string, LevelScatter>? _levelScatters;
+    private CodeMemo<PumpPast>? _pumpPasts;
+    private CodeMemo<OwnUse>? _ownUses;
+    private CodeMemo<LevelScatter>? _levelScatters;
     private IReadOnlyList<Figure>? _figures;
     private WaterFacts? _water;
     private CyclesFacts? _cycles;
@@ -49,6 +49,8 @@ public sealed class VisitFacts
     private CodeMemo<TestResult?>? _makeUp;
     private CodeMemo<TestResult?>? _newest;
     private CodeMemo<Reading[]>? _readings;
+    private CodeMemo<VisitFacts?>? _previousWith;
+    private IReadOnlyList<SettingsComparison>? _settingsCompared;
     private DateTime? _lastKnown;
     private Estimate? _evaporationPerHour;
     private (bool Known, Estimate? Cycles) _namedCycles;
@@ -118,6 +120,9 @@ public sealed class VisitFacts
     /// <summary>Feeds of the programme in force; none without one.</summary>
     internal IReadOnlyList<Feed> FeedsInForce => Programme?.Feeds ?? [];
 
+    /// <summary>Tests of the tower water for which the programme in force has a range.</summary>
+    internal TowerTests TowerTests => History.TowerTestsOf(Programme);
+
     /// <summary>Test results with a number, as entered.</summary>
     public IReadOnlyList<TestResult> Tests => _tests ??= ReadingEstimates.AllOf(History, Visit);
 
@@ -162,6 +167,9 @@ public sealed class VisitFacts
 
     /// <summary>Calendar doses against hours and drum since the last visit.</summary>
     internal IReadOnlyList<PlannedDosing> PlannedDosing => _plannedDosing ??= Estimates.PlannedDosing.Of(this);
+
+    /// <summary>Settings as found against as last left.</summary>
+    internal IReadOnlyList<SettingsComparison> SettingsCompared => _settingsCompared ??= SettingsComparison.Of(this);
 
     /// <summary>Days in which the present water fades to 1/e.</summary>
     public double FadingDays => _fadingDays ??= Settling.FadingDays(this);
@@ -320,6 +328,29 @@ public sealed class VisitFacts
         return _readings.Keep(test, of is null ? [] : [.. of]);
     }
 
+    /// <summary>The last visit before this one that has a reading of a test, with or without a number, or null: counts and coupons are rare, and a look back over a year need not read every visit.</summary>
+    /// <param name="test">Code of the test.</param>
+    internal VisitFacts? PreviousWith(string test)
+    {
+        if ((_previousWith ??= new()).TryGet(test, out var kept))
+        {
+            return kept;
+        }
+
+        var at = Previous;
+        while (at is not null && at.ReadingsOf(test).Length == 0)
+        {
+            // A result that comes in later stands in the record from the beginning, as one that is to come: what is kept stays true.
+            at = at._previousWith?.TryGet(test, out var earlier) == true ? earlier : at.Previous;
+        }
+
+        return _previousWith.Keep(test, at);
+    }
+
+    /// <summary>This visit where it has a reading of a test, else the last one before it that has.</summary>
+    /// <param name="test">Code of the test.</param>
+    internal VisitFacts? LatestWith(string test) => ReadingsOf(test).Length > 0 ? this : PreviousWith(test);
+
     /// <summary>The result of a test whose sample was taken last; the first of those taken together.</summary>
     /// <param name="test">Code of the test.</param>
     internal TestResult? Newest(string test)
@@ -438,47 +469,17 @@ public sealed class VisitFacts
     /// <summary>What earlier visits tell about a pump: kept, because every later visit asks for it again.</summary>
     /// <param name="pump">The pump.</param>
     /// <returns>Its past up to this visit.</returns>
-    internal PumpPast PumpPast(Pump pump)
-    {
-        _pumpPasts ??= new Dictionary<string, PumpPast>(StringComparer.OrdinalIgnoreCase);
-        if (!_pumpPasts.TryGetValue(pump.Code, out var past))
-        {
-            past = Estimates.PumpPast.Of(this, pump);
-            _pumpPasts[pump.Code] = past;
-        }
-
-        return past;
-    }
+    internal PumpPast PumpPast(Pump pump) => (_pumpPasts ??= new()).TryGet(pump.Code, out var kept) ? kept : _pumpPasts.Keep(pump.Code, Estimates.PumpPast.Of(this, pump));
 
     /// <summary>What the system usually takes from a drum: kept, because every later visit asks for it again.</summary>
     /// <param name="drum">Code of the drum.</param>
     /// <returns>The baseline up to this visit.</returns>
-    internal OwnUse OwnUse(string drum)
-    {
-        _ownUses ??= new Dictionary<string, OwnUse>(StringComparer.OrdinalIgnoreCase);
-        if (!_ownUses.TryGetValue(drum, out var own))
-        {
-            own = Estimates.OwnUse.Of(this, drum);
-            _ownUses[drum] = own;
-        }
-
-        return own;
-    }
+    internal OwnUse OwnUse(string drum) => (_ownUses ??= new()).TryGet(drum, out var kept) ? kept : _ownUses.Keep(drum, Estimates.OwnUse.Of(this, drum));
 
     /// <summary>How far the levels of a drum scatter: kept, because every later visit asks for it again.</summary>
     /// <param name="drum">Code of the drum.</param>
     /// <returns>The scatter up to this visit.</returns>
-    internal LevelScatter LevelScatter(string drum)
-    {
-        _levelScatters ??= new Dictionary<string, LevelScatter>(StringComparer.OrdinalIgnoreCase);
-        if (!_levelScatters.TryGetValue(drum, out var scatter))
-        {
-            scatter = Estimates.LevelScatter.Of(this, drum);
-            _levelScatters[drum] = scatter;
-        }
-
-        return scatter;
-    }
+    internal LevelScatter LevelScatter(string drum) => (_levelScatters ??= new()).TryGet(drum, out var kept) ? kept : _levelScatters.Keep(drum, Estimates.LevelScatter.Of(this, drum));
 
     private (VisitFacts? Since, Computed<Estimate> Hours) Hours(string output)
     {

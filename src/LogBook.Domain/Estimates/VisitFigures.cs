@@ -9,7 +9,7 @@ internal static class VisitFigures
 {
     public static IReadOnlyList<Figure> Of(VisitFacts visit)
     {
-        var figures = new List<Figure>();
+        var figures = new List<Figure>(24);
         Cycles(visit, figures);
         Water(visit, figures);
         MakeUp(visit, figures);
@@ -21,28 +21,33 @@ internal static class VisitFigures
     private static void Cycles(VisitFacts visit, List<Figure> figures)
     {
         var cycles = visit.Cycles;
-        AddInstant(FigureCodes.CyclesByConductivity, cycles.ByConductivity, [.. Route(TestCodes.Conductivity), .. Input("under-reading", cycles.UnderReading)]);
-        AddInstant(FigureCodes.CyclesByChloride, cycles.ByChloride, Route(TestCodes.Chloride));
-        AddInstant(FigureCodes.CyclesByCalcium, cycles.ByCalcium, Route(TestCodes.Calcium));
-        AddInstant(FigureCodes.CyclesBySilica, cycles.BySilica, Route(TestCodes.Silica));
+        AddRoute(FigureCodes.CyclesByConductivity, cycles.ByConductivity, TestCodes.Conductivity, cycles.UnderReading);
+        AddRoute(FigureCodes.CyclesByChloride, cycles.ByChloride, TestCodes.Chloride);
+        AddRoute(FigureCodes.CyclesByCalcium, cycles.ByCalcium, TestCodes.Calcium);
+        AddRoute(FigureCodes.CyclesBySilica, cycles.BySilica, TestCodes.Silica);
         if (cycles.CyclesByVolumeIsKnown)
         {
-            figures.Add(Interval(visit, FigureCodes.CyclesByVolume, null, cycles.ByVolume, [.. Input("make-up", visit.Water.MakeUp), .. Input("bleed", visit.Water.Bleed)]));
+            figures.Add(Interval(visit, FigureCodes.CyclesByVolume, null, cycles.ByVolume, new Inputs().Add("make-up", visit.Water.MakeUp).Add("bleed", visit.Water.Bleed).All));
         }
 
         if (cycles.Best.HasValue)
         {
-            AddInstant(FigureCodes.CyclesBest, cycles.Best, [.. cycles.AgreeingRoutes.SelectMany(code => Input("route:" + code, cycles.Route(code)))]);
+            var routes = new Inputs();
+            foreach (var code in cycles.AgreeingRoutes)
+            {
+                routes.Add("route:" + code, cycles.Route(code));
+            }
+
+            figures.Add(Instant(visit, FigureCodes.CyclesBest, null, cycles.Best, routes.All));
         }
 
-        IReadOnlyList<FigureInput> Route(string test) => [.. Input("tower", visit.TowerReading(test)?.Value), .. Input("make-up-mean", visit.MakeUp(test))];
-
         // A route whose tower reading was not taken is no figure at all; one that lacks only its make-up is, with the reason.
-        void AddInstant(string code, Computed<Estimate> result, IReadOnlyList<FigureInput> inputs)
+        void AddRoute(string code, Computed<Estimate> result, string test, Estimate? underReading = null)
         {
-            if (result.HasValue || inputs.Any(input => input.Name == "tower"))
+            var tower = visit.TowerReading(test)?.Value;
+            if (result.HasValue || tower is not null)
             {
-                figures.Add(Instant(visit, code, null, result, inputs));
+                figures.Add(Instant(visit, code, null, result, new Inputs().Add("tower", tower).Add("make-up-mean", visit.MakeUp(test)).Add("under-reading", underReading).All));
             }
         }
     }
@@ -59,15 +64,15 @@ internal static class VisitFigures
         if (visit.Record.HoursRun.Any(hours => hours.Output.Equals(visit.BleedOutput, StringComparison.OrdinalIgnoreCase)))
         {
             figures.Add(Interval(visit, FigureCodes.BleedHours, visit.BleedOutput, water.BleedHours, HoursInputs(visit)));
-            figures.Add(Interval(visit, FigureCodes.Bleed, visit.BleedOutput, water.Bleed, [.. Input("bleed-hours", water.BleedHours), .. Input("valve-flow", water.ValveFlow)]));
+            figures.Add(Interval(visit, FigureCodes.Bleed, visit.BleedOutput, water.Bleed, new Inputs().Add("bleed-hours", water.BleedHours).Add("valve-flow", water.ValveFlow).All));
         }
 
         if (water.MakeUp.HasValue)
         {
-            IReadOnlyList<FigureInput> inputs = [.. Input("make-up", water.MakeUp), .. Input("cycles", balance.Cycles), .. Drains(balance)];
+            var inputs = new Inputs().Add("make-up", water.MakeUp).Add("cycles", balance.Cycles).Add("known-drains", balance.Drains.Value > 0 ? balance.Drains : null).All;
             figures.Add(Interval(visit, FigureCodes.LiquidLoss, null, balance.LiquidLoss, inputs));
             figures.Add(Interval(visit, FigureCodes.Evaporation, null, balance.Evaporation, inputs));
-            figures.Add(Interval(visit, FigureCodes.UnexplainedLoss, null, balance.Unexplained, [.. inputs, .. Input("bleed", water.Bleed)]));
+            figures.Add(Interval(visit, FigureCodes.UnexplainedLoss, null, balance.Unexplained, new Inputs(inputs).Add("bleed", water.Bleed).All));
         }
     }
 
@@ -83,21 +88,26 @@ internal static class VisitFigures
                     FigureCodes.MakeUpShift,
                     test,
                     Computed<Estimate>.Of(shift.Now.Over(Estimate.Exact(shift.Normal, shift.Now.Unit)).Minus(Estimate.Exact(1)).Scaled(100, "%")),
-                    [.. Input("now", shift.Now), new("usual", shift.Normal, shift.Now.Unit), new("spread", shift.Spread, shift.Now.Unit)]));
+                    new Inputs().Add("now", shift.Now).Add("usual", shift.Normal, shift.Now.Unit).Add("spread", shift.Spread, shift.Now.Unit).All));
             }
         }
     }
 
     private static void Products(VisitFacts visit, List<Figure> figures)
     {
-        foreach (var use in visit.ProductUse.Where(use => use.AgainstOwnDays is null))
+        foreach (var use in visit.ProductUse)
         {
+            if (use.AgainstOwnDays is not null)
+            {
+                continue;
+            }
+
             var code = use.Drum.Drum.Code;
             if (use.From is { } from)
             {
-                IReadOnlyList<FigureInput> window = [new("window-days", (visit.Visit.At - from.Visit.At).TotalDays, "d")];
+                var days = (visit.Visit.At - from.Visit.At).TotalDays;
                 figures.Add(new Figure(FigureCodes.ProductUsed, code, visit.Visit.Visit.Id, from.Visit.At, visit.Visit.At, use.Used, UseInputs(visit, from, code)));
-                figures.Add(new Figure(FigureCodes.ProductExpected, code, visit.Visit.Visit.Id, from.Visit.At, visit.Visit.At, use.Expected, [.. ExpectedInputs(visit, from, use), .. window]));
+                figures.Add(new Figure(FigureCodes.ProductExpected, code, visit.Visit.Visit.Id, from.Visit.At, visit.Visit.At, use.Expected, ExpectedInputs(visit, from, use).Add("window-days", days, "d").All));
                 figures.Add(new Figure(
                     FigureCodes.UsedOverExpected,
                     code,
@@ -105,7 +115,7 @@ internal static class VisitFigures
                     from.Visit.At,
                     visit.Visit.At,
                     use.Ratio,
-                    [.. Input("used", use.Used), .. Input("expected", use.Expected), .. window]));
+                    new Inputs().Add("used", use.Used).Add("expected", use.Expected).Add("window-days", days, "d").All));
             }
             else
             {
@@ -122,7 +132,7 @@ internal static class VisitFigures
                 output.Since.Visit.At,
                 visit.Visit.At,
                 output.LitresPerHour,
-                [.. Input("used", output.Used), .. Input("hours-run", output.Hours), .. Input("rated", output.Rated)]));
+                new Inputs().Add("used", output.Used).Add("hours-run", output.Hours).Add("rated", output.Rated).All));
         }
 
         foreach (var run in visit.RunOuts)
@@ -132,7 +142,7 @@ internal static class VisitFigures
                 FigureCodes.DaysToEmpty,
                 run.Drum.Drum.Code,
                 run.DaysToEmpty,
-                [.. Input("usable", run.Stock), .. Input("use-per-day", run.UsePerDay), .. Spare(run)]));
+                new Inputs().Add("usable", run.Stock).Add("use-per-day", run.UsePerDay).Add("spare", run.Drum.Reading.SpareL ?? run.Drum.Drum.SpareL, "L").All));
         }
     }
 
@@ -145,7 +155,7 @@ internal static class VisitFigures
                 FigureCodes.ProbeError,
                 probe.Probe,
                 probe.ErrorFound,
-                [new("as-found", probe.AsFoundUsPerCm, "uS/cm"), .. Input("reference", probe.Reference)]));
+                new Inputs().Add("as-found", probe.AsFoundUsPerCm, "uS/cm").Add("reference", probe.Reference).All));
             var drift = visit.Drift(probe);
             if (drift.Points > 1)
             {
@@ -196,49 +206,73 @@ internal static class VisitFigures
         return inputs;
     }
 
-    private static List<FigureInput> UseInputs(VisitFacts visit, VisitFacts from, string code)
+    private static IReadOnlyList<FigureInput> UseInputs(VisitFacts visit, VisitFacts from, string code)
     {
         var first = from.Drum(code)!;
         var last = visit.Drum(code)!;
-        var changes = visit.Back().Skip(1).TakeWhile(v => v != from).Select(v => v.Drum(code)?.Reading).Append(first.Reading).ToList();
-        return
-        [
-            .. Input("first-level", first.Found),
-            .. Input("last-level", last.Found),
-            new("deliveries", changes.Sum(reading => reading?.AddedL ?? 0), "L"),
-            new("removed", changes.Sum(reading => reading?.RemovedL ?? 0), "L"),
-        ];
+        var (added, removed) = (0.0, 0.0);
+        for (var at = visit.Previous; at is not null && at != from; at = at.Previous)
+        {
+            var reading = at.Drum(code)?.Reading;
+            (added, removed) = (added + (reading?.AddedL ?? 0), removed + (reading?.RemovedL ?? 0));
+        }
+
+        return new Inputs()
+            .Add("first-level", first.Found)
+            .Add("last-level", last.Found)
+            .Add("deliveries", added + (first.Reading.AddedL ?? 0), "L")
+            .Add("removed", removed + (first.Reading.RemovedL ?? 0), "L")
+            .All;
     }
 
-    private static List<FigureInput> ExpectedInputs(VisitFacts visit, VisitFacts from, ProductUse use)
+    private static Inputs ExpectedInputs(VisitFacts visit, VisitFacts from, ProductUse use)
     {
         if (use.Feed.Mode == FeedMode.DosePlan)
         {
             var starts = ProductUse.RunningStartsCount(visit, use.Feed, from.Visit.At, visit.Visit.At);
-            return [new("doses", starts, "1"), .. Input("dose-amount", ProductUse.AmountOf(visit, use.Drum, use.Feed))];
+            return new Inputs().Add("doses", starts, "1").Add("dose-amount", ProductUse.AmountOf(visit, use.Drum, use.Feed));
         }
 
-        return
-        [
-            new("target", use.Feed.TargetMgPerL ?? use.Drum.Product?.DoseMgPerL ?? 0, "mg/L"),
-            .. Input("liquid-loss", ProductUse.LossBetween(from, visit)),
-            new("density", use.Drum.Product?.DensityKgPerL ?? 1, "kg/L"),
-        ];
+        return new Inputs()
+            .Add("target", use.Feed.TargetMgPerL ?? use.Drum.Product?.DoseMgPerL ?? 0, "mg/L")
+            .Add("liquid-loss", ProductUse.LossBetween(from, visit))
+            .Add("density", use.Drum.Product?.DensityKgPerL ?? 1, "kg/L");
     }
-
-    private static IEnumerable<FigureInput> Drains(BalanceFacts balance) => balance.Drains.Value > 0 ? Input("known-drains", balance.Drains) : [];
-
-    private static IEnumerable<FigureInput> Spare(RunOut run) =>
-        (run.Drum.Reading.SpareL ?? run.Drum.Drum.SpareL) is { } spare ? [new FigureInput("spare", spare, "L")] : [];
-
-    private static IEnumerable<FigureInput> Input(string name, Computed<Estimate> estimate) => estimate.HasValue ? Input(name, estimate.Value) : [];
-
-    private static IEnumerable<FigureInput> Input(string name, Estimate? estimate) =>
-        estimate is null ? [] : [new FigureInput(name, estimate.Value, estimate.Unit, estimate.StandardUncertainty == 0 ? null : estimate.StandardUncertainty)];
 
     private static Figure Instant(VisitFacts visit, string code, string? about, Computed<Estimate> result, IReadOnlyList<FigureInput> inputs) =>
         new(code, about, visit.Visit.Visit.Id, null, visit.Visit.At, result, inputs);
 
     private static Figure Interval(VisitFacts visit, string code, string? about, Computed<Estimate> result, IReadOnlyList<FigureInput> inputs) =>
         new(code, about, visit.Visit.Visit.Id, visit.Water.Since?.Visit.At ?? visit.Previous?.Visit.At, visit.Visit.At, result, inputs);
+
+    // Inputs in the order in which they are given; what is not known is left out.
+    private sealed class Inputs(IReadOnlyList<FigureInput>? first = null)
+    {
+        private readonly List<FigureInput> _all = first is null ? new(4) : [.. first];
+
+        public IReadOnlyList<FigureInput> All => _all;
+
+        public Inputs Add(string name, Estimate? estimate)
+        {
+            if (estimate is not null)
+            {
+                var uncertainty = estimate.StandardUncertainty;
+                _all.Add(new FigureInput(name, estimate.Value, estimate.Unit, uncertainty == 0 ? null : uncertainty));
+            }
+
+            return this;
+        }
+
+        public Inputs Add(string name, Computed<Estimate> estimate) => estimate.HasValue ? Add(name, estimate.Value) : this;
+
+        public Inputs Add(string name, double? value, string unit)
+        {
+            if (value is { } known)
+            {
+                _all.Add(new FigureInput(name, known, unit));
+            }
+
+            return this;
+        }
+    }
 }

@@ -57,16 +57,14 @@ public sealed class Corrosive : IFindingRule
     /// <inheritdoc />
     public IEnumerable<Verdict> Judge(VisitFacts visit, FindingThresholds thresholds)
     {
-        foreach (var (test, plan, act) in new[]
+        if (Newest(visit, TestCodes.CorrosionSteel) is { Result: { } steel, At: { } ofSteel })
         {
-            (TestCodes.CorrosionSteel, thresholds.CouponSteelPlan, thresholds.CouponSteelAct),
-            (TestCodes.CorrosionCopper, thresholds.CouponCopperPlan, thresholds.CouponCopperAct),
-        })
+            yield return Coupon(visit, ofSteel, steel, TestCodes.CorrosionSteel, (thresholds.CouponSteelPlan, thresholds.CouponSteelAct), thresholds);
+        }
+
+        if (Newest(visit, TestCodes.CorrosionCopper) is { Result: { } copper, At: { } ofCopper })
         {
-            if (Newest(visit, test) is var (at, result) && result is not null)
-            {
-                yield return Coupon(visit, at!, result, test, (plan, act), thresholds);
-            }
+            yield return Coupon(visit, ofCopper, copper, TestCodes.CorrosionCopper, (thresholds.CouponCopperPlan, thresholds.CouponCopperAct), thresholds);
         }
 
         if (NewGalvanised(visit, thresholds) is { } since && visit.TowerReading(TestCodes.Ph) is { } ph)
@@ -94,9 +92,8 @@ public sealed class Corrosive : IFindingRule
     private static (VisitFacts? At, TestResult? Result) Newest(VisitFacts visit, string test)
     {
         const int reach = 12;
-        var (at, left) = (visit, reach);
         (VisitFacts? At, TestResult? Result) newest = default;
-        for (; at is not null && left > 0; at = at.Previous, left--)
+        for (var at = visit.LatestWith(test); at is not null && visit.Place - at.Place < reach; at = at.PreviousWith(test))
         {
             var tests = at.Tests;
             for (var i = 0; i < tests.Count; i++)

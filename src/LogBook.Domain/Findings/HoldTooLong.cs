@@ -116,7 +116,15 @@ public sealed class HoldTooLong : IFindingRule
     // The middle of the last few readings: one slipped digit is not to move a dose.
     private static double? MakeUpOf(VisitFacts visit)
     {
-        var last = visit.Back().Select(v => v.MakeUpReading(TestCodes.Conductivity)?.Value.Value).Where(value => value is not null).Take(MakeUpReadings).Select(value => value!.Value).ToList();
+        var last = new List<double>(MakeUpReadings);
+        for (var at = visit; at is not null && last.Count < MakeUpReadings; at = at.Previous)
+        {
+            if (at.MakeUpReading(TestCodes.Conductivity) is { } reading)
+            {
+                last.Add(reading.Value.Value);
+            }
+        }
+
         var asked = visit.Programme?.MakeUp?.ConductivityUsPerCm;
         return last.Count < MakeUpReadings && asked is not null ? asked : last.Count > 0 ? Statistics.Median(last) : null;
     }

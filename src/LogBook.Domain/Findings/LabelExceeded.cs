@@ -98,6 +98,8 @@ public sealed class LabelExceeded : IFindingRule
 
     private sealed class Case(VisitFacts visit, string? drum, Product product, double water)
     {
+        private static readonly (Weekday Day, string Name)[] Weekdays = [.. Enum.GetValues<Weekday>().Select(day => (day, day.ToString()))];
+
         private readonly List<(Said, EvidenceFigure)> _excesses = [];
 
         public IReadOnlyList<(Said, EvidenceFigure)> Excesses()
@@ -119,7 +121,15 @@ public sealed class LabelExceeded : IFindingRule
         private IEnumerable<Feed> Variants(Feed feed)
         {
             var output = FeedParts.OutputOf(visit, drum!);
-            var read = visit.Record.Settings.Where(s => s.NotRead != true && output is not null && s.Name.StartsWith(output + "/", StringComparison.OrdinalIgnoreCase)).ToList();
+            List<SettingReading> read = [];
+            foreach (var setting in visit.Record.Settings)
+            {
+                if (setting.NotRead != true && output is not null && setting.Name.Length > output.Length && setting.Name[output.Length] == '/' && setting.Name.StartsWith(output, StringComparison.OrdinalIgnoreCase))
+                {
+                    read.Add(setting);
+                }
+            }
+
             return read.Count == 0
                 ? [feed]
                 : new[] { With(feed, read, s => s.Found), With(feed, read, s => s.Left ?? s.Found) }.Distinct();
@@ -153,7 +163,7 @@ public sealed class LabelExceeded : IFindingRule
             .Where(number => number > 0);
 
         private static IEnumerable<Weekday> Days(string text) => text.Split(',', StringSplitOptions.TrimEntries)
-            .Select(part => Enum.GetValues<Weekday>().Where(day => day.ToString().StartsWith(part, StringComparison.OrdinalIgnoreCase)).Cast<Weekday?>().FirstOrDefault())
+            .Select(part => Weekdays.Where(day => day.Name.StartsWith(part, StringComparison.OrdinalIgnoreCase)).Select(day => (Weekday?)day.Day).FirstOrDefault())
             .Where(day => day is not null)
             .Select(day => day!.Value);
 

@@ -72,8 +72,19 @@ public sealed class MakeUpChanged : IFindingRule
         yield return shifts.Count == 0 ? Verdict.Clear() : Verdict.Found(null, Shown(visit, shifts, compared, thresholds));
     }
 
-    private static List<MakeUpShift> Compared(VisitFacts visit) =>
-        [.. MakeUpNormal.Tests.Select(test => visit.MakeUpNormal.ShiftOf(visit, test)).Where(shift => shift is not null).Select(shift => shift!)];
+    private static List<MakeUpShift> Compared(VisitFacts visit)
+    {
+        var compared = new List<MakeUpShift>(MakeUpNormal.Tests.Count);
+        for (var i = 0; i < MakeUpNormal.Tests.Count; i++)
+        {
+            if (visit.MakeUpNormal.ShiftOf(visit, MakeUpNormal.Tests[i]) is { } shift)
+            {
+                compared.Add(shift);
+            }
+        }
+
+        return compared;
+    }
 
     private static List<MakeUpShift> Shifts(IEnumerable<MakeUpShift> compared, FindingThresholds thresholds) =>
         [.. compared.Where(shift => ExcessOf(shift, thresholds) > 1).OrderByDescending(shift => shift.IsSoftenedHardness).ThenByDescending(shift => Math.Abs(shift.Sigmas))];

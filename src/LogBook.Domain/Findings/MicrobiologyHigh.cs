@@ -65,8 +65,7 @@ public sealed class MicrobiologyHigh : IReadsCounts
     private static (VisitFacts At, TestResult Result)? Newest(VisitFacts visit, string test)
     {
         (VisitFacts At, TestResult Result)? newest = null;
-        var at = visit;
-        for (var i = 0; i < LongestLookBack && at is not null; i++, at = at.Previous)
+        for (var at = visit.LatestWith(test); at is not null && visit.Place - at.Place < LongestLookBack; at = at.PreviousWith(test))
         {
             if (at.Newest(test) is { } result && (newest is not { } best || result.TakenAt > best.Result.TakenAt))
             {
@@ -82,10 +81,10 @@ public sealed class MicrobiologyHigh : IReadsCounts
         var about = new About { Test = test };
         var sampled = visit.History.DayOf(result.TakenAt);
         var rule = RulesInForce.ForTest(visit.History, test, sampled);
-        var bands = rule is null ? Fixed(test, thresholds) : rule.Bands.Select(band => (From: In(band.From, band.Unit), band.Severity)).Where(band => band.From is not null).Select(band => (band.From!.Value, band.Severity)).ToList();
+        var bands = rule is null ? Fixed(test, thresholds) : BandsOf(rule);
         if (rule is null && Range(visit, test) is { } high)
         {
-            bands = [(high, Severity.Plan), .. bands.Where(band => band.Severity == Severity.Act && band.Item1 > high)];
+            bands = [(high, Severity.Plan), .. bands.Where(band => band.Severity == Severity.Act && band.From > high)];
         }
 
         if (bands.Count == 0)
@@ -93,20 +92,20 @@ public sealed class MicrobiologyHigh : IReadsCounts
             return null;
         }
 
-        var lowest = bands.Min(band => band.Item1);
+        var lowest = bands.Min(band => band.From);
         if (result.Reading.Qualifier == "<")
         {
             // Below a detection limit that itself lies above the lowest band: the band it belongs to is not known.
             return result.Value.Value <= lowest ? Verdict.Clear(about) : Verdict.NotJudged(about, VisitReasons.NotMeasured);
         }
 
-        var reached = bands.Where(band => result.Value.Value >= band.Item1).ToList();
+        var reached = bands.FindAll(band => result.Value.Value >= band.From);
         if (reached.Count == 0)
         {
             return Verdict.Clear(about);
         }
 
-        var (from, severity) = reached.MaxBy(band => band.Item1);
+        var (from, severity) = reached.MaxBy(band => band.From);
         var known = visit.History.DayOf(result.Reading.ResultAt is { } at && at.Utc > visit.Visit.KnownFrom ? at.Utc : visit.Visit.KnownFrom);
         var says = rule?.Bands.Where(band => In(band.From, band.Unit) == from).Select(band => band.Says).FirstOrDefault() ?? "";
         var said = rule is not null
@@ -137,6 +136,20 @@ public sealed class MicrobiologyHigh : IReadsCounts
     private static List<(double From, Severity Severity)> Fixed(string test, FindingThresholds thresholds) => test == TestCodes.Legionella
         ? []
         : [(thresholds.ColoniesPlan.Value, Severity.Plan), (thresholds.ColoniesAct.Value, Severity.Act)];
+
+    private static List<(double From, Severity Severity)> BandsOf(Rule rule)
+    {
+        var bands = new List<(double From, Severity Severity)>(rule.Bands.Count);
+        for (var i = 0; i < rule.Bands.Count; i++)
+        {
+            if (In(rule.Bands[i].From, rule.Bands[i].Unit) is { } from)
+            {
+                bands.Add((from, rule.Bands[i].Severity));
+            }
+        }
+
+        return bands;
+    }
 
     private static double? Range(VisitFacts visit, string test) =>
         visit.Programme?.Ranges.FirstOrDefault(range => range.Test.Equals(test, StringComparison.OrdinalIgnoreCase)) is { High: { } high } range ? In(high, range.Unit) : null;

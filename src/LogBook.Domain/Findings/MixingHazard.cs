@@ -105,13 +105,22 @@ public sealed class MixingHazard : IFindingRule
 
     private static List<Said> AtOutput(VisitFacts visit, string output)
     {
+        List<(FeedMode Mode, Product? Product)> drums = [];
+        foreach (var feed in visit.FeedsInForce)
+        {
+            if (FeedParts.Same(FeedParts.OutputOf(visit, feed.Drum), output) && FeedParts.ProductInDrum(visit, feed.Drum) is { } product
+                && !drums.Exists(pair => FeedParts.Same(pair.Product!.Code, product.Code)))
+            {
+                drums.Add((feed.Mode, product));
+            }
+        }
+
+        if (drums.Count == 0)
+        {
+            return [];
+        }
+
         var said = new List<Said>();
-        var drums = (visit.Programme?.Feeds ?? [])
-            .Where(feed => FeedParts.Same(FeedParts.OutputOf(visit, feed.Drum), output))
-            .Select(feed => (feed.Mode, Product: FeedParts.ProductInDrum(visit, feed.Drum)))
-            .Where(pair => pair.Product is not null)
-            .DistinctBy(pair => pair.Product!.Code, StringComparer.OrdinalIgnoreCase)
-            .ToList();
         foreach (var (i, a) in drums.Index())
         {
             foreach (var b in drums.Skip(i + 1))
@@ -128,9 +137,9 @@ public sealed class MixingHazard : IFindingRule
         }
 
         var forced = visit.Record.Running == false && visit.Record.Switches.Any(s => FeedParts.Same(s.Output, output) && s.Found == SwitchPosition.ForcedOn);
-        if (forced && drums.Find(pair => NeverMeets.IsReactive(pair.Product!)).Product is { } product)
+        if (forced && drums.Find(pair => NeverMeets.IsReactive(pair.Product!)).Product is { } reactive)
         {
-            said.Add(new Said(NoFlow, output, product.Name));
+            said.Add(new Said(NoFlow, output, reactive.Name));
         }
 
         return said;
@@ -140,6 +149,11 @@ public sealed class MixingHazard : IFindingRule
     private static List<Said> AtOnePlace(VisitFacts visit)
     {
         var said = new List<Said>();
+        if (visit.Record.Additions.Count == 0)
+        {
+            return said;
+        }
+
         foreach (var place in visit.Record.Additions.Where(addition => addition.To is not null).GroupBy(addition => addition.To!, StringComparer.OrdinalIgnoreCase))
         {
             var poured = place.ToList();

@@ -38,8 +38,17 @@ public sealed class NotMeasured : IReadsCounts
             yield break;
         }
 
-        var before = visit.Back().Skip(1).Take(LookBack).Where(earlier => IsReading(earlier) && earlier.Record.Running != false).ToList();
-        foreach (var test in Asked(visit))
+        var before = new List<VisitFacts>(LookBack);
+        var past = visit.Previous;
+        for (var i = 0; i < LookBack && past is not null; i++, past = past.Previous)
+        {
+            if (IsReading(past) && past.Record.Running != false)
+            {
+                before.Add(past);
+            }
+        }
+
+        foreach (var test in visit.TowerTests.Asked)
         {
             var missed = Has(visit, test) ? 0 : before.FindIndex(earlier => Has(earlier, test)) is >= 0 and var last ? last + 1 : before.Count + 1;
             var about = new About { Test = test };
@@ -69,11 +78,6 @@ public sealed class NotMeasured : IReadsCounts
 
     private static bool IsReading(VisitFacts visit) => visit.Visit.Visit.Kind is not (VisitKind.Delivery or VisitKind.Result or VisitKind.Stopped) && visit.Record.Readings.Count > 0;
 
-    // The reference counts as a test of the programme wherever the controller shows a conductivity.
-    private static IEnumerable<string> Asked(VisitFacts visit) =>
-        (visit.Programme?.Ranges.Where(range => range.At.Equals(SamplePoints.Tower, StringComparison.OrdinalIgnoreCase)).Select(range => range.Test) ?? [])
-            .Append(TestCodes.Conductivity).Distinct(StringComparer.OrdinalIgnoreCase);
-
     private static bool Has(VisitFacts visit, string test)
     {
         foreach (var reading in visit.ReadingsOf(test))
@@ -92,7 +96,7 @@ public sealed class NotMeasured : IReadsCounts
     // A meter that nobody ever proved is a matter of the set-up, not of a visit.
     private static Verdict? MeterVerdict(VisitFacts visit, string code, FindingThresholds thresholds)
     {
-        if (visit.History.Firm.Instruments.GetValueOrDefault(code)?.Checks.Where(check => check.At.Utc <= visit.Visit.At).Select(check => (DateTime?)check.At.Utc).Max() is not { } last)
+        if (visit.History.Firm.LastCheck(code, visit.Visit.At) is not { } last)
         {
             return null;
         }

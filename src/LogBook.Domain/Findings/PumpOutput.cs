@@ -59,7 +59,7 @@ public sealed class PumpOutput : IFindingRule
     /// <inheritdoc />
     public IEnumerable<Verdict> Judge(VisitFacts visit, FindingThresholds thresholds)
     {
-        foreach (var code in visit.History.System.Pumps.Select(pump => pump.Drum).Distinct(StringComparer.OrdinalIgnoreCase))
+        foreach (var code in visit.History.PumpedDrums)
         {
             if (FeedParts.PumpOf(visit, code) is not { } pump)
             {

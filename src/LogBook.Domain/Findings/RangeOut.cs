@@ -35,13 +35,21 @@ public sealed class RangeOut : IFindingRule
     /// <inheritdoc />
     public IEnumerable<Verdict> Judge(VisitFacts visit, FindingThresholds thresholds)
     {
-        var tests = visit.Programme?.Ranges
-            .Where(range => range.At.Equals(SamplePoints.Tower, StringComparison.OrdinalIgnoreCase) && !OwnRules.Contains(range.Test) && !Residuals.IsResidual(visit, range.Test))
-            .Select(range => range.Test)
-            .Append(TestCodes.Ph)
-            .Distinct(StringComparer.OrdinalIgnoreCase) ?? [];
-        foreach (var test in tests)
+        if (visit.Programme is null)
         {
+            yield break;
+        }
+
+        // All that have a range and no rule of their own, and the pH in any case.
+        var ranged = visit.TowerTests.Ranged;
+        for (var i = 0; i <= ranged.Length; i++)
+        {
+            var test = i < ranged.Length ? ranged[i] : TestCodes.Ph;
+            if (i < ranged.Length ? OwnRules.Contains(test) || Residuals.IsResidual(visit, test) : ranged.Contains(test, StringComparer.OrdinalIgnoreCase) && !Residuals.IsResidual(visit, test))
+            {
+                continue;
+            }
+
             if (visit.TowerReading(test) is not { } result)
             {
                 continue;

@@ -41,11 +41,7 @@ public abstract class ResidualOff : IFindingRule
     /// <inheritdoc />
     public IEnumerable<Verdict> Judge(VisitFacts visit, FindingThresholds thresholds)
     {
-        var tests = visit.Programme?.Ranges
-            .Where(range => range.At.Equals(SamplePoints.Tower, StringComparison.OrdinalIgnoreCase) && Residuals.IsResidual(visit, range.Test))
-            .Select(range => range.Test)
-            .Distinct(StringComparer.OrdinalIgnoreCase) ?? [];
-        foreach (var test in tests)
+        foreach (var test in visit.TowerTests.Residuals)
         {
             if (visit.TowerReading(test) is not { } result || (Side > 0 ? Residuals.RangeOf(visit, test)?.High : Residuals.RangeOf(visit, test)?.Low) is not { } limit)
             {
@@ -78,10 +74,10 @@ public abstract class ResidualOff : IFindingRule
 
     private static bool JustDosed(VisitFacts visit, string test, FindingThresholds thresholds)
     {
-        foreach (var feed in visit.Programme?.Feeds.Where(feed => feed.Mode == FeedMode.DosePlan) ?? [])
+        foreach (var feed in visit.FeedsInForce)
         {
-            var drum = visit.History.System.Drums.FirstOrDefault(d => d.Code.Equals(feed.Drum, StringComparison.OrdinalIgnoreCase));
-            if (drum is not null
+            if (feed.Mode == FeedMode.DosePlan
+                && Array.Find(visit.History.Drums, drum => FeedParts.Same(drum.Code, feed.Drum)) is { } drum
                 && visit.History.Firm.Products.GetValueOrDefault(drum.Product) is { } product
                 && test.Equals(product.Residual?.Test, StringComparison.OrdinalIgnoreCase)
                 && visit.History.Doses.Starts(visit.Programme!, feed, visit.Visit.At.AddHours(-thresholds.SlugHours.Value), visit.Visit.At).Length > 0)

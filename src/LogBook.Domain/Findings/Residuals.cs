@@ -1,4 +1,5 @@
 using LogBook.Domain.Estimates;
+using LogBook.Domain.History;
 using LogBook.Domain.Programmes;
 using LogBook.Domain.Quantities;
 using LogBook.Domain.TestKits;
@@ -13,20 +14,23 @@ internal static class Residuals
         TestCodes.Inhibitor, TestCodes.Phosphonate, TestCodes.Orthophosphate, TestCodes.Molybdate, TestCodes.Azole, TestCodes.FreeHalogen, TestCodes.TotalHalogen,
     };
 
-    public static bool IsResidual(VisitFacts visit, string test) =>
-        Standard.Contains(test) || visit.History.Firm.Products.Values.Any(product => test.Equals(product.Residual?.Test, StringComparison.OrdinalIgnoreCase));
+    public static bool IsResidual(VisitFacts visit, string test) => IsResidual(visit.History.Firm, test);
+
+    public static bool IsResidual(FirmSetUp firm, string test) => Standard.Contains(test) || firm.ResidualTests.Contains(test);
 
     /// <summary>Range of a test of the tower water in the test's own unit and basis; null without one or with a foreign unit.</summary>
     public static (double? Low, double? High)? RangeOf(VisitFacts visit, string test)
     {
-        var range = visit.Programme?.Ranges.FirstOrDefault(r =>
-            r.At.Equals(SamplePoints.Tower, StringComparison.OrdinalIgnoreCase) && r.Test.Equals(test, StringComparison.OrdinalIgnoreCase));
-        if (range is null)
+        var ranges = visit.Programme?.Ranges ?? [];
+        for (var i = 0; i < ranges.Count; i++)
         {
-            return null;
+            if (FeedParts.Same(ranges[i].Test, test) && FeedParts.Same(ranges[i].At, SamplePoints.Tower))
+            {
+                return (In(ranges[i], ranges[i].Low, visit, test), In(ranges[i], ranges[i].High, visit, test));
+            }
         }
 
-        return (In(range, range.Low, visit, test), In(range, range.High, visit, test));
+        return null;
     }
 
     private static double? In(TestRange range, double? value, VisitFacts visit, string test)

@@ -57,14 +57,22 @@ public sealed class RunsOut : IDailyRule
         var sure = Math.Max(thresholds.EmptyChanceAct.Value, 1 - thresholds.EmptyChancePlan.Value);
 
         // A later visit may have left some drums unread: the last reading of each serves.
-        foreach (var drum in latest.History.System.Drums)
+        foreach (var drum in latest.History.Drums)
         {
             if (LastRead(latest, drum.Code) is { } read && RunOutOf(read, drum.Code) is { } run
+                && (run.Stock.Value <= 0 || (run.DaysToEmpty.HasValue && ChanceOf(read, run, latest, day).Chance > sure))
                 && Judge(read, latest, run, day, thresholds, sure, sure) is { Indication.Severity: Severity.Act } verdict)
             {
                 yield return verdict;
             }
         }
+    }
+
+    private static (DateOnly Next, int Running, double Chance) ChanceOf(VisitFacts read, RunOut run, VisitFacts latest, DateOnly day)
+    {
+        var next = NextVisit(latest, day);
+        var running = OperatingDays.Between(latest.History.System.Operation, read.Day, next);
+        return (next, running, run.ChanceEmptyAfter(next.DayNumber - read.Day.DayNumber, running));
     }
 
     private static VisitFacts? LastRead(VisitFacts latest, string drum)
@@ -112,10 +120,8 @@ public sealed class RunsOut : IDailyRule
             return Verdict.NotJudged(about, run.DaysToEmpty.Reasons[0]);
         }
 
-        var next = NextVisit(latest, day);
+        var (next, running, chance) = ChanceOf(read, run, latest, day);
         var operation = latest.History.System.Operation;
-        var running = OperatingDays.Between(operation, read.Day, next);
-        var chance = run.ChanceEmptyAfter(next.DayNumber - read.Day.DayNumber, running);
         if (chance <= plan)
         {
             return Verdict.Clear(about);

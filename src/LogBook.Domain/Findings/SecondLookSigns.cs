@@ -74,7 +74,22 @@ public static class SecondLookSigns
             return [];
         }
 
-        return [.. new[] { EqualStepsOf(visit), ImpossibleOf(visit), NoSettlingOf(visit, thresholds), RepeatsOf(visit), ShortStayOf(visit, thresholds) }.OfType<SignClue>()];
+        // Nearly every visit has none.
+        List<SignClue>? signs = null;
+        Add(EqualStepsOf(visit));
+        Add(ImpossibleOf(visit));
+        Add(NoSettlingOf(visit, thresholds));
+        Add(RepeatsOf(visit));
+        Add(ShortStayOf(visit, thresholds));
+        return signs is null ? [] : signs;
+
+        void Add(SignClue? sign)
+        {
+            if (sign is not null)
+            {
+                (signs ??= []).Add(sign);
+            }
+        }
     }
 
     private static SignClue? ShortStayOf(VisitFacts visit, FindingThresholds thresholds)
@@ -85,9 +100,16 @@ public static class SecondLookSigns
         }
 
         var minutes = (left.Utc - visit.Visit.Visit.Arrived.Utc).TotalMinutes;
-        var needed = visit.Visit.Visit.Systems.SelectMany(system => system.Readings)
-            .Where(reading => reading.Source is null or ReadingSource.Kit or ReadingSource.Reference && reading.NotTaken is null)
-            .Sum(reading => MinutesOf.GetValueOrDefault(reading.Test, 1));
+        var needed = 0.0;
+        foreach (var system in visit.Visit.Visit.Systems)
+        {
+            for (var i = 0; i < system.Readings.Count; i++)
+            {
+                var reading = system.Readings[i];
+                needed += reading.Source is null or ReadingSource.Kit or ReadingSource.Reference && reading.NotTaken is null ? MinutesOf.GetValueOrDefault(reading.Test, 1) : 0;
+            }
+        }
+
         var limit = thresholds.StayShare.Value * needed;
         return minutes >= 0 && minutes < limit ? new SignClue(ShortStay, minutes, limit, "min") : null;
     }
@@ -171,12 +193,13 @@ public static class SecondLookSigns
             return null;
         }
 
-        var chances = new List<double>();
+        var chances = new List<double>(visit.Tests.Count);
         var repeats = 0;
-        foreach (var result in visit.Tests.Where(test => !test.IsCensored && test.Value.Random > 0 && test.Reading.Source is null or ReadingSource.Kit or ReadingSource.Reference))
+        for (var i = 0; i < visit.Tests.Count; i++)
         {
-            var before = last.Tests.FirstOrDefault(test => test.Reading.Test == result.Reading.Test && test.Reading.At == result.Reading.At && test.Reading.Source == result.Reading.Source && test.Reading.Phase == result.Reading.Phase);
-            if (before is null || before.IsCensored || StepOf(visit, result.Reading, result.Value.Value) is not { } step)
+            var result = visit.Tests[i];
+            if (!(!result.IsCensored && result.Value.Random > 0 && result.Reading.Source is null or ReadingSource.Kit or ReadingSource.Reference)
+                || SameReading(last.Tests, result.Reading) is not { IsCensored: false } before || StepOf(visit, result.Reading, result.Value.Value) is not { } step)
             {
                 continue;
             }
@@ -187,6 +210,21 @@ public static class SecondLookSigns
 
         return repeats >= LeastRepeats && AtLeast(repeats, chances) < ChanceOfRepeats ? new SignClue(Repeats, repeats, chances.Sum(), "1") : null;
     }
+
+    private static TestResult? SameReading(IReadOnlyList<TestResult> tests, Reading reading)
+    {
+        for (var i = 0; i < tests.Count; i++)
+        {
+            if (IsSame(tests[i].Reading, reading))
+            {
+                return tests[i];
+            }
+        }
+
+        return null;
+    }
+
+    private static bool IsSame(Reading a, Reading b) => a.Source == b.Source && a.Phase == b.Phase && a.Test == b.Test && a.At == b.At;
 
     // Half a per cent where nothing is known of a kit's step: then only numbers with more figures than that count.
     private static double? StepOf(VisitFacts visit, Reading reading, double value) => reading.Test switch

@@ -29,7 +29,7 @@ public sealed class SettingsChanged : IFindingRule
     /// <inheritdoc />
     public IEnumerable<Verdict> Judge(VisitFacts visit, FindingThresholds thresholds)
     {
-        var comparisons = SettingsComparison.Of(visit);
+        var comparisons = visit.SettingsCompared;
         if (comparisons.Count == 0)
         {
             yield break;

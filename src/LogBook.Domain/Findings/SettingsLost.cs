@@ -36,9 +36,15 @@ public sealed class SettingsLost : IFindingRule
     /// <inheritdoc />
     public IEnumerable<Verdict> Judge(VisitFacts visit, FindingThresholds thresholds)
     {
-        var compared = SettingsComparison.Of(visit);
+        var compared = visit.SettingsCompared;
         if (compared.Count == 0)
         {
+            yield break;
+        }
+
+        if (!compared.Any(comparison => comparison.IsChanged))
+        {
+            yield return Verdict.Clear();
             yield break;
         }
 

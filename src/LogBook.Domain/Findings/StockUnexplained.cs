@@ -47,13 +47,17 @@ public sealed class StockUnexplained : IFindingRule
     /// <inheritdoc />
     public IEnumerable<Verdict> Judge(VisitFacts visit, FindingThresholds thresholds)
     {
-        foreach (var drum in visit.Drums.Where(drum => drum.Found.HasValue))
+        foreach (var drum in visit.Drums)
         {
+            if (!drum.Found.HasValue)
+            {
+                continue;
+            }
+
             var code = drum.Drum.Code;
             var about = new About { Drum = code };
-            var used = FeedParts.LastLevelBefore(visit, code) is { } from
-                ? ProductUse.UsedBetween(from, visit, code).Map(litres => (From: from, Litres: litres))
-                : Computed<(VisitFacts From, Estimate Litres)>.None(VisitReasons.NotMeasured);
+            var from = FeedParts.LastLevelBefore(visit, code);
+            var used = from is null ? Computed<Estimate>.None(VisitReasons.NotMeasured) : ProductUse.UsedBetween(from, visit, code);
             var brim = DrumVolume.Brim(drum.Drum);
             if (!used.HasValue || !brim.HasValue)
             {
@@ -61,9 +65,9 @@ public sealed class StockUnexplained : IFindingRule
                 continue;
             }
 
-            var days = (visit.Visit.At - used.Value.From.Visit.At).TotalDays;
+            var days = (visit.Visit.At - from!.Visit.At).TotalDays;
             var limit = new Amount(thresholds.StockShare.Value * brim.Value.Litres, "L");
-            var rise = used.Value.Litres.Scaled(-1);
+            var rise = used.Value.Scaled(-1);
             if (rise.Value > limit.Value && rise.Value > rise.ExpandedUncertainty)
             {
                 yield return Verdict.Found(about, Shown(
@@ -71,7 +75,7 @@ public sealed class StockUnexplained : IFindingRule
                 continue;
             }
 
-            var drawn = Drawn(visit, drum, used.Value.From);
+            var drawn = Drawn(visit, drum, from);
             if (!drawn.HasValue)
             {
                 // That it did not rise is known; whether it fell too far is not.
@@ -79,11 +83,11 @@ public sealed class StockUnexplained : IFindingRule
                 continue;
             }
 
-            var excess = used.Value.Litres.Minus(drawn.Value);
+            var excess = used.Value.Minus(drawn.Value);
             yield return excess.Value > limit.Value && excess.Value > excess.ExpandedUncertainty
                 ? Verdict.Found(about, Shown(
                     excess.Value > thresholds.StockFallActShare.Value * brim.Value.Litres ? Severity.Act : Severity.Watch,
-                    new Said(Fell, code, used.Value.Litres, days, drawn.Value, excess, limit, thresholds.StockShare.Basis),
+                    new Said(Fell, code, used.Value, days, drawn.Value, excess, limit, thresholds.StockShare.Basis),
                     excess,
                     limit.Value,
                     FallCauses))
@@ -107,7 +111,7 @@ public sealed class StockUnexplained : IFindingRule
             return Computed<Estimate>.None(VisitReasons.NotMeasured);
         }
 
-        return HoursSum.Between(from, visit, output).Map(hours =>
-            hours.Times(rate, "L").Plus(Estimate.Exact(ProductUse.PouredBetween(from, visit, drum), "L")));
+        var hours = HoursSum.Between(from, visit, output);
+        return hours.HasValue ? Computed<Estimate>.Of(hours.Value.Times(rate, "L").PlusExact(ProductUse.PouredBetween(from, visit, drum))) : hours;
     }
 }

@@ -10,6 +10,9 @@ public sealed class FirmSetUp
 {
     private readonly ILookup<string, WaterSystem> _systemsBySite;
 
+    // Moments of the checks of each instrument in a standard, in order: every reading of a hand meter asks for the last one.
+    private readonly Dictionary<string, DateTime[]> _checks;
+
     /// <summary>Takes the set-up of a document; its visits and findings are not looked at.</summary>
     /// <param name="document">Set-up with unique codes, as checked on reading; where a code stands twice the last one counts.</param>
     public FirmSetUp(ExchangeDocument document)
@@ -22,13 +25,15 @@ public sealed class FirmSetUp
         Lots = ByCode(document.Lots, l => l.Code);
         Sites = ByCode(document.Sites, s => s.Code);
         Tests = ByCode(document.Tests, t => t.Code);
+        ResidualTests = Products.Values.Select(product => product.Residual?.Test).OfType<string>().ToHashSet(StringComparer.OrdinalIgnoreCase);
+        _checks = Instruments.ToDictionary(pair => pair.Key, pair => pair.Value.Checks.Select(check => check.At.Utc).Order().ToArray(), StringComparer.OrdinalIgnoreCase);
         _systemsBySite = document.Systems.ToLookup(s => s.Site, StringComparer.OrdinalIgnoreCase);
     }
 
     private FirmSetUp(FirmSetUp firm)
     {
         (Document, Customers, People, Products, Instruments) = (firm.Document, firm.Customers, firm.People, firm.Products, firm.Instruments);
-        (Lots, Sites, Tests, Engine, _systemsBySite) = (firm.Lots, firm.Sites, firm.Tests, firm.Engine, firm._systemsBySite);
+        (Lots, Sites, Tests, ResidualTests, Engine, _checks, _systemsBySite) = (firm.Lots, firm.Sites, firm.Tests, firm.ResidualTests, firm.Engine, firm._checks, firm._systemsBySite);
     }
 
     /// <summary>An empty firm.</summary>
@@ -58,6 +63,9 @@ public sealed class FirmSetUp
     /// <summary>Tests that the firm adds, by code.</summary>
     public IReadOnlyDictionary<string, TestDefinition> Tests { get; }
 
+    /// <summary>Tests by which products are followed.</summary>
+    internal HashSet<string> ResidualTests { get; }
+
     /// <summary>Thresholds and default uncertainties of this installation.</summary>
     public EngineSettings Engine { get; init; } = EngineSettings.Default;
 
@@ -82,6 +90,26 @@ public sealed class FirmSetUp
     /// <returns>This set-up, or a copy with the system's own <see cref="Engine"/>.</returns>
     public FirmSetUp For(string siteCode, string systemCode) =>
         Engine.For(siteCode, systemCode) is var own && ReferenceEquals(own, Engine) ? this : new FirmSetUp(this) { Engine = own };
+
+    /// <summary>Last check of an instrument in a standard at or before a moment.</summary>
+    /// <param name="instrument">Code of the instrument.</param>
+    /// <param name="moment">UTC.</param>
+    /// <returns>UTC; null for an unknown instrument or one without such a check.</returns>
+    internal DateTime? LastCheck(string instrument, DateTime moment)
+    {
+        if (!_checks.TryGetValue(instrument, out var checks))
+        {
+            return null;
+        }
+
+        var last = checks.Length - 1;
+        while (last >= 0 && checks[last] > moment)
+        {
+            last--;
+        }
+
+        return last >= 0 ? checks[last] : null;
+    }
 
     private static Dictionary<string, T> ByCode<T>(IEnumerable<T> items, Func<T, string> code)
     {

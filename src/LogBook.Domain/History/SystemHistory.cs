@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using LogBook.Domain.Clocks;
 using LogBook.Domain.Estimates;
 using LogBook.Domain.Findings;
@@ -10,6 +11,12 @@ namespace LogBook.Domain.History;
 /// <summary>Set-up, programmes and visits of one system: all that an assessment reads. Missing is missing.</summary>
 public sealed class SystemHistory
 {
+    private static readonly TowerTests NoTowerTests = TowerTests.Of(FirmSetUp.Empty, null);
+
+    private readonly ConcurrentDictionary<(string Test, string At, ReadingSource? Source), int> _series = new(SameSeries.Instance);
+    private readonly ConcurrentDictionary<Programme, TowerTests> _towerTests = new(ReferenceEqualityComparer.Instance);
+    private int _lastSeries;
+
     /// <summary>Makes a history.</summary>
     /// <param name="firm">The firm's set-up.</param>
     /// <param name="site">The site.</param>
@@ -84,6 +91,25 @@ public sealed class SystemHistory
     /// <summary>Rules of authorities and contracts by day.</summary>
     internal RuleCalendar RuleCalendar { get; }
 
+    /// <summary>Tests for which a programme has a range.</summary>
+    /// <param name="programme">The programme, or null.</param>
+    internal TowerTests TowerTestsOf(Programme? programme)
+    {
+        if (programme is null)
+        {
+            return NoTowerTests;
+        }
+
+        return _towerTests.TryGetValue(programme, out var tests) ? tests : _towerTests.GetOrAdd(programme, TowerTests.Of(Firm, programme));
+    }
+
+    /// <summary>Number of the series a reading belongs to: the same for the same test, point and source, case not counted; it means nothing else.</summary>
+    internal int SeriesOf(Reading reading)
+    {
+        var key = (reading.Test, reading.At, reading.Source);
+        return _series.TryGetValue(key, out var series) ? series : _series.GetOrAdd(key, Interlocked.Increment(ref _lastSeries));
+    }
+
     /// <summary>Makes the history of a system from a firm's visits.</summary>
     /// <param name="firm">The firm's set-up, which holds the site and the system.</param>
     /// <param name="siteCode">Code of the site.</param>
@@ -133,4 +159,15 @@ public sealed class SystemHistory
     private static string[] Codes(IEnumerable<string> codes) => [.. codes.Distinct(StringComparer.OrdinalIgnoreCase)];
 
     private string[] MetersOf(MeterMeasures measures) => Codes(Meters.Where(meter => meter.Measures == measures).Select(meter => meter.Code));
+
+    private sealed class SameSeries : IEqualityComparer<(string Test, string At, ReadingSource? Source)>
+    {
+        public static readonly SameSeries Instance = new();
+
+        public bool Equals((string Test, string At, ReadingSource? Source) x, (string Test, string At, ReadingSource? Source) y) =>
+            x.Source == y.Source && FeedParts.Same(x.Test, y.Test) && FeedParts.Same(x.At, y.At);
+
+        public int GetHashCode((string Test, string At, ReadingSource? Source) obj) =>
+            HashCode.Combine(obj.Test.GetHashCode(StringComparison.OrdinalIgnoreCase), obj.At.GetHashCode(StringComparison.OrdinalIgnoreCase), obj.Source);
+    }
 }

@@ -43,10 +43,10 @@ internal static class ClueReader
             yield break;
         }
 
-        foreach (var test in visit.Tests.Where(t => t.Reading.At.Equals(SamplePoints.Tower, StringComparison.OrdinalIgnoreCase))
-            .Select(t => t.Reading.Test).Distinct(StringComparer.OrdinalIgnoreCase).Where(test => Residuals.IsResidual(visit, test)))
+        for (var i = 0; i < visit.Tests.Count; i++)
         {
-            if (visit.TowerReading(test) is { IsCensored: false, Value.Value: > 0 } result)
+            var test = visit.Tests[i].Reading.Test;
+            if (IsFirstOfTower(visit.Tests, i) && Residuals.IsResidual(visit, test) && visit.TowerReading(test) is { IsCensored: false, Value.Value: > 0 } result)
             {
                 var (fed, basis) = Fed(visit, test);
                 var own = result.Value.StandardUncertainty / result.Value.Value;
@@ -56,12 +56,31 @@ internal static class ClueReader
         }
     }
 
+    private static bool IsFirstOfTower(IReadOnlyList<TestResult> tests, int place)
+    {
+        if (!IsOfTower(tests[place]))
+        {
+            return false;
+        }
+
+        for (var i = 0; i < place; i++)
+        {
+            if (IsOfTower(tests[i]) && FeedParts.Same(tests[i].Reading.Test, tests[place].Reading.Test))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private static bool IsOfTower(TestResult result) => FeedParts.Same(result.Reading.At, SamplePoints.Tower);
+
     // Season and load change what a feed gives: hours fed over the water lost since the last visit tell most, where the water has been
     // renewed since; a feed by make-up follows the cycles.
     private static (Estimate Fed, string Basis) Fed(VisitFacts visit, string test)
     {
-        var feed = visit.Programme?.Feeds.FirstOrDefault(f => visit.History.System.Drums.Any(drum => drum.Code.Equals(f.Drum, StringComparison.OrdinalIgnoreCase)
-            && test.Equals(visit.History.Firm.Products.GetValueOrDefault(drum.Product)?.Residual?.Test, StringComparison.OrdinalIgnoreCase)));
+        var feed = FeedShownBy(visit, test);
         if (feed?.Output is { } output && visit.HoursRun(output) is { HasValue: true, Value: { Value: > 0 } hours } && visit.Balance.LiquidLoss is { HasValue: true, Value: { Value: > 0 } lost }
             && visit.HoursSince(output) == visit.Water.Since && visit.Water.Since is { } since && (visit.Visit.At - since.Visit.At).TotalDays >= RenewedIn * visit.FadingDays)
         {
@@ -69,6 +88,22 @@ internal static class ClueReader
         }
 
         return feed?.Mode == FeedMode.ByMakeUpVolume && visit.Cycles.Best is { HasValue: true, Value: { Value: > 0 } cycles } ? (cycles, "cycles") : (Estimate.Exact(1), "");
+    }
+
+    private static Feed? FeedShownBy(VisitFacts visit, string test)
+    {
+        foreach (var feed in visit.FeedsInForce)
+        {
+            foreach (var drum in visit.History.Drums)
+            {
+                if (FeedParts.Same(drum.Code, feed.Drum) && FeedParts.Same(test, FeedParts.ProductOf(visit, drum.Product)?.Residual?.Test))
+                {
+                    return feed;
+                }
+            }
+        }
+
+        return null;
     }
 
     // Compared with the site's own usual ratio: volumes and valve flows on file may be off for good.
@@ -80,17 +115,18 @@ internal static class ClueReader
             return 0;
         }
 
-        var before = new List<double>(LongestLookBack);
+        Span<double> before = stackalloc double[LongestLookBack];
+        var count = 0;
         var at = visit.Previous;
         for (var i = 0; i < LongestLookBack && at is not null; i++, at = at.Previous)
         {
             if (UseOf(at, test) is { } ratio)
             {
-                before.Add(ratio.Value);
+                before[count++] = ratio.Value;
             }
         }
 
-        var usual = before.Count >= UseBaseline ? Statistics.Median(before) : 1;
+        var usual = count >= UseBaseline ? Statistics.MedianInPlace(before[..count]) : 1;
         return now.Low > usual ? 1 : now.High < usual ? -1 : 0;
     }
 

@@ -14,10 +14,21 @@ public sealed record LinearFit
         Count = x.Count;
         MeanX = x.Average();
         var meanY = y.Average();
-        Sxx = x.Sum(value => (value - MeanX) * (value - MeanX));
-        Slope = x.Zip(y).Sum(point => (point.First - MeanX) * (point.Second - meanY)) / Sxx;
+        var (sxx, sxy, residuals) = (0.0, 0.0, 0.0);
+        for (var i = 0; i < x.Count; i++)
+        {
+            sxx += (x[i] - MeanX) * (x[i] - MeanX);
+            sxy += (x[i] - MeanX) * (y[i] - meanY);
+        }
+
+        (Sxx, Slope) = (sxx, sxy / sxx);
         Intercept = meanY - (Slope * MeanX);
-        ResidualSumOfSquares = x.Zip(y).Sum(point => Square(point.Second - meanY - (Slope * (point.First - MeanX))));
+        for (var i = 0; i < x.Count; i++)
+        {
+            residuals += Square(y[i] - meanY - (Slope * (x[i] - MeanX)));
+        }
+
+        ResidualSumOfSquares = residuals;
         RegressionSumOfSquares = Slope * Slope * Sxx;
     }
 
