@@ -71,7 +71,7 @@ public static class Duties
             return null;
         }
 
-        var (last, isPending) = rule.Test is { } test ? Sampled(latest, test) : (DoneAt(latest, rule.Task!), false);
+        var (last, isPending) = rule.Test is { } test ? Sampled(latest, test) : (latest.LastDone(rule.Task!), false);
         var since = last is { } moment ? history.DayOf(moment) : First(history, latest, rule);
         var shortened = Shortened.Of(history, latest, rule);
         return new Duty(DutyKind.Interval, rule, since, Shortened.Days(history, rule, since, shortened) + (rule.GraceDays ?? 0), OperationOf(history, rule))
@@ -290,19 +290,6 @@ public static class Duties
         }
 
         return (newest, isPending);
-    }
-
-    private static DateTime? DoneAt(VisitFacts latest, string task)
-    {
-        for (var at = latest; at is not null; at = at.Previous)
-        {
-            if (Tasks.DoneAt(task, at.Visit.Visit, at.Record) is { } done)
-            {
-                return done;
-            }
-        }
-
-        return null;
     }
 
     private static DateTime? NewestEvent(VisitFacts latest, EventType type)

@@ -74,17 +74,20 @@ public static class MakeUpMean
     private static void Weigh(ReadOnlySpan<double> ages, double fading, Span<double> weights)
     {
         weights.Clear();
-        weights[0] += 1 - Math.Exp(-ages[0] / fading);
+        var left = Math.Exp(-ages[0] / fading);
+        weights[0] += 1 - left;
         for (var i = 0; i + 1 < ages.Length; i++)
         {
             // Over one gap the weight exp(-a) da is shared between both ends by their nearness.
             var (a, b) = (ages[i] / fading, ages[i + 1] / fading);
-            var all = Math.Exp(-a) - Math.Exp(-b);
-            var older = b - a < 1e-9 ? all / 2 : ((Math.Exp(-a) - Math.Exp(-b)) / (b - a)) - Math.Exp(-b);
+            var leftThen = Math.Exp(-b);
+            var all = left - leftThen;
+            var older = b - a < 1e-9 ? all / 2 : (all / (b - a)) - leftThen;
+            left = leftThen;
             weights[i] += all - older;
             weights[i + 1] += older;
         }
 
-        weights[^1] += Math.Exp(-ages[^1] / fading);
+        weights[^1] += left;
     }
 }

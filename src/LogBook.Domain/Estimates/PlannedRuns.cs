@@ -24,18 +24,23 @@ internal static class PlannedRuns
         for (var i = 0; i < history.Programmes.Count; i++)
         {
             var programme = history.Programmes[i];
-            var from = Later(fromUtc, MidnightUtc(history, programme.From));
-            var to = i + 1 < history.Programmes.Count ? Earlier(toUtc, MidnightUtc(history, history.Programmes[i + 1].From)) : toUtc;
+            var from = Later(fromUtc, history.ProgrammesFromUtc[i]);
+            var to = i + 1 < history.Programmes.Count ? Earlier(toUtc, history.ProgrammesFromUtc[i + 1]) : toUtc;
             if (from >= to)
             {
                 continue;
             }
 
-            foreach (var feed in programme.Feeds.Where(feed => feed.Mode == FeedMode.DosePlan && FeedParts.Same(feed.Drum, drum)))
+            foreach (var feed in programme.Feeds)
             {
+                if (feed.Mode != FeedMode.DosePlan || !FeedParts.Same(feed.Drum, drum))
+                {
+                    continue;
+                }
+
                 foreach (var start in history.Doses.Starts(programme, feed, from, to))
                 {
-                    if (OperatingDays.Runs(history.System.Operation, history.DayOf(start)))
+                    if (history.System.Operation is not { } operation || OperatingDays.Runs(operation, history.DayOf(start)))
                     {
                         runs.Add(new PlannedRun(start, feed));
                     }
@@ -43,13 +48,7 @@ internal static class PlannedRuns
             }
         }
 
-        return [.. runs.OrderBy(run => run.Start)];
-    }
-
-    private static DateTime MidnightUtc(SystemHistory history, DateOnly day)
-    {
-        var midnight = day.ToDateTime(TimeOnly.MinValue);
-        return TimeZoneInfo.ConvertTimeToUtc(history.Zone.IsInvalidTime(midnight) ? midnight.AddHours(1) : midnight, history.Zone);
+        return runs.Count < 2 ? runs : [.. runs.OrderBy(run => run.Start)];
     }
 
     private static DateTime Later(DateTime a, DateTime b) => a > b ? a : b;

@@ -50,6 +50,7 @@ public sealed class VisitFacts
     private CodeMemo<TestResult?>? _newest;
     private CodeMemo<Reading[]>? _readings;
     private CodeMemo<VisitFacts?>? _previousWith;
+    private CodeMemo<DateTime?>? _lastDone;
     private IReadOnlyList<SettingsComparison>? _settingsCompared;
     private DateTime? _lastKnown;
     private Estimate? _evaporationPerHour;
@@ -326,6 +327,30 @@ public sealed class VisitFacts
         }
 
         return _readings.Keep(test, of is null ? [] : [.. of]);
+    }
+
+    /// <summary>When a task was last done, up to this visit, UTC, or null: asked for every day, it changes with the visits that do it.</summary>
+    /// <param name="task">Task of a rule.</param>
+    internal DateTime? LastDone(string task)
+    {
+        if ((_lastDone ??= new()).TryGet(task, out var kept))
+        {
+            return kept;
+        }
+
+        DateTime? done = null;
+        for (var at = this; at is not null && done is null; at = at.Previous)
+        {
+            if (at._lastDone?.TryGet(task, out var earlier) == true)
+            {
+                done = earlier;
+                break;
+            }
+
+            done = Tasks.DoneAt(task, at.Visit.Visit, at.Record);
+        }
+
+        return _lastDone.Keep(task, done);
     }
 
     /// <summary>The last visit before this one that has a reading of a test, with or without a number, or null: counts and coupons are rare, and a look back over a year need not read every visit.</summary>

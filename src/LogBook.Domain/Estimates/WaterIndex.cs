@@ -49,10 +49,16 @@ public static class WaterIndex
 
     private static double? HottestOf(VisitFacts visit)
     {
-        var all = visit.Tests
-            .Where(test => test.Reading.Test == TestCodes.Temperature && !ColdPoints.Contains(test.Reading.At, StringComparer.OrdinalIgnoreCase))
-            .Select(test => test.Value.Value)
-            .ToList();
-        return all.Count == 0 ? null : all.Max();
+        double? hottest = null;
+        for (var i = 0; i < visit.Tests.Count; i++)
+        {
+            var test = visit.Tests[i];
+            if (test.Reading.Test == TestCodes.Temperature && !ColdPoints.Contains(test.Reading.At, StringComparer.OrdinalIgnoreCase))
+            {
+                hottest = Math.Max(hottest ?? test.Value.Value, test.Value.Value);
+            }
+        }
+
+        return hottest;
     }
 }

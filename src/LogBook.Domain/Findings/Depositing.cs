@@ -141,7 +141,15 @@ public sealed class Depositing : IFindingRule
             return null;
         }
 
-        var before = visit.Back().Skip(1).Select(v => v.TowerReading(TestCodes.Approach)?.Value.Value).Where(value => value is not null).Take(12).Select(value => value!.Value).ToList();
+        var before = new List<double>(12);
+        for (var at = visit.PreviousWith(TestCodes.Approach); at is not null && before.Count < 12; at = at.PreviousWith(TestCodes.Approach))
+        {
+            if (at.TowerReading(TestCodes.Approach) is { } earlier)
+            {
+                before.Add(earlier.Value.Value);
+            }
+        }
+
         return before.Count < ApproachPoints ? null : now.Minus(Estimate.Exact(Statistics.Median(before), now.Unit));
     }
 }

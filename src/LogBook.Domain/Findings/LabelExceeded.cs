@@ -193,14 +193,14 @@ public sealed class LabelExceeded : IFindingRule
             }
         }
 
-        // Counted from each start on: where the clocks moved back, a later one may stand before it on the wall.
+        // Counted from each start on: where the clocks moved back, a later one may stand before it on the wall, but never by a day.
         private static int MostWithinAWeek(ReadOnlySpan<DateTime> walls)
         {
             var most = 0;
             for (var i = 0; i < walls.Length; i++)
             {
                 var (end, count) = (walls[i].AddDays(DaysOfAWeek), 0);
-                for (var later = i; later < walls.Length; later++)
+                for (var later = i; later < walls.Length && walls[later] < end.AddDays(1); later++)
                 {
                     count += walls[later] < end ? 1 : 0;
                 }

@@ -33,6 +33,7 @@ public sealed class SystemHistory
         Programmes = [.. system.Programmes.OrderBy(p => p.From)];
         (Drums, Pumps, Outputs, Meters) = ([.. system.Drums], [.. system.Pumps], [.. system.Outputs], [.. system.Meters]);
         (DrumCodes, PumpedDrums, MakeUpMeters, BleedMeters) = (Codes(Drums.Select(drum => drum.Code)), Codes(Pumps.Select(pump => pump.Drum)), MetersOf(MeterMeasures.MakeUp), MetersOf(MeterMeasures.Bleed));
+        ProgrammesFromUtc = [.. Programmes.Select(programme => MidnightUtc(programme.From))];
         Doses = new DoseCalendars(Zone);
         RuleCalendar = new RuleCalendar(system.Rules, firm.Rules);
     }
@@ -84,6 +85,9 @@ public sealed class SystemHistory
 
     /// <summary>Codes of the meters of the bleed, each once.</summary>
     internal string[] BleedMeters { get; }
+
+    /// <summary>Moments at which the programmes begin, UTC: midnight of their first day, or the hour after where the clocks skip it.</summary>
+    internal DateTime[] ProgrammesFromUtc { get; }
 
     /// <summary>Calendar doses.</summary>
     internal DoseCalendars Doses { get; }
@@ -155,6 +159,12 @@ public sealed class SystemHistory
     /// <param name="day">Day in the site's zone.</param>
     /// <returns>The last programme that begins on or before the day, or null.</returns>
     public Programme? ProgrammeOn(DateOnly day) => Programmes.LastOrDefault(p => p.From <= day);
+
+    private DateTime MidnightUtc(DateOnly day)
+    {
+        var midnight = day.ToDateTime(TimeOnly.MinValue);
+        return TimeZoneInfo.ConvertTimeToUtc(Zone.IsInvalidTime(midnight) ? midnight.AddHours(1) : midnight, Zone);
+    }
 
     private static string[] Codes(IEnumerable<string> codes) => [.. codes.Distinct(StringComparer.OrdinalIgnoreCase)];
 
