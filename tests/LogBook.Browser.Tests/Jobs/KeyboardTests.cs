@@ -1,0 +1,127 @@
+using System.Globalization;
+using LogBook.Browser.Tests.Browsers;
+using Microsoft.Playwright;
+using static Microsoft.Playwright.Assertions;
+
+namespace LogBook.Browser.Tests.Jobs;
+
+/// <summary>The supervisor's desk without a pointer.</summary>
+public sealed class KeyboardTests
+{
+    // Radio buttons of a group are one stop; what is disabled, hidden or in a closed part is none.
+    private const string Mark = """
+        () => {
+          const seen = new Set();
+          let number = 0;
+          for (const one of document.querySelectorAll("main a[href], main button, main input, main select, main textarea, main summary, main [tabindex='0']")) {
+            if (one.disabled || one.type === "hidden" || one.closest("[inert]") || !one.checkVisibility({ visibilityProperty: true, contentVisibilityAuto: true }) || one.getClientRects().length === 0) continue;
+            if (one.tabIndex < 0) continue;
+            if (one.type === "radio" && (seen.has(one.name) || seen.add(one.name) && false)) continue;
+            one.dataset.stop = ++number;
+          }
+          return number;
+        }
+        """;
+
+    // What has the focus, and whether a person sees it.
+    private const string Here = """
+        () => {
+          const one = document.activeElement;
+          if (!one || one === document.body) return null;
+          const style = getComputedStyle(one);
+          const radio = one.type === "radio" ? document.querySelector(`[data-stop][name="${one.name}"]`) : null;
+          const shows = (style.outlineStyle !== "none" && parseFloat(style.outlineWidth) >= 2) || style.boxShadow !== "none";
+          return [(radio ?? one).dataset.stop ?? "0", String(shows), one.outerHTML.slice(0, 120)];
+        }
+        """;
+
+    [Fact]
+    [Trait("goal", "U3")]
+    public async Task EveryPage_TabAlone_ReachesEverythingAndShowsWhereItIs()
+    {
+        await using var host = await JobHost.StartAsync();
+        var visit = await SupervisorPages.ReceiveVisitAsync(host);
+        await using var browser = await TestBrowser.StartAsync("keyboard");
+        var page = await browser.OpenAsync(host.Address);
+        await page.SignInAsync(JobHost.Supervisor);
+        var wrong = new List<string>();
+        foreach (var (name, path) in await SupervisorPages.OfAsync(page, visit))
+        {
+            await page.GoToAsync(name, path);
+            var stops = await page.EvaluateAsync<int>(Mark);
+            var missing = Enumerable.Range(1, stops).ToHashSet();
+
+            // The frame has its own stops before the page's.
+            for (var press = 0; press < stops + 60 && missing.Count > 0; press++)
+            {
+                await page.Keyboard.PressAsync("Tab");
+                if (await page.EvaluateAsync<string[]?>(Here) is [var stop, var shows, var what] && missing.Remove(int.Parse(stop, CultureInfo.InvariantCulture)) && shows != "true")
+                {
+                    wrong.Add($"{name}: the focus does not show at {what}");
+                }
+            }
+
+            foreach (var left in missing)
+            {
+                wrong.Add($"{name}: Tab does not reach {await page.EvaluateAsync<string>($"document.querySelector('[data-stop=\"{left}\"]')?.outerHTML.slice(0, 160) ?? 'what is gone'")}");
+            }
+        }
+
+        Assert.True(wrong.Count == 0, string.Join(Environment.NewLine, wrong));
+    }
+
+    [Fact]
+    [Trait("goal", "U3")]
+    public async Task Keyboard_Alone_AnswersAFindingPlansAVisitAndEntersLeave()
+    {
+        await using var host = await JobHost.StartAsync();
+        await SupervisorPages.ReceiveVisitAsync(host);
+        await using var browser = await TestBrowser.StartAsync("keyboard-acts");
+        var page = await browser.OpenAsync(host.Address);
+        await page.SignInAsync(JobHost.Supervisor);
+
+        // From the first page over the link past the frame to the first finding, and it is taken on.
+        await page.GoAsync("/attention");
+        await page.Keyboard.PressAsync("Tab");
+        await page.Keyboard.PressAsync("Enter");
+        await TabToAsync(page, "main a[href*='/attention/finding']");
+        await page.Keyboard.PressAsync("Enter");
+        await Expect(page).ToHaveURLAsync(new System.Text.RegularExpressions.Regex("/attention/finding"));
+        await page.IsLiveAsync();
+        await TabToAsync(page, ".finding-acts button");
+        await page.Keyboard.PressAsync("Enter");
+        await TabToAsync(page, ".finding-acts form button[type=submit]");
+        await page.Keyboard.PressAsync("Enter");
+        await Expect(page.Locator(".finding-acts .done-note")).ToBeVisibleAsync();
+
+        await page.GoToAsync("plan", "/round/plan");
+        await TabToAsync(page, ".plan-open .button");
+        await page.Keyboard.PressAsync("Enter");
+        await Expect(page.Locator(".done-note.plan-said")).ToBeVisibleAsync();
+        Assert.True(await page.EvaluateAsync<bool>("document.activeElement.matches('.plan-said')"), "What was done is not where the focus is.");
+
+        await page.GoToAsync("leave", "/round/leave");
+        await TabToAsync(page, "#leave-who");
+        await page.Keyboard.PressAsync("ArrowDown");
+        await TabToAsync(page, "#leave-from");
+        await page.Keyboard.TypeAsync("07042025");
+        await TabToAsync(page, "#leave-to");
+        await page.Keyboard.TypeAsync("09042025");
+        await page.Keyboard.PressAsync("Enter");
+        await Expect(page.Locator(".plan-open > li")).ToHaveCountAsync(1);
+    }
+
+    private static async Task TabToAsync(IPage page, string selector)
+    {
+        for (var press = 0; press < 200; press++)
+        {
+            await page.Keyboard.PressAsync("Tab");
+            if (await page.EvaluateAsync<bool>("selector => document.activeElement.matches(selector)", selector))
+            {
+                return;
+            }
+        }
+
+        Assert.Fail($"Tab does not reach {selector}.");
+    }
+}
