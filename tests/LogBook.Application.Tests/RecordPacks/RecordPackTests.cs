@@ -40,16 +40,20 @@ public sealed class RecordPackTests(YearOfRecords year) : IClassFixture<YearOfRe
         Assert.Equal(visits.Count, file.Visits);
         Assert.Equal(visits.Count, sheets["Visits"].Count - 1);
 
-        // Every reading of the records stands in the workbook with its own number, and in no other quantity.
+        // Every reading of the records stands in the workbook with its own number, at its visit, system and test, and in no other quantity.
         var expected = visits.SelectMany(visit => visit.Systems.SelectMany(system => system.Readings)).ToList();
         var head = sheets["Results"][0];
         var number = Array.IndexOf(head, "Number");
         Assert.Equal(expected.Count, sheets["Results"].Count - 1);
         Assert.Equal(file.Results, expected.Count);
+        string Row(string visit, string system, string test, string unit, double? value) => $"{visit} {system} {test} {unit} {value?.ToString("0.#########", CultureInfo.InvariantCulture)}";
+        string Cell(string[] row, string column) => row[Array.IndexOf(head, column)];
         Assert.Equal(
-            expected.Where(reading => reading.NotTaken is null && reading.NotQuantifiable != true).Select(RangeJudgement.NumberOf).OfType<double>().Order(),
-            sheets["Results"].Skip(1).Select(row => row[number]).Where(cell => cell.Length > 0).Select(cell => double.Parse(cell, CultureInfo.InvariantCulture)).Order(),
-            (one, other) => Math.Abs(one - other) <= 1e-9 * Math.Max(1, Math.Abs(one)));
+            visits.SelectMany(visit => visit.Systems.SelectMany(record => record.Readings.Select(reading => Row(
+                visit.Id.ToString(), record.System, TestTexts.NameOf(reading.Test).In(Language.English), Shown.Unit(reading.Unit, Language.English),
+                reading.NotTaken is null && reading.NotQuantifiable != true ? RangeJudgement.NumberOf(reading) : null)))).Order(StringComparer.Ordinal),
+            sheets["Results"].Skip(1).Select(row => Row(
+                Cell(row, "Visit"), Cell(row, "System"), Cell(row, "Test"), Cell(row, "Unit"), row[number].Length == 0 ? null : double.Parse(row[number], CultureInfo.InvariantCulture))).Order(StringComparer.Ordinal));
 
         // Clocks are those of the domain.
         var history = SystemHistory.From(pack!.Firm, Site, "CT-1", year.Firm.Document.Visits.Where(visit => visit.Arrived.Utc.Year == 2026));
