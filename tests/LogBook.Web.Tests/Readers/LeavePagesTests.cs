@@ -153,6 +153,23 @@ public sealed class LeavePagesTests
     }
 
     [Fact]
+    public async Task Plan_ClosedSite_IsMarkedWithItsReason_AndNotPlannedWithTheOthers()
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Supervisor, fill: firm => FillAsync(firm, 40, 50));
+        var today = Today(pages.Firm);
+        await Days(pages.Firm).SaveAsync(ReadingFirm.Supervisor, new DaysOff(DaysOffKind.Site, "YAF-1", today, today) { Reason = OffReason.NoAccess }, 0);
+        var page = pages.Render<PlanPage>(PlanLinks.Plan);
+        var closed = page.FindAll(".plan-open > li").Single(one => one.TextContent.Contains("YAF-1", StringComparison.Ordinal));
+        Assert.Contains($"closed {Shown.Day(today, Language.English)}: no access", closed.TextContent, StringComparison.Ordinal);
+
+        // Of two that are due one is left: too few for planning all at once.
+        Assert.Empty(page.FindAll("#plan-all"));
+        var kept = Assert.Single(await Days(pages.Firm).ListAsync(ReadingFirm.Supervisor, today));
+        await Days(pages.Firm).TakeBackAsync(ReadingFirm.Supervisor, kept.Off, kept.Version);
+        Assert.Single(pages.Render<PlanPage>(PlanLinks.Plan).FindAll("#plan-all"));
+    }
+
+    [Fact]
     public async Task Round_ClosedToday_SaysWhyAndWhenItOpens()
     {
         await using var pages = await ReadPages.ForAsync(PersonRole.Technician, fill: async firm =>
@@ -169,13 +186,15 @@ public sealed class LeavePagesTests
         Assert.DoesNotContain("closed today", stops.Single(one => one.TextContent.Contains("NUR-1", StringComparison.Ordinal)).TextContent, StringComparison.Ordinal);
     }
 
-    private static async Task<int?> FillAsync(ReadingFirm firm)
+    private static Task<int?> FillAsync(ReadingFirm firm) => FillAsync(firm, 9, 12);
+
+    private static async Task<int?> FillAsync(ReadingFirm firm, int nurDays, int yafDays)
     {
         await firm.AddPeopleAsync(
             new Person { Code = "RYA", Name = "R. Yaffle", Role = PersonRole.Technician },
             new Person { Code = "PUM", Name = "P. Umber", Role = PersonRole.Technician },
             new Person { Code = "IWE", Name = "I. Wendle", Role = PersonRole.Supervisor });
-        foreach (var (code, days) in new[] { ("NUR-1", 9), ("YAF-1", 12) })
+        foreach (var (code, days) in new[] { ("NUR-1", nurDays), ("YAF-1", yafDays) })
         {
             await firm.AddVisitAsync(await firm.AddSiteAsync(code), ReadingFirm.VisitOf(code, firm.Clock.GetUtcNow().UtcDateTime.AddDays(-days), 1350));
         }

@@ -50,8 +50,8 @@ public static class LeaveTexts
     public static readonly Text Firm = new("Whole firm", "Toda la empresa", "Toda a empresa");
     public static readonly Text Choose = new("choose", "elija", "escolha");
 
-    public static readonly Text AwayUntil = new("away {0} to {1}", "ausente del {0} al {1}", "ausente de {0} a {1}");
-    public static readonly Text ClosedUntil = new("closed {0} to {1}", "cerrado del {0} al {1}", "fechado de {0} a {1}");
+    public static readonly Text AwayOn = new("away {0}", "ausente: {0}", "ausente: {0}");
+    public static readonly Text ClosedOn = new("closed {0}", "cerrado: {0}", "fechado: {0}");
     public static readonly Text NotServing = new("no longer visits sites", "ya no visita sitios", "não visita mais locais");
     public static readonly Text NeedsSomebody = new("needs somebody", "necesita a alguien", "precisa de alguém");
     public static readonly Text GoesInstead = new("{0} goes instead of {1}", "va {0} en lugar de {1}", "{0} vai em lugar de {1}");
