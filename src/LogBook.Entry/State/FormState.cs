@@ -231,7 +231,9 @@ public sealed partial class FormState
     /// <param name="unit">Unit shown beside it.</param>
     public void SetStepped(string key, double value, string? unit)
     {
-        SetNumber(key, value.ToString("0.######", Cultures.Of(Language)), unit);
+        // A sign that was typed before the number stays: "<" of the first ten is not 10.
+        var sign = Reading(key).Qualifier is { } qualifier ? qualifier + " " : string.Empty;
+        SetNumber(key, sign + value.ToString("0.######", Cultures.Of(Language)), unit);
         if (Draft.Number(key) is null && Draft.Field(key) is { } field)
         {
             Draft.Set(key, field with { Choice = Math.Round(value, 6) });

@@ -50,6 +50,39 @@ public sealed class KitTests
     }
 
     [Fact]
+    public async Task StepPad_OnATypedLessThan_KeepsTheSign()
+    {
+        await using var page = new EntryPage();
+        page.Go("Water");
+        Test(page, Inhibitor).QuerySelectorAll("button").Single(b => b.TextContent.Contains("Colour comparison", StringComparison.Ordinal)).Click();
+        page.Type(Inhibitor, "<5");
+
+        Pad(page, Inhibitor + ": 5", "more");
+
+        var reading = page.Tower.Readings.Single(r => r.Test == "inhibitor");
+        Assert.Equal(("<", 10), (reading.Qualifier, reading.Value));
+    }
+
+    [Theory]
+    [InlineData("about five")]
+    [InlineData("1,250")]
+    public async Task StepPad_OnATextThatIsNotUnderstood_IsOff(string text)
+    {
+        await using var page = new EntryPage();
+        page.Go("Water");
+        Test(page, Inhibitor).QuerySelectorAll("button").Single(b => b.TextContent.Contains("Colour comparison", StringComparison.Ordinal)).Click();
+        Assert.DoesNotContain(page.Form.FindAll(".lb-pad"), pad => IsOff(pad, "more"));
+
+        page.Type(Inhibitor, text);
+
+        Assert.Equal(2, page.Form.FindAll(".lb-pad").Count(pad => IsOff(pad, "more") || IsOff(pad, "less")));
+        Assert.Equal(text, page.Field(Inhibitor).GetAttribute("value"));
+
+        static bool IsOff(AngleSharp.Dom.IElement pad, string way) =>
+            pad.HasAttribute("disabled") && pad.GetAttribute("aria-label") is { } label && label.StartsWith(Inhibitor, StringComparison.Ordinal) && label.EndsWith(way, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task DefaultMode_OfDrops_GivesWayToANumber()
     {
         await using var page = new EntryPage();
