@@ -1,4 +1,6 @@
+using Bunit;
 using LogBook.Domain.Visits;
+using LogBook.Entry.Drafts;
 using LogBook.Entry.Plans;
 
 namespace LogBook.Web.Tests.Entry;
@@ -37,6 +39,22 @@ public sealed class SettingListTests
         var changed = All() with { Settings = [.. All().Settings.Select(s => s.Name == "setPointUsPerCm" ? s with { Found = SettingValue.Of(1500) } : s)] };
 
         Assert.True(SettingList.WalkIsDue(Planned, [(Now.AddDays(-56), All()), (Now.AddDays(-28), changed)], Now));
+    }
+
+    [Fact]
+    public async Task LeftAsFound_WrittenOtherwise_AsksForNoReason()
+    {
+        const string setting = "systems/CT-1/settings/setPointUsPerCm/";
+        await using var page = new EntryPage();
+        page.Go("Controller");
+        page.Form.Find($"[data-key='{setting}found']").Change("1395");
+        page.Go("Adjust");
+
+        page.Form.Find($"[data-key='{setting}left']").Change("1395.0");
+        Assert.Empty(page.Form.FindAll($"#{DraftKey.ElementId(setting + "reason")}"));
+
+        page.Form.Find($"[data-key='{setting}left']").Change("1396");
+        Assert.Single(page.Form.FindAll($"#{DraftKey.ElementId(setting + "reason")}"));
     }
 
     private static VisitedSystem All() => new() { System = "CT-1", Settings = [.. Planned.Select(s => new SettingReading { Name = s.Name, Found = SettingValue.Of(1), Left = SettingValue.Of(1) })] };
