@@ -270,8 +270,11 @@ public sealed partial class VisitForm : IAsyncDisposable
         if (State.Plan?.Steps.Contains(State.Step) != true)
         {
             State.Step = State.Plan?.Steps[0] ?? EntryStep.Close;
+            State.LeaveCautions();
         }
 
+        // Another system may have other dangers at the same step.
+        State.Warn(SiteCautions.At(State, State.Step));
         EnterStep(null);
     }
 
@@ -289,10 +292,7 @@ public sealed partial class VisitForm : IAsyncDisposable
         _showsSheet = false;
         State.Step = step;
         State.LeaveCautions();
-        foreach (var caution in SiteCautions.At(State, step))
-        {
-            State.Warn(caution);
-        }
+        State.Warn(SiteCautions.At(State, step));
 
         EnterStep(Heading);
     }
@@ -309,8 +309,14 @@ public sealed partial class VisitForm : IAsyncDisposable
     {
         LeaveStep();
         _showsSheet = false;
+        if (step != State.Step)
+        {
+            State.LeaveCautions();
+        }
+
         State.SystemIndex = system;
         State.Step = step;
+        State.Warn(SiteCautions.At(State, step));
         State.Wanted = key;
         EnterStep(DraftKey.ElementId(key));
     }

@@ -27,6 +27,11 @@ public static class ActCautions
     /// <returns>Cautions.</returns>
     public static IReadOnlyList<Caution> Of(VisitKind kind, SystemPlan plan) => kind == VisitKind.StartUp ? NoFlow(plan) : [];
 
+    /// <summary>Cautions of a setting that is left otherwise.</summary>
+    /// <param name="name">Name of the setting in the record.</param>
+    /// <returns>Cautions, the graver first.</returns>
+    public static IReadOnlyList<Caution> OfSetting(string name) => name == "setPointUsPerCm" ? [Caution.Switches, Caution.HigherCycles] : [Caution.Switches];
+
     /// <summary>Cautions of a system in which nothing flows, or that is about to start.</summary>
     /// <param name="plan">The system.</param>
     /// <returns>One where something may feed into it, else none.</returns>

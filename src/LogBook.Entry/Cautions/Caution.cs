@@ -30,11 +30,20 @@ public enum Caution
     /// <summary>Work near a running tower.</summary>
     RunningTower,
 
+    /// <summary>Work at the tower, running or not: its roof and ladder.</summary>
+    Heights,
+
     /// <summary>Work at the basin.</summary>
     Basin,
 
     /// <summary>Water is let out.</summary>
     WaterOut,
+
+    /// <summary>Product is poured or dosed by hand.</summary>
+    Concentrate,
+
+    /// <summary>A setting is changed that lets the water go round more often.</summary>
+    HigherCycles,
 
     /// <summary>A microbiological result.</summary>
     LaboratoryResult,

@@ -46,9 +46,21 @@ public static class CautionTexts
             "Biocida: la etiqueta es el límite. Donde la ley exige un aplicador certificado o un aprendiz supervisado, los demás se detienen aquí. Mantenga separados en tiempo y lugar los productos distintos, como dicen las etiquetas.",
             "Biocida: o rótulo é o limite. Onde a lei exige aplicador certificado ou aprendiz supervisionado, os demais param aqui. Mantenha separados no tempo e no lugar os produtos diferentes, como dizem os rótulos."),
         Caution.RunningTower => new(
-            "Near a running tower: fans off where practical; a fitted respirator if mist cannot be avoided. Roof and ladder: fall hazard, wet.",
-            "Cerca de una torre en marcha: ventiladores parados si es posible; mascarilla ajustada si no se puede evitar la niebla. Cubierta y escalera: peligro de caída, suelo mojado.",
-            "Perto de uma torre em funcionamento: ventiladores parados se possível; respirador ajustado se a névoa não puder ser evitada. Telhado e escada: risco de queda, piso molhado."),
+            "Near a running tower: fans off where practical; a fitted respirator if mist cannot be avoided.",
+            "Cerca de una torre en marcha: ventiladores parados si es posible; mascarilla ajustada si no se puede evitar la niebla.",
+            "Perto de uma torre em funcionamento: ventiladores parados se possível; respirador ajustado se a névoa não puder ser evitada."),
+        Caution.Heights => new(
+            "Roof and ladder: fall hazard, wet.",
+            "Cubierta y escalera: peligro de caída, suelo mojado.",
+            "Telhado e escada: risco de queda, piso molhado."),
+        Caution.Concentrate => new(
+            "Never pour concentrate straight into a basin unless the label says how.",
+            "No vierta nunca concentrado directamente en la balsa, salvo que la etiqueta diga cómo.",
+            "Nunca despeje concentrado direto na bacia, a menos que o rótulo diga como."),
+        Caution.HigherCycles => new(
+            "Higher cycles concentrate metals too: the permit for what goes to the sewer may set the limit.",
+            "Más ciclos concentran también los metales: el permiso de vertido al alcantarillado puede poner el límite.",
+            "Mais ciclos concentram também os metais: a licença de descarte no esgoto pode pôr o limite."),
         Caution.Basin => new(
             "Basin, sump or cell may be a confined space: no entry without a permit.",
             "La balsa, el foso o la celda pueden ser un espacio confinado: no entre sin permiso.",

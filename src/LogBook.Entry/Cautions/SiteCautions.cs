@@ -35,8 +35,14 @@ public static class SiteCautions
                 }
 
                 break;
-            case EntryStep.Tower when state.Draft.Text(state.Key("running")) != "no":
-                yield return Caution.RunningTower;
+            case EntryStep.Tower:
+                if (state.Draft.Text(state.Key("running")) != "no")
+                {
+                    yield return Caution.RunningTower;
+                }
+
+                // A tower that stands is climbed all the more.
+                yield return Caution.Heights;
                 break;
             case EntryStep.Adjust:
                 yield return Caution.Switches;

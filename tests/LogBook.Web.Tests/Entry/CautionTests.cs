@@ -1,5 +1,6 @@
 using Bunit;
 using LogBook.Domain.Languages;
+using LogBook.Domain.Programmes;
 using LogBook.Domain.Visits;
 using LogBook.Entry.Cautions;
 
@@ -74,6 +75,75 @@ public sealed class CautionTests
         await page.Field("D-INH, Delivered into it").TriggerEventAsync("onfocus", new Microsoft.AspNetCore.Components.Web.FocusEventArgs());
 
         Assert.Equal([Words(Caution.LevelSwitch), Words(Caution.Delivery)], Shown(page));
+    }
+
+    [Fact]
+    public async Task Stock_OfTheOtherTower_WarnsOfItsSolidFeeder()
+    {
+        var feeder = EntryFirm.Tower with
+        {
+            Code = "CT-2",
+            Name = "Cooling tower 2",
+            Programmes = [EntryFirm.Tower.Programmes[0] with { Feeds = [new Feed { Drum = "D-INH", Mode = FeedMode.Feeder }] }],
+        };
+        await using var page = new EntryPage(EntryFirm.With(EntryFirm.Tower, feeder));
+        page.Go("Stock");
+        Assert.DoesNotContain(Words(Caution.SolidOxidiser), Shown(page));
+
+        page.Press("Cooling tower 2");
+
+        Assert.Contains(Words(Caution.SolidOxidiser), Shown(page));
+    }
+
+    [Fact]
+    public async Task PointStillOpen_LeadsToTheCautionsOfItsStep()
+    {
+        await using var page = new EntryPage();
+        page.Draft.SetText("systems/CT-1/switches/bleed/left", nameof(SwitchPosition.ForcedOff));
+        page.Go("Close");
+        Assert.DoesNotContain(Words(Caution.Switches), Shown(page));
+
+        page.Form.FindAll(".lb-open button").First(b => b.TextContent.Contains("bleed", StringComparison.Ordinal)).Click();
+
+        Assert.Contains(Words(Caution.Switches), Shown(page));
+    }
+
+    [Theory]
+    [InlineData("Yes")]
+    [InlineData("No")]
+    public async Task Tower_RunningOrNot_WarnsOfRoofAndLadder(string running)
+    {
+        await using var page = new EntryPage();
+        page.Choose("Is the system running?", running);
+
+        page.Go("Tower");
+
+        Assert.Contains(Words(Caution.Heights), Shown(page));
+        Assert.Equal(running == "Yes", Shown(page).Contains(Words(Caution.RunningTower)));
+    }
+
+    [Fact]
+    public async Task AdditionByHand_WarnsOfConcentrate()
+    {
+        await using var page = new EntryPage();
+        page.Go("Adjust");
+        Assert.DoesNotContain(Words(Caution.Concentrate), Shown(page));
+
+        page.Form.FindAll("button").First(b => b.TextContent.Trim().StartsWith("Add: ", StringComparison.Ordinal)).Click();
+
+        Assert.Contains(Words(Caution.Concentrate), Shown(page));
+    }
+
+    [Fact]
+    public async Task SetPointLeft_WarnsThatHigherCyclesConcentrateMetals()
+    {
+        await using var page = new EntryPage();
+        page.Go("Adjust");
+        Assert.DoesNotContain(Words(Caution.HigherCycles), Shown(page));
+
+        await page.Form.Find("[data-key='systems/CT-1/settings/setPointUsPerCm/left']").TriggerEventAsync("onfocus", new Microsoft.AspNetCore.Components.Web.FocusEventArgs());
+
+        Assert.Contains(Words(Caution.HigherCycles), Shown(page));
     }
 
     private static string Words(Caution caution) => CautionTexts.Of(caution).In(Language.English);
