@@ -69,11 +69,15 @@ public sealed class RestartTests(ITestOutputHelper output)
 
             var stopped = await server.TerminateAsync();
             await server.StartAsync();
-            var started = Stopwatch.GetTimestamp();
+            var (started, startedAt) = (Stopwatch.GetTimestamp(), TimeProvider.System.GetUtcNow());
             var back = await Task.WhenAll(tabs.Select((tab, i) => BackAsync(tab, Typed(i), started)));
 
+            // When the page that came back was asked for: what lies before is waiting, what lies after is work of server and browser.
+            var asked = await Task.WhenAll(tabs.Select(tab => tab.EvaluateAsync<double>("() => performance.timeOrigin")));
+            var waited = asked.Select(at => (DateTimeOffset.UnixEpoch.AddMilliseconds(at) - startedAt).TotalSeconds).ToList();
             output.WriteLine(string.Create(
-                CultureInfo.InvariantCulture, $"{Forms} open forms: stopped after {stopped.TotalSeconds:0.0} s; back at the draft {back.Min().TotalSeconds:0.0} to {back.Max().TotalSeconds:0.0} s after the start."));
+                CultureInfo.InvariantCulture,
+                $"{Forms} open forms: stopped after {stopped.TotalSeconds:0.0} s; asked for anew {waited.Min():0.0} to {waited.Max():0.0} s, back at the draft {back.Min().TotalSeconds:0.0} to {back.Max().TotalSeconds:0.0} s after the start."));
             await browser.PictureAsync(tabs[^1], "back");
             Assert.True(stopped <= StopsWithin, $"The server took {stopped} to stop.");
             if (IsLongForm)

@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Net;
 using System.Net.Sockets;
+using LogBook.Browser.Tests.Capture;
 
 namespace LogBook.Browser.Tests.Jobs;
 
@@ -21,6 +22,9 @@ public sealed class ServerProcess : IAsyncDisposable
         Address = new Uri($"http://127.0.0.1:{((IPEndPoint)free.LocalEndpoint).Port}");
     }
 
+    // LOGBOOK_PUBLISHED takes the program that a firm has instead of that of the last build.
+    private static string Program => PublishedCapture.Folder is { } folder ? Path.GetFullPath(Path.Combine(folder, "web")) : AppContext.BaseDirectory;
+
     /// <summary>Where it listens each time it is started.</summary>
     public Uri Address { get; }
 
@@ -30,11 +34,11 @@ public sealed class ServerProcess : IAsyncDisposable
         var start = new ProcessStartInfo("dotnet")
         {
             WorkingDirectory = _folder,
-            ArgumentList = { Path.Combine(AppContext.BaseDirectory, "LogBook.Web.dll"), "--urls", Address.ToString(), "--data", _folder },
+            ArgumentList = { Path.Combine(Program, "LogBook.Web.dll"), "--urls", Address.ToString(), "--data", _folder },
         };
 
         // Before publishing, the files for browsers lie in their projects, where only this environment looks for them.
-        start.Environment["ASPNETCORE_ENVIRONMENT"] = "Development";
+        start.Environment["ASPNETCORE_ENVIRONMENT"] = PublishedCapture.Folder is null ? "Development" : "Production";
         start.Environment["Logging__LogLevel__Default"] = "Warning";
         _process = Process.Start(start)!;
         using var client = new HttpClient { BaseAddress = Address };
