@@ -1,6 +1,7 @@
 using LogBook.Domain.Summaries;
 using LogBook.Domain.Languages;
 using LogBook.Domain.Programmes;
+using LogBook.Domain.Settings;
 using LogBook.Domain.Sites;
 using LogBook.Domain.Visits;
 
@@ -13,32 +14,35 @@ internal static class PlanTable
         RecordTexts.Plan,
         [new(RecordTexts.System, 0), new(RecordTexts.RuleVersion, 0), new(RecordTexts.What, 2), new(RecordTexts.Value, 3)],
         [
-            .. words.Pack.Systems.SelectMany(system => InForce(system, words.Pack).SelectMany(programme => FieldsOf(words, system.History.System, programme)
-                .Select(field => new RecordRow([system.History.System.Code, programme.From, field.Name, field.Value], $"{system.History.System.Code} {system.History.System.Name} · {words[RecordTexts.RuleVersion]} {words.Day(programme.From)}")))),
+            .. words.Pack.Systems.SelectMany(system => InForce(system, words.Pack).SelectMany(stretch => FieldsOf(words, system.History.System, stretch.Programme, stretch.From, stretch.To)
+                .Select(field => new RecordRow(
+                    [system.History.System.Code, stretch.Programme.From, field.Name, field.Value],
+                    $"{system.History.System.Code} {system.History.System.Name} · {words[RecordTexts.RuleVersion]} {words.Day(stretch.Programme.From)}")))),
         ],
         RecordTexts.PlanIntro);
 
-    private static IEnumerable<Programme> InForce(PackSystem system, RecordPack pack)
+    private static IEnumerable<(Programme Programme, DateOnly From, DateOnly To)> InForce(PackSystem system, RecordPack pack)
     {
         var programmes = system.History.Programmes;
-        return programmes.Where((programme, place) => programme.From <= pack.To && (place + 1 >= programmes.Count || programmes[place + 1].From > pack.From));
+        return programmes
+            .Select((programme, place) => (programme, From: Later(programme.From, pack.From), To: place + 1 < programmes.Count && programmes[place + 1].From.AddDays(-1) is var last && last < pack.To ? last : pack.To))
+            .Where(stretch => stretch.From <= stretch.To);
     }
 
-    private static IEnumerable<(string Name, string Value)> FieldsOf(RecordWords words, WaterSystem system, Programme programme)
+    private static DateOnly Later(DateOnly one, DateOnly other) => one > other ? one : other;
+
+    private static IEnumerable<(string Name, string Value)> FieldsOf(RecordWords words, WaterSystem system, Programme programme, DateOnly from, DateOnly to)
     {
-        string Setting(string name) => words[VisitTexts.NameOfSetting(name)];
-        string Number(double value, string unit) => Shown.Entered(value, unit, words.Language);
-        (string Field, double? Value, string Unit)[] numbers =
-        [
-            ("targetCycles", programme.TargetCycles, "1"), ("setPointUsPerCm", programme.SetPointUsPerCm, "uS/cm"), ("differentialUsPerCm", programme.DifferentialUsPerCm, "uS/cm"),
-            ("highAlarmUsPerCm", programme.HighAlarmUsPerCm, "uS/cm"), ("lowAlarmUsPerCm", programme.LowAlarmUsPerCm, "uS/cm"), ("longestBleedMin", programme.LongestBleedMin, "min"),
-        ];
-        foreach (var (field, value, unit) in numbers)
+        string Of(ControllerSetting setting) => SettingValues.In(setting.Name, setting.Value, setting.Unit, words.Language);
+        string NameOf(string field) => words[VisitTexts.NameOfSetting(field)];
+        if (programme.TargetCycles is { } cycles)
         {
-            if (value is { } number)
-            {
-                yield return (Setting(field), Number(number, unit));
-            }
+            yield return (NameOf("targetCycles"), Shown.Entered(cycles, "1", words.Language));
+        }
+
+        foreach (var setting in ProgrammeSettings.Of(programme, system).Where(setting => SettingNames.OutputOf(setting.Name) is null))
+        {
+            yield return (NameOf(setting.Name), Of(setting));
         }
 
         foreach (var range in programme.Ranges)
@@ -48,24 +52,36 @@ internal static class PlanTable
 
         foreach (var feed in programme.Feeds)
         {
-            var product = system.Drums.FirstOrDefault(drum => drum.Code.Equals(feed.Drum, StringComparison.OrdinalIgnoreCase))?.Product;
-            (string Field, string? Value)[] parts =
-            [
-                ("everyL", feed.EveryL is { } every ? Number(every, "L") : null), ("runSeconds", feed.RunSeconds is { } seconds ? Shown.Entered(seconds, words.Language) : null),
-                ("cycleMin", feed.CycleMin is { } cycle ? Number(cycle, "min") : null), ("sharePercent", feed.SharePercent is { } share ? Number(share, "%") : null),
-                ("setPoint", feed.SetPoint is { } point ? Number(point, feed.Unit ?? "1") : null), ("starts", feed.Starts.Count > 0 ? string.Join(", ", feed.Starts) : null),
-                ("weeks", feed.Weeks.Count > 0 ? string.Join(", ", feed.Weeks) : null), ("runMinutes", feed.RunMinutes is { } minutes ? Number(minutes, "min") : null),
-                ("holdBleedShutMin", feed.HoldBleedShutMin is { } hold ? Number(hold, "min") : null),
-            ];
+            var output = ProgrammeSettings.OutputOf(feed, system);
+            var settings = ProgrammeSettings.OfFeed(feed, output ?? feed.Drum).Select(setting => $"{NameOf(SettingNames.FieldOf(setting.Name))}: {Of(setting)}");
             yield return (
-                $"{words[RecordTexts.Drum]} {feed.Drum}{(product is null ? "" : ", " + words.Product(product))}",
-                string.Join("; ", parts.Where(part => part.Value is not null).Select(part => $"{Setting(part.Field)}: {part.Value}")
-                    .Prepend(feed.TargetMgPerL is { } target ? Number(target, "mg/L") : "").Where(part => part.Length > 0)));
+                string.Join(", ", new[] { $"{words[RecordTexts.Drum]} {feed.Drum}", ProductsOf(words, system, feed.Drum, from, to), output }.Where(part => part is not null)),
+                string.Join("; ", settings.Prepend(feed.TargetMgPerL is { } target ? Shown.Entered(target, "mg/L", words.Language) : "").Where(part => part.Length > 0)));
         }
 
         if (!string.IsNullOrWhiteSpace(programme.Why))
         {
             yield return (words[RecordTexts.Reason], programme.Why);
         }
+    }
+
+    // What the drum held while the programme was in force, and since when where that changed.
+    private static string? ProductsOf(RecordWords words, WaterSystem system, string drum, DateOnly from, DateOnly to)
+    {
+        if (PartsOnDay.DrumOn(system, drum, from) is not { } first)
+        {
+            return null;
+        }
+
+        var (names, last) = (words.Product(first.Product), first.Product);
+        foreach (var renewed in system.Drums.Where(known => known.Code.Equals(drum, StringComparison.OrdinalIgnoreCase) && known.From > from && known.From <= to).OrderBy(known => known.From))
+        {
+            if (!renewed.Product.Equals(last, StringComparison.OrdinalIgnoreCase))
+            {
+                (names, last) = ($"{names} → {words.Product(renewed.Product)} ({words.Day(renewed.From!.Value)})", renewed.Product);
+            }
+        }
+
+        return names;
     }
 }

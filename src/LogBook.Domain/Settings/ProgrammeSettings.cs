@@ -57,32 +57,56 @@ public static class ProgrammeSettings
 
         foreach (var feed in programme.Feeds)
         {
-            if (OutputOf(feed, system) is not { } output || feed.Mode is FeedMode.ByHand or FeedMode.Feeder)
+            if (OutputOf(feed, system) is { } output && feed.Mode is not (FeedMode.ByHand or FeedMode.Feeder))
             {
-                continue;
+                list.AddRange(OfFeed(feed, output));
             }
-
-            var prefix = output + "/";
-            Words(prefix + "mode", Code(feed.Mode));
-            Number(prefix + "everyL", feed.EveryL);
-            Number(prefix + "runSeconds", feed.RunSeconds);
-            Number(prefix + "cycleMin", feed.CycleMin);
-            Number(prefix + "sharePercent", feed.SharePercent);
-            Number(prefix + "setPoint", feed.SetPoint);
-            Number(prefix + "differential", feed.Differential);
-            Words(prefix + "direction", feed.Direction is { } direction ? Code(direction) : null);
-            Words(prefix + "weeks", string.Join(',', feed.Weeks.Select(week => week.ToString(CultureInfo.InvariantCulture))));
-            Words(prefix + "days", string.Join(',', feed.Days.Select(Code)));
-            Words(prefix + "starts", string.Join(',', feed.Starts));
-            Number(prefix + "runMinutes", feed.RunMinutes);
-            Number(prefix + "bleedDownFirst/minutes", feed.BleedDownFirst?.Minutes);
-            Number(prefix + "bleedDownFirst/toUsPerCm", feed.BleedDownFirst?.ToUsPerCm);
-            Number(prefix + "holdBleedShutMin", feed.HoldBleedShutMin);
-            Words(prefix + "inhibitorMeanwhile", feed.InhibitorMeanwhile is { } meanwhile ? Code(meanwhile) : null);
-            Number(prefix + "longestFeedMin", feed.LongestFeedMin);
-            Words(prefix + "waitsFor", string.Join(',', feed.WaitsFor));
         }
 
+        return list;
+    }
+
+    /// <summary>All settings of one feed, in whatever mode.</summary>
+    /// <param name="feed">The feed.</param>
+    /// <param name="output">Code of its output, the first part of the names.</param>
+    /// <returns>Settings with a value, in a fixed order; the mode is always there.</returns>
+    public static IReadOnlyList<ControllerSetting> OfFeed(Feed feed, string output)
+    {
+        var list = new List<ControllerSetting>();
+        void Number(string field, double? value, string? unit)
+        {
+            if (value is { } number)
+            {
+                list.Add(new ControllerSetting($"{output}/{field}", SettingValue.Of(number), unit));
+            }
+        }
+
+        void Words(string field, string? text)
+        {
+            if (!string.IsNullOrEmpty(text))
+            {
+                list.Add(new ControllerSetting($"{output}/{field}", SettingValue.Of(text), null));
+            }
+        }
+
+        Words("mode", Code(feed.Mode));
+        Number("everyL", feed.EveryL, UnitCodes.Litre);
+        Number("runSeconds", feed.RunSeconds, "s");
+        Number("cycleMin", feed.CycleMin, UnitCodes.Minute);
+        Number("sharePercent", feed.SharePercent, UnitCodes.Percent);
+        Number("setPoint", feed.SetPoint, feed.Unit);
+        Number("differential", feed.Differential, feed.Unit);
+        Words("direction", feed.Direction is { } direction ? Code(direction) : null);
+        Words("weeks", string.Join(',', feed.Weeks.Select(week => week.ToString(CultureInfo.InvariantCulture))));
+        Words("days", string.Join(',', feed.Days.Select(Code)));
+        Words("starts", string.Join(',', feed.Starts));
+        Number("runMinutes", feed.RunMinutes, UnitCodes.Minute);
+        Number("bleedDownFirst/minutes", feed.BleedDownFirst?.Minutes, UnitCodes.Minute);
+        Number("bleedDownFirst/toUsPerCm", feed.BleedDownFirst?.ToUsPerCm, UnitCodes.MicrosiemensPerCm);
+        Number("holdBleedShutMin", feed.HoldBleedShutMin, UnitCodes.Minute);
+        Words("inhibitorMeanwhile", feed.InhibitorMeanwhile is { } meanwhile ? Code(meanwhile) : null);
+        Number("longestFeedMin", feed.LongestFeedMin, UnitCodes.Minute);
+        Words("waitsFor", string.Join(',', feed.WaitsFor));
         return list;
     }
 

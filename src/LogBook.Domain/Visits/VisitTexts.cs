@@ -64,6 +64,8 @@ public static class VisitTexts
         ["highAlarmUsPerCm"] = new("high alarm", "alarma alta", "alarme alto"),
         ["lowAlarmUsPerCm"] = new("low alarm", "alarma baja", "alarme baixo"),
         ["longestBleedMin"] = new("longest bleed allowed", "purga más larga permitida", "purga mais longa permitida"),
+        ["maRange/at4Ma"] = new("value at 4 mA", "valor a 4 mA", "valor a 4 mA"),
+        ["maRange/at20Ma"] = new("value at 20 mA", "valor a 20 mA", "valor a 20 mA"),
         ["planWeeks"] = new("weeks of the dose plan", "semanas del plan de dosis", "semanas do plano de doses"),
         ["weekOneFrom"] = new("week 1 from", "semana 1 desde", "semana 1 desde"),
         ["mode"] = new("feed mode", "modo de dosificación", "modo de dosagem"),

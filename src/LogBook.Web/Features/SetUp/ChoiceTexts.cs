@@ -1,4 +1,5 @@
 using LogBook.Domain.Languages;
+using LogBook.Domain.Settings;
 
 namespace LogBook.Web.Features.SetUp;
 
@@ -56,16 +57,7 @@ public static class ChoiceTexts
         ["table"] = new("By a table of levels", "Por tabla de niveles", "Por tabela de níveis"),
     };
 
-    public static readonly IReadOnlyDictionary<string, Text> Days = new Dictionary<string, Text>
-    {
-        ["mon"] = new("Mon", "lun", "seg"),
-        ["tue"] = new("Tue", "mar", "ter"),
-        ["wed"] = new("Wed", "mié", "qua"),
-        ["thu"] = new("Thu", "jue", "qui"),
-        ["fri"] = new("Fri", "vie", "sex"),
-        ["sat"] = new("Sat", "sáb", "sáb"),
-        ["sun"] = new("Sun", "dom", "dom"),
-    };
+    public static readonly IReadOnlyDictionary<string, Text> Days = SettingChoices.Days;
 
     public static readonly IReadOnlyDictionary<string, Text> ProductKinds = new Dictionary<string, Text>
     {
@@ -107,38 +99,13 @@ public static class ChoiceTexts
         ["pt"] = new("Portuguese", "Portugués", "Português"),
     };
 
-    public static readonly IReadOnlyDictionary<string, Text> BleedActs = new Dictionary<string, Text>
-    {
-        ["on-rise"] = new("Opens at the set point, shuts below it", "Abre en la consigna, cierra por debajo", "Abre no ponto de ajuste, fecha abaixo"),
-        ["on-fall"] = new("Opens when the reading falls", "Abre cuando la lectura baja", "Abre quando a leitura cai"),
-    };
+    public static readonly IReadOnlyDictionary<string, Text> BleedActs = SettingChoices.BleedActs;
 
-    public static readonly IReadOnlyDictionary<string, Text> Modes = new Dictionary<string, Text>
-    {
-        ["by-make-up-volume"] = new("By make-up volume", "Por volumen de reposición", "Por volume de reposição"),
-        ["alongside-bleed"] = new("Alongside the bleed", "Junto con la purga", "Junto com a purga"),
-        ["fixed-share"] = new("Fixed share of time", "Parte fija del tiempo", "Parte fixa do tempo"),
-        ["share-of-last-bleed"] = new("Share of the last bleed", "Parte de la última purga", "Parte da última purga"),
-        ["dose-plan"] = new("By dose plan", "Según plan de dosis", "Por plano de doses"),
-        ["by-orp"] = new("By ORP", "Por ORP", "Por ORP"),
-        ["by-ph"] = new("By pH", "Por pH", "Por pH"),
-        ["by-residual"] = new("By measured residual", "Por residual medido", "Por residual medido"),
-        ["by-hand"] = new("By hand", "A mano", "À mão"),
-        ["feeder"] = new("Solid feeder", "Dosificador de sólidos", "Dosador de sólidos"),
-    };
+    public static readonly IReadOnlyDictionary<string, Text> Modes = SettingChoices.Modes;
 
-    public static readonly IReadOnlyDictionary<string, Text> Directions = new Dictionary<string, Text>
-    {
-        ["up"] = new("Feeding raises the reading", "Dosificar sube la lectura", "Dosar eleva a leitura"),
-        ["down"] = new("Feeding lowers the reading", "Dosificar baja la lectura", "Dosar baixa a leitura"),
-    };
+    public static readonly IReadOnlyDictionary<string, Text> Directions = SettingChoices.Directions;
 
-    public static readonly IReadOnlyDictionary<string, Text> Meanwhile = new Dictionary<string, Text>
-    {
-        ["feeds"] = new("Keeps feeding", "Sigue dosificando", "Continua dosando"),
-        ["waits"] = new("Waits", "Espera", "Espera"),
-        ["skips"] = new("Misses its turn", "Pierde su turno", "Perde a vez"),
-    };
+    public static readonly IReadOnlyDictionary<string, Text> Meanwhile = SettingChoices.Meanwhile;
 
     public static readonly IReadOnlyDictionary<string, Text> SamplePoints = new Dictionary<string, Text>
     {

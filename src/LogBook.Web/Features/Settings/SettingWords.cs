@@ -1,7 +1,6 @@
 using LogBook.Domain.Languages;
 using LogBook.Domain.Settings;
 using LogBook.Domain.Visits;
-using LogBook.Web.Features.SetUp;
 
 namespace LogBook.Web.Features.Settings;
 
@@ -24,42 +23,12 @@ public static class SettingWords
     public static string Value(ControllerSetting setting, Language language) => Value(setting.Name, setting.Value, setting.Unit, language);
 
     /// <summary>A value of a setting with its unit.</summary>
-    public static string Value(string name, SettingValue? value, string? unit, Language language)
-    {
-        if (value is null)
-        {
-            return "–";
-        }
-
-        if (value.IsNone)
-        {
-            return SettingsTexts.NotThere.In(language);
-        }
-
-        if (value.Number is { } number)
-        {
-            return string.IsNullOrEmpty(unit) ? Shown.Entered(number, language) : Shown.Entered(number, unit, language);
-        }
-
-        var text = value.Text!;
-        return SettingNames.FieldOf(name) switch
-        {
-            "mode" => ChoiceTexts.Of(ChoiceTexts.Modes, text, language),
-            "bleedActs" => ChoiceTexts.Of(ChoiceTexts.BleedActs, text, language),
-            "direction" => ChoiceTexts.Of(ChoiceTexts.Directions, text, language),
-            "inhibitorMeanwhile" => ChoiceTexts.Of(ChoiceTexts.Meanwhile, text, language),
-            "days" => string.Join(", ", Parts(text).Select(day => ChoiceTexts.Of(ChoiceTexts.Days, day, language))),
-            "weekOneFrom" => ReadingLinks.ParseDay(text) is { } day ? Shown.Day(day, language) : text,
-            _ => string.Join(", ", Parts(text)),
-        };
-    }
+    public static string Value(string name, SettingValue? value, string? unit, Language language) => SettingValues.In(name, value, unit, language);
 
     /// <summary>Heading of a group of the sheet.</summary>
     public static string Heading(ReEntryGroup group, Language language) => group.Output is null
         ? SettingsTexts.NameOf(group.Purpose).In(language)
         : group.Product is null ? SettingsTexts.FeedOf.In(language, group.Output) : SettingsTexts.FeedOfProduct.In(language, group.Product.Name, group.Output);
-
-    private static string[] Parts(string text) => text.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
 
     private static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 }

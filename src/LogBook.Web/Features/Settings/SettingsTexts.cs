@@ -41,7 +41,6 @@ public static class SettingsTexts
     public static readonly Text StepAway = new("{0}: found {1}, changed while nobody was here; left {2}", "{0}: encontrado {1}, cambió sin nadie; dejado {2}", "{0}: encontrado {1}, mudou sem ninguém; deixado {2}");
     public static readonly Text StepHere = new("{0}: found {1}, set to {2}", "{0}: encontrado {1}, puesto en {2}", "{0}: encontrado {1}, posto em {2}");
     public static readonly Text Because = new(" ({0})", " ({0})", " ({0})");
-    public static readonly Text NotThere = new("no such setting", "sin ese ajuste", "sem esse ajuste");
     public static readonly Text At4Ma = new("Value at 4 mA", "Valor a 4 mA", "Valor a 4 mA");
     public static readonly Text At20Ma = new("Value at 20 mA", "Valor a 20 mA", "Valor a 20 mA");
     public static readonly Text Empty = new("No programme and no setting read by that day", "Ningún programa ni ajuste leído hasta ese día", "Nenhum programa nem ajuste lido até esse dia");
