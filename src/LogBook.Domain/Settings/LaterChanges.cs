@@ -40,25 +40,31 @@ internal sealed class LaterChanges
     public IReadOnlyList<LaterChange> OfSetting(ControllerSetting setting)
     {
         var changes = new List<LaterChange>();
-        var last = setting.Value;
+        var last = setting;
         foreach (var programme in _history.Programmes.Where(programme => programme.From > _on))
         {
-            var asked = ProgrammeSettings.Of(programme, _history.System).FirstOrDefault(one => one.Name.Equals(setting.Name, StringComparison.OrdinalIgnoreCase))?.Value;
-            if (asked is not null && asked != last)
+            var asked = ProgrammeSettings.Of(programme, _history.System).FirstOrDefault(one => one.Name.Equals(setting.Name, StringComparison.OrdinalIgnoreCase));
+            if (asked is not null && !SettingAgreement.Agrees(last, asked.Value, asked.Unit, null))
             {
-                changes.Add(new LaterChange(LaterChangeKind.Programme, programme.From, new Said(ProgrammeSays, programme.From, asked.ToString())));
+                changes.Add(new LaterChange(LaterChangeKind.Programme, programme.From, new Said(ProgrammeSays, programme.From, SettingValues.Of(asked.Name, asked.Value, asked.Unit))));
                 last = asked;
             }
         }
 
-        last = setting.Value;
+        last = setting;
         foreach (var (day, visit) in _visits)
         {
             var reading = visit.Record.Settings.LastOrDefault(one => one.Name.Equals(setting.Name, StringComparison.OrdinalIgnoreCase) && one.NotRead != true);
-            if ((reading?.Left ?? reading?.Found) is { IsNone: false } left && left != last)
+            if ((reading?.Left ?? reading?.Found) is not { IsNone: false } left)
             {
-                changes.Add(new LaterChange(LaterChangeKind.Setting, day, new Said(SettingSays, day, left.ToString())));
-                last = left;
+                continue;
+            }
+
+            var unit = reading!.Unit ?? SettingNames.UnitOf(setting.Name, _history.ProgrammeOn(day)) ?? setting.Unit;
+            if (!SettingAgreement.Agrees(last, left, unit, reading.Step))
+            {
+                changes.Add(new LaterChange(LaterChangeKind.Setting, day, new Said(SettingSays, day, SettingValues.Of(setting.Name, left, unit))));
+                last = new ControllerSetting(setting.Name, left, unit);
             }
         }
 

@@ -3,7 +3,6 @@ using LogBook.Domain.Dosing;
 using LogBook.Domain.Estimates;
 using LogBook.Domain.History;
 using LogBook.Domain.Programmes;
-using LogBook.Domain.Quantities;
 using LogBook.Domain.Sites;
 using LogBook.Domain.Visits;
 
@@ -16,8 +15,6 @@ namespace LogBook.Domain.Settings;
 /// </remarks>
 public sealed record ReEntrySheet
 {
-    private const double Hair = 1e-9;
-
     /// <summary>The day.</summary>
     public required DateOnly On { get; init; }
 
@@ -78,7 +75,7 @@ public sealed record ReEntrySheet
     public IReadOnlyList<ReadBack> Check(IReadOnlyDictionary<string, SettingValue> entered) =>
     [
         .. Lines.Select(line => entered.TryGetValue(line.Setting.Name, out var value)
-            ? new ReadBack(line, value, Agrees(line.Setting, value, line.Setting.Unit, null))
+            ? new ReadBack(line, value, SettingAgreement.Agrees(line.Setting, value, line.Setting.Unit, null))
             : new ReadBack(line, null, null)),
     ];
 
@@ -93,7 +90,7 @@ public sealed record ReEntrySheet
         return
         [
             .. Lines.Select(line => left.TryGetValue(line.Setting.Name, out var reading)
-                ? new ReadBack(line, reading.Left ?? reading.Found, Agrees(line.Setting, (reading.Left ?? reading.Found)!, reading.Unit ?? line.Setting.Unit, reading.Step))
+                ? new ReadBack(line, reading.Left ?? reading.Found, SettingAgreement.Agrees(line.Setting, (reading.Left ?? reading.Found)!, reading.Unit ?? line.Setting.Unit, reading.Step))
                 : new ReadBack(line, null, null)),
         ];
     }
@@ -118,7 +115,7 @@ public sealed record ReEntrySheet
         }
 
         var setting = new ControllerSetting(asked?.Name ?? track.Name, left, unit);
-        return new ReEntryLine(setting, read.On, read.Visit, asked is not null && !Agrees(setting, asked.Value, asked.Unit, null) ? asked.Value : null, later.OfSetting(setting));
+        return new ReEntryLine(setting, read.On, read.Visit, asked is not null && !SettingAgreement.Agrees(setting, asked.Value, asked.Unit, null) ? asked.Value : null, later.OfSetting(setting));
     }
 
     private static ReEntryGroup GroupOf(SystemHistory history, DateOnly today, SettingPurpose purpose, string? output, int? planWeeks, IReadOnlyList<ReEntryLine> lines, LaterChanges later, VisitFacts? last)
@@ -160,28 +157,4 @@ public sealed record ReEntrySheet
         var read = ProgrammeSettings.Enter(new Feed { Drum = "", Mode = FeedMode.DosePlan }, line.Setting);
         return read.Weeks.Count + read.Days.Count == 0 && !line.Setting.Value.IsNone ? line.Setting with { Value = asked } : line.Setting;
     }
-
-    private static bool Agrees(ControllerSetting line, SettingValue value, string? unit, double? step)
-    {
-        if (line.Value.Number is not { } want || value.Number is not { } have)
-        {
-            return string.Equals(Plain(line.Value), Plain(value), StringComparison.OrdinalIgnoreCase);
-        }
-
-        if (unit is not null && line.Unit is not null && unit != line.Unit)
-        {
-            var converted = Units.Convert(have, unit, line.Unit);
-            if (!converted.HasValue)
-            {
-                return false;
-            }
-
-            have = converted.Value;
-        }
-
-        return Math.Abs(want - have) <= Math.Max(step ?? 0, Hair * Math.Abs(want)) * (1 + Hair);
-    }
-
-    // "tue, fri" is "tue,fri".
-    private static string Plain(SettingValue value) => string.Join(',', value.ToString().Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries));
 }

@@ -75,6 +75,44 @@ public sealed class ReEntrySheetTests
     }
 
     [Fact]
+    public void Of_LaterProgrammeInAnotherUnit_IsNoChangeWhereItIsTheSameAmount()
+    {
+        var programme = SimulatedCollege.Programme;
+        WaterSystem Later(double everyL) => SimulatedCollege.System with { Programmes = [programme, programme with { From = On.AddDays(30), Feeds = [programme.Feeds[0] with { EveryL = everyL }, programme.Feeds[1]] }] };
+        var visit = With(Visit("2025-08-20"), record => record with { Settings = [new SettingReading { Name = "inhibitor/everyL", Found = SettingValue.Of(264.2), Left = SettingValue.Of(264.2), Unit = "[gal_us]" }] });
+        ReEntryLine Line(WaterSystem system) => ReEntrySheet.Of(History([visit], system), On, Today).Lines.Single(one => one.Setting.Name == "inhibitor/everyL");
+
+        Assert.Empty(Line(Later(1000)).Later);
+        Assert.Null(Line(Later(1000)).Programme);
+
+        // Half as much is a change, told with its unit.
+        Assert.EndsWith("asks 500\u00a0L", Assert.Single(Line(Later(500)).Later).Says.In(Language.English), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Of_LeftOtherwiseLater_HasUnitAndWordsAndLooksAtTheLastDigit()
+    {
+        var visit = With(Visit("2025-10-01"), record => record with
+        {
+            Settings =
+            [
+                new SettingReading { Name = "setPointUsPerCm", Left = SettingValue.Of(1230), Step = 10 },
+                new SettingReading { Name = "highAlarmUsPerCm", Left = SettingValue.Of(1500) },
+                new SettingReading { Name = "biocide-1/inhibitorMeanwhile", Left = SettingValue.Of("skips") },
+                new SettingReading { Name = "biocide-1/days", Left = SettingValue.Of("tue, fri") },
+            ],
+        });
+
+        var lines = ReEntrySheet.Of(History([visit]), On, Today).Lines.ToDictionary(line => line.Setting.Name, line => line.Later.Select(change => change.Says).ToList());
+
+        // 1232 on a display that shows tens is 1230; "tue, fri" is "tue,fri".
+        Assert.Empty(lines["setPointUsPerCm"]);
+        Assert.Empty(lines["biocide-1/days"]);
+        Assert.Contains("1500\u00a0µS/cm", Assert.Single(lines["highAlarmUsPerCm"]).In(Language.English), StringComparison.Ordinal);
+        Assert.Contains("Pierde su turno", Assert.Single(lines["biocide-1/inhibitorMeanwhile"]).In(Language.Spanish), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Of_AsItWas_LabelIsKept() => Assert.All(ReEntrySheet.Of(History([]), On, Today).Groups, group => Assert.Empty(group.Stops));
 
     [Fact]
