@@ -22,7 +22,15 @@ internal sealed class LaterChanges
     private static readonly Text ValveSays = new("bleed valve renewed on {0}", "válvula de purga renovada el {0}", "válvula de purga trocada em {0}");
     private static readonly Text ValveFlow = new("bleed valve: {1} L/h on file instead of {2} since {0}", "válvula de purga: {1} L/h en la ficha en lugar de {2} desde {0}", "válvula de purga: {1} L/h no cadastro em vez de {2} desde {0}");
     private static readonly Text ProbeSays = new("probe renewed on {0}", "sonda renovada el {0}", "sonda trocada em {0}");
+    private static readonly Text ProbeOfSays = new("{1} probe renewed on {0}", "sonda de {1} renovada el {0}", "sonda de {1} trocada em {0}");
     private static readonly Text MeterSays = new("water meter {1} renewed or changed on {0}", "contador de agua {1} renovado o cambiado el {0}", "hidrômetro {1} trocado ou alterado em {0}");
+
+    private static readonly Dictionary<ProbeKind, Text> ProbeNames = new()
+    {
+        [ProbeKind.Conductivity] = new("conductivity", "conductividad", "condutividade"),
+        [ProbeKind.Ph] = new("pH", "pH", "pH"),
+        [ProbeKind.Orp] = new("ORP", "ORP", "ORP"),
+    };
 
     private readonly SystemHistory _history;
     private readonly DateOnly _on;
@@ -71,7 +79,7 @@ internal sealed class LaterChanges
         return [.. changes.OrderBy(change => change.On)];
     }
 
-    /// <summary>Changes of valve and probe, of the meter that paces feeds.</summary>
+    /// <summary>Changes of valve and conductivity probe.</summary>
     public IReadOnlyList<LaterChange> OfPurpose(SettingPurpose purpose)
     {
         if (purpose is not (SettingPurpose.Bleed or SettingPurpose.Limits))
@@ -83,7 +91,7 @@ internal sealed class LaterChanges
         foreach (var (day, visit) in _visits)
         {
             changes.AddRange(visit.Record.Events.Where(one => one.Type == EventType.ValveRenewed).Select(_ => new LaterChange(LaterChangeKind.Valve, day, new Said(ValveSays, day))));
-            changes.AddRange(visit.Record.Events.Where(one => one.Type == EventType.ProbeRenewed).Select(_ => new LaterChange(LaterChangeKind.Probe, day, new Said(ProbeSays, day))));
+            changes.AddRange(Probes(day, visit, ProbeKind.Conductivity));
         }
 
         foreach (var change in _changes)
@@ -97,7 +105,7 @@ internal sealed class LaterChanges
         return InOrder(changes);
     }
 
-    /// <summary>Changes of pump, stroke, drum, product, label and meter behind an output.</summary>
+    /// <summary>Changes of pump, stroke, drum, product, label and meter behind an output, and of the probe its feed is controlled by.</summary>
     public IReadOnlyList<LaterChange> OfOutput(string output)
     {
         var changes = new List<LaterChange>();
@@ -122,10 +130,31 @@ internal sealed class LaterChanges
             }
         }
 
+        var probes = _history.Programmes.SelectMany(programme => programme.Feeds.Where(feed => FeedParts.Same(ProgrammeSettings.OutputOf(feed, _history.System), output)))
+            .Select(feed => feed.Mode switch { FeedMode.ByOrp => ProbeKind.Orp, FeedMode.ByPh => ProbeKind.Ph, _ => (ProbeKind?)null })
+            .OfType<ProbeKind>().Distinct().ToList();
+        changes.AddRange(_visits.SelectMany(pair => probes.SelectMany(kind => Probes(pair.Day, pair.Visit, kind))));
         Products(changes, drums);
         OfSetUp(changes, output, drums);
         changes.AddRange(_history.System.Meters.Where(meter => meter.Measures == MeterMeasures.MakeUp && meter.From > _on).Select(meter => Meter(meter.Code, meter.From!.Value)));
         return InOrder(changes);
+    }
+
+    // An event that names no probe, or one that is not on file, may be any of them: it stands wherever it can matter.
+    private IEnumerable<LaterChange> Probes(DateOnly day, SystemVisit visit, ProbeKind kind)
+    {
+        foreach (var renewed in visit.Record.Events.Where(one => one.Type == EventType.ProbeRenewed))
+        {
+            var known = _history.System.Probes.FirstOrDefault(probe => FeedParts.Same(probe.Code, renewed.Of));
+            if (known is null)
+            {
+                yield return new LaterChange(LaterChangeKind.Probe, day, new Said(ProbeSays, day));
+            }
+            else if (known.Of == kind)
+            {
+                yield return new LaterChange(LaterChangeKind.Probe, day, new Said(ProbeOfSays, day, ProbeNames[kind]));
+            }
+        }
     }
 
     private static LaterChange Meter(string code, DateOnly on) => new(LaterChangeKind.Meter, on, new Said(MeterSays, on, code));

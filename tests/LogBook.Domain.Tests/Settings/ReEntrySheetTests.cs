@@ -113,6 +113,27 @@ public sealed class ReEntrySheetTests
     }
 
     [Fact]
+    public void Of_OrpProbeRenewed_StandsUnderTheFeedItControlsAndNotUnderBleed()
+    {
+        var programme = SimulatedCollege.Programme with
+        {
+            Feeds = [SimulatedCollege.Programme.Feeds[0], new Feed { Drum = "D-B1", Output = "biocide-1", Mode = FeedMode.ByOrp, SetPoint = 600, Differential = 10, Unit = "mV", Direction = FeedDirection.Up }],
+        };
+        var system = SimulatedCollege.System with { Programmes = [programme], Probes = [new Probe { Code = "C1", Of = ProbeKind.Conductivity }, new Probe { Code = "O1", Of = ProbeKind.Orp }] };
+        Visit Renewed(string day, string? probe) => With(Visit(day), record => record with { Events = [new VisitEvent { Type = EventType.ProbeRenewed, Of = probe }] });
+
+        var sheet = ReEntrySheet.Of(History([Renewed("2025-09-10", "O1"), Renewed("2025-09-20", "C1")], system), On, Today);
+        var unnamed = ReEntrySheet.Of(History([Renewed("2025-09-10", null)], system), On, Today);
+
+        string[] Later(ReEntrySheet of, SettingPurpose purpose, string? output) => [.. of.Groups.Single(group => group.Purpose == purpose && group.Output == output).Later.Select(change => change.Says.In(Language.English))];
+        Assert.StartsWith("ORP probe renewed", Assert.Single(Later(sheet, SettingPurpose.Feed, "biocide-1")), StringComparison.Ordinal);
+        Assert.StartsWith("conductivity probe renewed", Assert.Single(Later(sheet, SettingPurpose.Bleed, null)), StringComparison.Ordinal);
+        Assert.Empty(Later(sheet, SettingPurpose.Feed, "inhibitor"));
+        Assert.Single(Later(unnamed, SettingPurpose.Feed, "biocide-1"));
+        Assert.Single(Later(unnamed, SettingPurpose.Bleed, null));
+    }
+
+    [Fact]
     public void Of_AsItWas_LabelIsKept() => Assert.All(ReEntrySheet.Of(History([]), On, Today).Groups, group => Assert.Empty(group.Stops));
 
     [Fact]
