@@ -142,10 +142,14 @@ async function forgetOld(now) {
     await write(["queue", "drafts", "photos", "typed"], (queue, drafts, pictures, typed) => {
       queue.get(id).onsuccess = ({ target: { result: row } }) => {
         if (row && !isDone(row)) return;
-        queue.delete(id);
-        drafts.delete(id);
-        typed.delete(id);
-        for (const photo of photos) pictures.delete(photo.id);
+        drafts.get(id).onsuccess = ({ target: { result: draft } }) => {
+          queue.delete(id);
+          // Opened again since, to amend it: nothing of that has arrived. Which photos it names only its person can read; all stay.
+          if (draft && !draft.closed && !(draft.thrownAway < before)) return;
+          drafts.delete(id);
+          typed.delete(id);
+          for (const photo of photos) pictures.delete(photo.id);
+        };
       };
     });
   }
