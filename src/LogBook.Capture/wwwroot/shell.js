@@ -46,12 +46,15 @@ async function remember(more) {
   await put("device", { ...(await settings()), ...more });
 }
 
-const isWaiting = (row) => row.state === queue.states.device;
+// What came back, or stands twice, has not been sent.
+const standingWords = { [queue.states.device]: "standing", [queue.states.refused]: "standingBack", [queue.states.conflict]: "standingTwice" };
 
 async function tellStanding() {
-  const waiting = (await queue.visits()).filter(isWaiting).length;
-  standing.textContent = [waiting > 0 ? say("standing", waiting) : say("allSent"), navigator.onLine ? null : say("offline")].filter(Boolean).join(" · ");
-  standing.classList.toggle("waiting", waiting > 0);
+  const open = (await queue.visits()).filter(queue.isOpen);
+  const told = Object.entries(standingWords).map(([state, words]) => [words, open.filter((row) => row.state === state).length]).filter(([, count]) => count > 0);
+  const parts = told.length > 0 ? told.map(([words, count]) => say(words, count)) : [say("allSent")];
+  standing.textContent = [...parts, !navigator.onLine && say("offline")].filter(Boolean).join(" · ");
+  standing.classList.toggle("waiting", open.length > 0);
 }
 
 async function tellWho() {

@@ -24,6 +24,8 @@ const words = {
   allSent: ["All is sent", "Todo enviado", "Tudo enviado"],
   offline: ["No signal", "Sin señal", "Sem sinal"],
   sendNow: ["Send now", "Enviar ahora", "Enviar agora"],
+  standingBack: ["{0} came back", "{0} por corregir", "{0} a corrigir"],
+  standingTwice: ["{0} to be settled", "{0} por decidir", "{0} a decidir"],
   closedAt: ["Closed {0}", "Cerrada {0}", "Fechada {0}"],
   drafts: ["Begun on this tablet", "Empezadas en esta tableta", "Começadas neste tablet"],
   goOn: ["Go on", "Continuar", "Continuar"],

@@ -28,6 +28,7 @@ public sealed class ComesBackTests
         await tablet.GoHomeAsync();
         await tablet.AskAsync<object?>("queue.js", "(queue) => queue.send()");
 
+        await Expect(tablet.Page.Locator("#standing")).ToHaveTextAsync("1 came back");
         var row = tablet.Page.Locator(".stop").Filter(new() { HasText = "Came back: to be corrected" });
         await row.GetByRole(AriaRole.Link, new() { Name = "Go on" }).ClickAsync();
         await Expect(tablet.Page.Locator("#visit-problems")).ToContainTextAsync("CT-9");
@@ -49,6 +50,7 @@ public sealed class ComesBackTests
         await tablet.GoHomeAsync();
         await tablet.AskAsync<object?>("queue.js", "(queue) => queue.send()");
 
+        await Expect(tablet.Page.Locator("#standing")).ToHaveTextAsync("1 to be settled");
         var row = tablet.Page.Locator(".stop").Filter(new() { HasText = "Stands twice on the server" });
         await row.GetByRole(AriaRole.Link, new() { Name = "See both side by side" }).ClickAsync();
         var notes = tablet.Page.Locator(".closed-visit tr").Filter(new() { HasText = "typed at the office" });
