@@ -30,6 +30,8 @@ public sealed class ReadPages : IAsyncDisposable
 
     public ReadingFirm Firm { get; }
 
+    public IServiceProvider Services => _pages.Services;
+
     public NavigationManager Navigation => _pages.Services.GetRequiredService<NavigationManager>();
 
     public static async Task<ReadPages> ForAsync(PersonRole role, Language language = Language.English, Func<ReadingFirm, Task<int?>>? fill = null)

@@ -48,17 +48,18 @@ public sealed class VisitDesk(SetUpStore setUp, PhraseStore phrases, DraftStore 
             return null;
         }
 
-        // An amendment begun on a version that has been replaced since would undo the newer one.
-        return await drafts.FindAsync(viewer, visitId, cancellationToken) is { } kept && Read(kept) is { Amended: { } amended } draft
-            && (amended.Version ?? 1) == stored.Row.CurrentVersion
-            ? await SheetAsync(viewer, firm, site, draft, kept.Version, cancellationToken)
-            : await SheetAsync(viewer, firm, site, VisitDraft.Amend(stored.Visit, site), await VersionAsync(viewer, visitId, cancellationToken), cancellationToken);
+        // A draft that cannot be read is not overwritten either: the store refuses a new one in its place.
+        if (await drafts.FindAsync(viewer, visitId, cancellationToken) is not { } kept || Read(kept) is not { } draft)
+        {
+            return await SheetAsync(viewer, firm, site, VisitDraft.Amend(stored.Visit, site), 0, cancellationToken);
+        }
+
+        // Begun on a version that has been replaced since, it would undo the newer one, and a fresh one would overwrite it: its person decides.
+        var isOutdated = draft.Amended is not { } amended || (amended.Version ?? 1) != stored.Row.CurrentVersion;
+        return (await SheetAsync(viewer, firm, site, draft, kept.Version, cancellationToken)) with { IsOutdated = isOutdated };
     }
 
     private static Site? Find(FirmSetUp firm, string code) => firm.Sites.GetValueOrDefault(code);
-
-    private async Task<int> VersionAsync(Viewer viewer, Guid visitId, CancellationToken cancellationToken) =>
-        (await drafts.FindAsync(viewer, visitId, cancellationToken))?.Version ?? 0;
 
     private async Task<VisitSheet> SheetAsync(Viewer viewer, FirmSetUp firm, Site site, VisitDraft draft, int version, CancellationToken cancellationToken)
     {

@@ -71,6 +71,22 @@ public sealed partial class VisitHost : IDisposable
         return Task.CompletedTask;
     }
 
+    private async Task StartOverAsync()
+    {
+        await _saving.WaitAsync();
+        try
+        {
+            await Drafts.DiscardAsync(await Viewers.GetAsync(), _sheet!.Draft.Id, "begun on a version that was replaced");
+            _sheet = await Open();
+            _version = _sheet?.DraftVersion ?? 0;
+            _problem = null;
+        }
+        finally
+        {
+            _saving.Release();
+        }
+    }
+
     private async Task KeepAsync(VisitDraft draft)
     {
         if (_isSending)

@@ -13,4 +13,8 @@ namespace LogBook.Web.Features.VisitForms;
 /// <param name="Draft">The draft.</param>
 /// <param name="DraftVersion">Version of the kept draft; 0 when it is not kept yet.</param>
 /// <param name="Phrases">Quick phrases: the firm's own and the built-in ones.</param>
-public sealed record VisitSheet(FirmSetUp Firm, Site Site, IReadOnlyList<Visit> Previous, VisitDraft Draft, int DraftVersion, PhraseBook Phrases);
+public sealed record VisitSheet(FirmSetUp Firm, Site Site, IReadOnlyList<Visit> Previous, VisitDraft Draft, int DraftVersion, PhraseBook Phrases)
+{
+    /// <summary>Whether the visit that the draft amends has another version by now.</summary>
+    public bool IsOutdated { get; init; }
+}

@@ -26,6 +26,16 @@ public static class VisitTexts
         "La visita ya está en el servidor con otro contenido. Lo que envió se conserva al lado para que un supervisor decida; el borrador sigue aquí.",
         "A visita já está no servidor com outro conteúdo. O que você enviou fica ao lado para um supervisor decidir; o rascunho continua aqui.");
 
+    public static readonly Text Outdated = new(
+        "You began this amendment on a version of the visit that has been replaced meanwhile. Below is what you entered. Closed as it is, it is kept beside the version that stands, and a supervisor settles it; or throw it away and amend the version that stands.",
+        "Empezó esta corrección sobre una versión de la visita que entretanto fue reemplazada. Abajo está lo que anotó. Si la cierra así, se conserva junto a la versión que vale y un supervisor decide; o descártela y corrija la versión que vale.",
+        "Você começou esta correção sobre uma versão da visita que foi substituída nesse meio-tempo. Abaixo está o que você anotou. Fechada assim, ela fica ao lado da versão que vale, e um supervisor decide; ou descarte-a e corrija a versão que vale.");
+
+    public static readonly Text StartOver = new(
+        "Throw away what I entered and amend the version that stands",
+        "Descartar lo que anoté y corregir la versión que vale",
+        "Descartar o que anotei e corrigir a versão que vale");
+
     public static readonly Text NotAllowed = new(
         "This account may not hand in visits here. The draft stays.",
         "Esta cuenta no puede entregar visitas aquí. El borrador se conserva.",
