@@ -1,4 +1,5 @@
 using System.Text.Json;
+using LogBook.Domain.Exchange;
 using LogBook.Domain.Phrases;
 using LogBook.Domain.Visits;
 using LogBook.Entry.Drafts;
@@ -68,6 +69,23 @@ internal sealed class Desk(IJSObjectReference script) : IAsyncDisposable
 
     /// <summary>Whether a visit may be opened again to amend it; makes room for the amendment.</summary>
     public ValueTask<bool> MayAmendAsync(string id) => script.InvokeAsync<bool>("mayAmend", id);
+
+    /// <summary>Whether a draft is begun under this identity, whether or not it can be read.</summary>
+    public ValueTask<bool> HasBegunAsync(string id) => script.InvokeAsync<bool>("hasBegun", id);
+
+    /// <summary>A closed visit as it was or will be sent; null when there is none that can be read.</summary>
+    public async Task<Visit?> ReadClosedAsync(string id)
+    {
+        try
+        {
+            return await script.InvokeAsync<string?>("closedText", id) is { } json ? ExchangeReader.Parse<Visit>(json) : null;
+        }
+        catch (Exception exception) when (exception is JsonException or JSException)
+        {
+            // Left where it is: it may still be sent, or read by a newer LogBook.
+            return null;
+        }
+    }
 
     /// <summary>Goes to the amendment of another visit.</summary>
     public ValueTask OpenVisitAsync(string site, Guid id) => script.InvokeVoidAsync("openVisit", site, id.ToString("D"));

@@ -15,6 +15,16 @@ internal static class DeviceTexts
         "Este borrador lo escribió un LogBook más nuevo y no se puede abrir aquí. Se conserva tal cual; cargue la versión nueva.",
         "Este rascunho foi escrito por um LogBook mais novo e não pode ser aberto aqui. Ele fica guardado como está; carregue a versão nova.");
 
+    public static readonly Text ClosedUnreadable = new(
+        "The text of this visit cannot be read on this tablet. It is left as it is; once it is sent, it can be read on the server's pages.",
+        "El texto de esta visita no se puede leer en esta tableta. Se deja tal cual; una vez enviada, se puede leer en las páginas del servidor.",
+        "O texto desta visita não pode ser lido neste tablet. Ele fica como está; depois de enviada, ela pode ser lida nas páginas do servidor.");
+
+    public static readonly Text AmendmentOutdated = new(
+        "An amendment of this visit was begun here, and meanwhile another version of the visit has come. What you entered is kept under “Begun on this tablet”: go on with it there, and a supervisor settles the two texts; or throw it away there and open the visit again.",
+        "Aquí se empezó una corrección de esta visita y entretanto llegó otra versión de la visita. Lo que usted anotó se conserva en «Empezadas en esta tableta»: continúela allí, y un supervisor decide entre los dos textos; o descártela allí y abra la visita de nuevo.",
+        "Aqui foi começada uma correção desta visita, e nesse meio-tempo chegou outra versão da visita. O que você anotou está guardado em “Começadas neste tablet”: continue-a lá, e um supervisor decide entre os dois textos; ou descarte-a lá e abra a visita de novo.");
+
     public static readonly Text NotKept = new(
         "The last entries could not be kept on this device: it may be full, or the visit was closed in another window. Do not leave this page; it tries again.",
         "Las últimas anotaciones no se pudieron guardar en este dispositivo: puede estar lleno, o la visita se cerró en otra ventana. No salga de esta página; lo intenta de nuevo.",

@@ -78,7 +78,7 @@ public sealed partial class VisitOnDevice
 
         if (await OpenAsync(desk, _sheet) is not { } draft)
         {
-            _problem = Amends ? DeviceTexts.NoAmendment : DeviceTexts.DraftUnreadable;
+            _problem ??= Amends ? DeviceTexts.NoAmendment : DeviceTexts.DraftUnreadable;
             return;
         }
 
@@ -122,8 +122,25 @@ public sealed partial class VisitOnDevice
             return null;
         }
 
-        // An amendment begun on a version that has been replaced since would undo the newer one.
-        return await desk.ReadDraftAsync(DraftId) is { Amended: { } amended } begun && amended.Version == visit.Version ? begun : VisitDraft.Amend(visit, sheet.Site);
+        if (!await desk.HasBegunAsync(DraftId))
+        {
+            return VisitDraft.Amend(visit, sheet.Site);
+        }
+
+        if (await desk.ReadDraftAsync(DraftId) is not { } begun)
+        {
+            _problem = DeviceTexts.DraftUnreadable;
+            return null;
+        }
+
+        if (begun.Amended is { } amended && (amended.Version ?? 1) == (visit.Version ?? 1))
+        {
+            return begun;
+        }
+
+        // Begun on a version that has been replaced since: it would undo the newer one, and a fresh one would overwrite it.
+        _problem = DeviceTexts.AmendmentOutdated;
+        return null;
     }
 
     private Task AmendOther(Guid visit) => _desk!.OpenVisitAsync(SiteCode, visit).AsTask();

@@ -131,6 +131,18 @@ export async function mayAmend(id) {
   return true;
 }
 
+// Whether something is begun under this identity that nobody has thrown away, readable for whoever is at the tablet or not.
+export async function hasBegun(id) {
+  const row = await get("drafts", id);
+  return Boolean(row && !row.closed && !row.thrownAway);
+}
+
+// The text of a closed visit, as it was or will be sent; null when none stands in the queue.
+export async function closedText(id) {
+  const row = await get("queue", id);
+  return row ? openForDevice(row.sealed) : null;
+}
+
 export const openVisit = (site, id) => { location.hash = "#/amend/" + encodeURIComponent(site) + "/" + id; };
 
 export const isClosed = async (id) => Boolean((await get("drafts", id))?.closed);

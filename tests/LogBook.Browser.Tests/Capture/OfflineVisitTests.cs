@@ -98,6 +98,30 @@ public sealed class OfflineVisitTests
     }
 
     [Fact]
+    public async Task Amendment_WhoseVersionWasReplaced_IsKeptAndNotOverwritten()
+    {
+        const string Visit = "0198b000-0000-7000-8000-000000000003";
+        await using var host = await JobHost.StartAsync();
+        await using var tablet = await Tablet.StartAsync(host.Address, "replaced");
+        await tablet.RegisterAsync();
+        await tablet.Page.GotoAsync($"/capture/#/amend/{JobHost.Site}/{Visit}");
+        await tablet.Page.StepAsync(EntryTexts.Arrive.En);
+        await tablet.Page.EnterAsync("visit/notes", "read from the dial by hand");
+        await tablet.GoHomeAsync();
+        var services = host.App.Services;
+        var stored = (await services.GetRequiredService<VisitReader>().FindAsync(host.TechnicianViewer, Guid.Parse(Visit)))!.Visit;
+        var newer = stored with { Version = 2, Amends = 1, AmendedBy = "RYA", AmendedAt = stored.Arrived, Reason = "typed at the office" };
+        Assert.IsType<IntakeOutcome.Stored>(await services.GetRequiredService<VisitIntake>().ReceiveAsync(host.TechnicianViewer, newer, IntakeSource.Page));
+        await tablet.Page.GetByRole(AriaRole.Button, new() { Name = "Bring the round" }).ClickAsync();
+        await Expect(tablet.Page.GetByRole(AriaRole.Button, new() { Name = "Bring the round" })).ToBeEnabledAsync();
+
+        await tablet.Page.GotoAsync($"/capture/#/amend/{JobHost.Site}/{Visit}");
+
+        await Expect(tablet.Page.Locator("#form .problem")).ToContainTextAsync("another version of the visit has come");
+        Assert.Contains("read from the dial by hand", await tablet.AskAsync<string>("desk.js", "(desk, id) => desk.draft(id)", Visit), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Typing_AsksNoServer()
     {
         await using var host = await JobHost.StartAsync();
