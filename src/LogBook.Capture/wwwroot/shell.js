@@ -10,13 +10,15 @@ import { start as startRuntime, show } from "./runtime.js";
 import * as second from "./second.js";
 import { forgottenView, pinView, registerView, unlockView } from "./sign.js";
 import { get, put } from "./store.js";
-import { clock, say, speak, spoken } from "./texts.js";
+import { clock, say, speak, spoken, time } from "./texts.js";
 
 const view = document.getElementById("view");
 const formPlace = document.getElementById("form");
 const standing = document.getElementById("standing");
 const who = document.getElementById("who");
 const notices = document.getElementById("notices");
+
+const longBegun = 8 * 3_600_000; // a working day: a visit that was left for longer is hardly the same one
 
 let last; // code of the person whose round is shown
 let isBringing = false;
@@ -168,9 +170,22 @@ async function showVisit(site, draft, owner) {
   const wanted = owner ?? last;
   if (!people.at() || (draft && owner && people.at() !== owner)) return showUnlock(wanted, route);
   if (draft && await desk.isClosed(draft)) return location.replace("#/closed/" + draft);
-  // One visit of a site at a time: what was begun goes on.
-  const begun = draft ?? (await desk.drafts()).find((row) => row.site === site && row.person === people.at() && !row.closed && !row.thrownAway)?.id;
-  await showForm({ siteCode: site, draftId: begun ?? null, amends: false });
+  if (draft) return showForm({ siteCode: site, draftId: draft, amends: false });
+  // One visit of a site at a time: what was begun goes on. What was begun long ago may be another visit, with another arrival: a person says.
+  const begun = (await desk.drafts()).find((row) => row.site === site && row.person === people.at() && !row.closed && !row.thrownAway);
+  if (begun && Date.now() - begun.at > longBegun) return askGoOn(site, begun);
+  await showForm({ siteCode: site, draftId: begun?.id ?? null, amends: false });
+}
+
+async function askGoOn(site, begun) {
+  const open = (draftId) => async () => {
+    await showForm({ siteCode: site, draftId, amends: false });
+    formPlace.querySelector("h1")?.focus();
+  };
+  view.replaceChildren(
+    el("h1", { tabIndex: -1 }, say("visit", site)),
+    el("p", { className: "note" }, say("begunLongAgo", time(begun.at + await clockShift()))),
+    el("p", { className: "acts" }, button(say("goOnWithIt"), open(begun.id)), button(say("arriveAnew"), open(null)), button(say("back"), home, { className: "quiet" })));
 }
 
 // Two windows on one draft would overwrite each other.

@@ -31,6 +31,12 @@ const words = {
   goOn: ["Go on", "Continuar", "Continuar"],
   lastKept: ["Kept {0}", "Guardado {0}", "Guardado {0}"],
   throwAway: ["Throw away", "Descartar", "Descartar"],
+  begunLongAgo: [
+    "A visit of this site was begun on this tablet and last kept {0}. Is it the same visit? Whichever you choose, it stays among those begun.",
+    "En esta tableta se empezó una visita de este sitio, guardada por última vez {0}. ¿Es la misma visita? Elija lo que elija, sigue entre las empezadas.",
+    "Neste tablet foi começada uma visita deste local, guardada pela última vez {0}. É a mesma visita? Seja qual for a escolha, ela fica entre as começadas."],
+  goOnWithIt: ["Go on with that visit", "Continuar esa visita", "Continuar essa visita"],
+  arriveAnew: ["Arrive anew", "Llegar de nuevo", "Chegar de novo"],
   thrownAway: ["Thrown away.", "Descartado.", "Descartado."],
   undo: ["Undo", "Deshacer", "Desfazer"],
   of: ["of {0}", "de {0}", "de {0}"],
