@@ -1,7 +1,7 @@
 // The first view: what waits, what was begun, and the round. It needs no runtime and no signal.
 import { button, el, once } from "./elements.js";
 import { codes, duration, names, say, speak, spoken, time } from "./texts.js";
-import { states } from "./queue.js";
+import { isStuck, states } from "./queue.js";
 
 const shapes = { late: "▲", due: "◆", soon: "●", later: "○" };
 const stateShapes = { device: "●", server: "✓", mailed: "✓✓", refused: "▲", conflict: "▲", settled: "○" };
@@ -12,16 +12,17 @@ const problemWords = { unreadable: "unreadable", "no-signal": "noSignal", "signe
 const mark = (kind, shape, text) => el("span", { className: "mark " + kind }, el("span", { className: "shape", "data-shape": shape }), text);
 const section = (title, ...children) => el("section", {}, el("h2", {}, title), ...children);
 
-function queueRow(row, shift, open) {
+function queueRow(row, shift, open, goOnWithout) {
   const problem = row.state === states.device && problemWords[row.problem];
   return el("li", { className: "stop" },
     el("div", { className: "stop-head" },
       el("span", {}, el("b", {}, row.site), " ", row.siteName),
       mark(row.state, stateShapes[row.state], say(stateWords[row.state]))),
-    el("p", { className: "facts" }, say("closedAt", time(row.closedAt + shift)), problem && " · " + say(problem, row.status ?? "")),
+    el("p", { className: "facts" }, say("closedAt", time(row.closedAt + shift)), problem && " · " + say(problem, row.status ?? ""), row.without?.length > 0 && " · " + say("withoutPhotos", row.without.length)),
     el("p", { className: "acts" }, row.state === states.refused
       ? el("a", { className: "button main", href: open(row.site, row.id, row.person) }, say("goOn"))
-      : el("a", { className: "button quiet", href: "#/closed/" + row.id }, say(row.state === states.conflict ? "compare" : "read"))));
+      : el("a", { className: "button quiet", href: "#/closed/" + row.id }, say(row.state === states.conflict ? "compare" : "read")),
+    isStuck(row) && button(say("withoutPhoto"), () => goOnWithout(row), { className: "quiet" })));
 }
 
 function draftRow(row, shift, people, open, throwAway) {
@@ -71,7 +72,7 @@ export function homeView({ queue, drafts, round, people, shift, persisted, isBri
     el("h1", { className: "unseen", tabIndex: -1 }, say("title")),
     shift !== 0 && el("p", { className: "note" }, say("clockOff", duration(shift))),
     section(say("waiting"),
-      waiting.length === 0 ? el("p", { className: "quiet" }, say("nothingWaits")) : el("ul", { className: "plain" }, waiting.map((row) => queueRow(row, shift, does.address))),
+      waiting.length === 0 ? el("p", { className: "quiet" }, say("nothingWaits")) : el("ul", { className: "plain" }, waiting.map((row) => queueRow(row, shift, does.address, does.goOnWithout))),
       waiting.length > 0 && el("p", { className: "acts" }, button(say("sendNow"), once(does.send)))),
     open.length > 0 && section(say("drafts"), el("ul", { className: "plain" }, open.map((row) => draftRow(row, shift, people, does.address, () => does.throwAway(row))))),
     el("section", {},

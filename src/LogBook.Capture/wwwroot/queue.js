@@ -62,13 +62,28 @@ async function giveBack(row, issues) {
 async function sendPhotos(row) {
   for (const photo of row.photos.filter((photo) => !row.sent.includes(photo))) {
     const kept = await get("photos", photo);
-    if (!kept) return { problem: "photo-missing" };
+    if (!kept) return { problem: "photo-missing", photo };
     const answer = await ask(row.person, "/photos/" + photo, { method: "POST", headers: { "Content-Type": kept.type }, body: await openBytesForDevice(kept.sealed) });
-    if (!answer.ok) return { problem: "photo", status: answer.status };
+    if (!answer.ok) return { problem: "photo", status: answer.status, photo };
     row = { ...row, sent: [...row.sent, photo] };
     await note(row, { sent: row.sent });
   }
   return {};
+}
+
+// Answers that another try may change; any other 4xx stands.
+const mayPass = new Set([401, 408, 425, 429]);
+
+// Whether a photo will never arrive by itself: lost here, or refused for good.
+export const isStuck = (row) => row.state === states.device && Boolean(row.photo)
+  && (row.problem === "photo-missing" || (row.problem === "photo" && row.status >= 400 && row.status < 500 && !mayPass.has(row.status)));
+
+// The person goes on without the photo that is stuck; the others are sent, and the row says how many it went without.
+export async function goOnWithout(id, photo) {
+  await change("queue", id, (row) => row && isStuck(row) && row.photo === photo && {
+    ...row, photos: row.photos.filter((other) => other !== photo), without: [...(row.without ?? []), photo], problem: undefined, status: undefined, photo: undefined,
+  });
+  tell();
 }
 
 const noSignal = Symbol("no signal");
@@ -81,8 +96,8 @@ async function post(row) {
 
 // The server holds these very words: it is there once the photos are, too.
 async function finish(row) {
-  const { problem, status } = await sendPhotos(row);
-  await note(row, problem ? { problem, status } : { state: states.server, problem: undefined, status: undefined, receivedAt: Date.now() });
+  const { problem, status, photo } = await sendPhotos(row);
+  await note(row, problem ? { problem, status, photo } : { state: states.server, problem: undefined, status: undefined, photo: undefined, receivedAt: Date.now() });
 }
 
 // Another text stands under this identity. The server keeps this one beside it, and takes its photos: they may be wanted.

@@ -94,6 +94,7 @@ function drawHome({ known, rows, drafts, round, shift }) {
     persist: async () => { await navigator.storage.persist(); await refresh(); },
     rescue: () => (people.at() ? rescueFile() : askWho(last)),
     speak: async (code) => { await remember({ language: code }); await people.prefer(last, code); await refresh(); await tellWho(); },
+    goOnWithout: (row) => notice(say("withoutAsk", row.site), say("withoutPhoto"), async () => { await queue.goOnWithout(row.id, row.photo); await sendNow(); }),
     restore: async (row) => { await desk.restore(row.id); await refresh(); },
     throwAway: async (row) => {
       if (people.at() !== row.person) return askWho(row.person);
