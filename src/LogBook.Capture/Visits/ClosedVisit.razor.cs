@@ -48,13 +48,14 @@ public sealed partial class ClosedVisit
             return;
         }
 
-        if (await desk.ReadDraftAsync(DraftId) is not { } draft)
+        // Not its draft: that may hold an amendment by now, or be gone.
+        if (await desk.ReadClosedAsync(DraftId) is not { } closed)
         {
-            _problem = DeviceTexts.DraftUnreadable;
+            _problem = DeviceTexts.ClosedUnreadable;
             return;
         }
 
-        var here = StateOf(sheet, draft);
+        var here = StateOf(sheet, VisitDraft.Amend(closed, sheet.Site));
         var there = Other is null ? null : StateOf(sheet, VisitDraft.Amend(ExchangeReader.Parse<Visit>(Other), sheet.Site));
         Add(T(EntryTexts.Visit), DraftKey.Visit, here, there);
         foreach (var plan in here.Plans)

@@ -73,6 +73,22 @@ public sealed class ComesBackTests
         Assert.Equal("conflict", await tablet.AskAsync<string>("queue.js", "async (queue) => (await queue.visits())[0].state"));
     }
 
+    [Fact]
+    public async Task Closed_WhoseDraftIsGone_IsReadFromWhatIsSent()
+    {
+        await using var host = await JobHost.StartAsync();
+        await using var tablet = await Tablet.StartAsync(host.Address, "read-closed");
+        await tablet.RegisterAsync();
+        var draft = await BeginAsync(tablet);
+        await tablet.GoHomeAsync();
+        await EnqueueAsync(tablet, draft.ToVisit());
+        await tablet.AskAsync<object?>("store.js", "(store, id) => store.remove('drafts', id)", draft.Id.ToString("D"));
+
+        await tablet.Page.GotoAsync($"/capture/#/closed/{draft.Id:D}");
+
+        await Expect(tablet.Page.Locator(".closed-visit")).ToContainTextAsync("new shift pattern");
+    }
+
     [Theory]
     [InlineData(ConflictChoice.TakeOther, "server")]
     [InlineData(ConflictChoice.KeepStanding, "settled")]
