@@ -51,6 +51,9 @@ public sealed class Paper : IDisposable
         NewSheet();
     }
 
+    /// <summary>Pages so far.</summary>
+    public int Pages => _sheets.Count;
+
     private double Inner => _width - (2 * Margin);
 
     private double Bottom => _height - 52;

@@ -13,4 +13,15 @@ namespace LogBook.Application.Settings;
 /// <param name="ReadBack">What was left there against the sheet; empty where there is no such visit.</param>
 /// <param name="WeekToday">Week of the dose plan today, counted as on the sheet; null without one.</param>
 public sealed record ReEntryView(
-    SystemHeading Heading, DateOnly Today, ReEntrySheet Sheet, IReadOnlyList<AttentionRow> Findings, DateOnly? ReadBackOn, IReadOnlyList<ReadBack> ReadBack, int? WeekToday);
+    SystemHeading Heading, DateOnly Today, ReEntrySheet Sheet, IReadOnlyList<AttentionRow> Findings, DateOnly? ReadBackOn, IReadOnlyList<ReadBack> ReadBack, int? WeekToday)
+{
+    /// <summary>The same findings with the group each of them is about; without one where it is about none.</summary>
+    public required IReadOnlyList<(AttentionRow Row, ReEntryGroup? Group)> Placed { get; init; }
+
+    /// <summary>Findings about no group of the sheet.</summary>
+    public IEnumerable<AttentionRow> OfTheWhole => Placed.Where(pair => pair.Group is null).Select(pair => pair.Row);
+
+    /// <summary>Findings to show beside a group.</summary>
+    /// <param name="group">A group of the sheet.</param>
+    public IEnumerable<AttentionRow> Beside(ReEntryGroup group) => Placed.Where(pair => ReferenceEquals(pair.Group, group)).Select(pair => pair.Row);
+}

@@ -88,7 +88,10 @@ public sealed class SettingsQuery(LogBookStore store, SetUpStore setUp, TimeProv
             records.Findings,
             next is null ? null : records.History.DayOf(next.At),
             next is null ? [] : sheet.Check(next.Record),
-            sheet.Programme?.Feeds.Any(feed => feed.Mode == FeedMode.DosePlan) == true ? PlanCalendar.Week(sheet.Programme, records.Today) : null);
+            sheet.Programme?.Feeds.Any(feed => feed.Mode == FeedMode.DosePlan) == true ? PlanCalendar.Week(sheet.Programme, records.Today) : null)
+        {
+            Placed = [.. records.Findings.Select(row => (row, SettingSubjects.GroupOf(sheet, records.History.System, row.Finding.About)))],
+        };
     }
 
     private async Task<SystemRecords?> ReadAsync(Viewer viewer, string siteCode, string systemCode, CancellationToken cancellationToken)

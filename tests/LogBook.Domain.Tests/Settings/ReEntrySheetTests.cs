@@ -1,5 +1,6 @@
 using LogBook.Domain.Dosing;
 using LogBook.Domain.Exchange;
+using LogBook.Domain.Findings;
 using LogBook.Domain.History;
 using LogBook.Domain.Languages;
 using LogBook.Domain.Programmes;
@@ -131,6 +132,28 @@ public sealed class ReEntrySheetTests
         Assert.Empty(Later(sheet, SettingPurpose.Feed, "inhibitor"));
         Assert.Single(Later(unnamed, SettingPurpose.Feed, "biocide-1"));
         Assert.Single(Later(unnamed, SettingPurpose.Bleed, null));
+    }
+
+    [Fact]
+    public void GroupOf_Finding_IsTheLineOfItsOutputDrumPumpOrProbe()
+    {
+        var feeds = SimulatedCollege.Programme.Feeds;
+        var system = SimulatedCollege.System with
+        {
+            Programmes = [SimulatedCollege.Programme with { Feeds = [feeds[0], new Feed { Drum = "D-B1", Output = "biocide-1", Mode = FeedMode.ByOrp, SetPoint = 600, Unit = "mV" }] }],
+            Probes = [new Probe { Code = "C1", Of = ProbeKind.Conductivity }, new Probe { Code = "O1", Of = ProbeKind.Orp }],
+        };
+        var sheet = ReEntrySheet.Of(History([], system), On, Today);
+        (SettingPurpose?, string?) Of(About? about) => SettingSubjects.GroupOf(sheet, system, about) is { } group ? (group.Purpose, group.Output) : (null, null);
+
+        Assert.Equal((SettingPurpose.Feed, "biocide-1"), Of(new About { Output = "BIOCIDE-1" }));
+        Assert.Equal((SettingPurpose.Feed, "biocide-1"), Of(new About { Drum = "d-b1" }));
+        Assert.Equal((SettingPurpose.Feed, "inhibitor"), Of(new About { Pump = "P-INH", Drum = "D-INH" }));
+        Assert.Equal((SettingPurpose.Feed, "biocide-1"), Of(new About { Probe = "O1" }));
+        Assert.Equal((SettingPurpose.Bleed, null), Of(new About { Probe = "C1" }));
+        Assert.Equal((SettingPurpose.Bleed, null), Of(new About { Output = "bleed" }));
+        Assert.Equal((null, null), Of(new About { Test = TestCodes.Chloride }));
+        Assert.Equal((null, null), Of(null));
     }
 
     [Fact]

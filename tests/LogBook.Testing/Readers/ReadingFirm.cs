@@ -123,16 +123,16 @@ public sealed class ReadingFirm : IAsyncDisposable
         return row.Id;
     }
 
-    public Task AddFindingAsync((int Customer, int Site, int System) at, string kind, Severity severity, DateOnly firstSeen, Guid? firstVisit = null, FindingState state = FindingState.Open, string? because = null)
+    public Task AddFindingAsync((int Customer, int Site, int System) at, string kind, Severity severity, DateOnly firstSeen, Guid? firstVisit = null, FindingState state = FindingState.Open, string? because = null, About? about = null)
     {
         var finding = new Finding
         {
-            Kind = kind, Severity = severity, FirstSeen = firstSeen, LastSeen = firstSeen, State = state, Because = because, Text = "said in English", FirstVisit = firstVisit,
+            Kind = kind, About = about, Severity = severity, FirstSeen = firstSeen, LastSeen = firstSeen, State = state, Because = because, Text = "said in English", FirstVisit = firstVisit,
             Evidence = [new Evidence { What = "as found against reference", Value = -7.4, Low = -11.5, High = -3.3, LimitLow = -5, LimitHigh = 5, Unit = "%" }],
         };
         return AddAsync(new FindingRow
         {
-            CustomerId = at.Customer, SiteId = at.Site, SystemId = at.System, Kind = kind, Severity = severity, State = state, FirstSeen = firstSeen, LastSeen = firstSeen, FirstVisit = firstVisit,
+            CustomerId = at.Customer, SiteId = at.Site, SystemId = at.System, Kind = kind, AboutKey = About.Key(about), Severity = severity, State = state, FirstSeen = firstSeen, LastSeen = firstSeen, FirstVisit = firstVisit,
             English = JsonSerializer.Serialize(finding, ExchangeJson.Default.Finding),
             Spanish = JsonSerializer.Serialize(finding with { Text = "dicho en español" }, ExchangeJson.Default.Finding),
             Portuguese = JsonSerializer.Serialize(finding with { Text = "dito em português" }, ExchangeJson.Default.Finding),

@@ -102,6 +102,39 @@ public sealed class SettingsPagesTests
     }
 
     [Fact]
+    public async Task ReEntry_OpenFindings_StandBesideTheirGroupOrOnTop()
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Supervisor, fill: async firm =>
+        {
+            var customer = await ResetAsync(firm);
+            var at = await firm.SystemAsync("YAF-1");
+            await firm.Store.WriteAsync(Viewer.System("test"), async db =>
+            {
+                var row = await db.Systems.AsTracking().SingleAsync(one => one.Id == at.System);
+                row.Document = ExchangeWriter.CanonicalOf(Documents.System(row.Document) with { Outputs = [new Output { Code = "bleed", Drives = OutputDrives.Bleed }] });
+            });
+            await firm.AddFindingAsync(at, FindingKinds.BleedNotClosing, Severity.Watch, new DateOnly(2025, 3, 20), about: new About { Output = "bleed" });
+            await firm.AddFindingAsync(at, FindingKinds.MakeUpChanged, Severity.Watch, new DateOnly(2025, 3, 20));
+            for (var day = 1; day <= 9; day++)
+            {
+                await firm.AddFindingAsync(at, FindingKinds.RangeOut, Severity.Plan, new DateOnly(2025, 3, day), about: new About { Test = $"test-{day}" });
+            }
+
+            return customer;
+        });
+
+        var page = pages.Render<ReEntryPage>("/sites/YAF-1/systems/CT-1/re-entry?on=2025-03-16", ("Code", "YAF-1"), ("System", "CT-1"));
+
+        // Beside the bleed even what is only to be watched; on top all that is about no line, with what is to be watched folded.
+        var bleed = page.FindAll(".re-entry section")[0];
+        Assert.Contains(FindingTexts.NameOf(FindingKinds.BleedNotClosing).En, bleed.QuerySelector(".findings")!.TextContent, StringComparison.Ordinal);
+        var top = page.Find("section[aria-labelledby='findings']");
+        Assert.DoesNotContain(FindingTexts.NameOf(FindingKinds.BleedNotClosing).En, top.TextContent, StringComparison.Ordinal);
+        Assert.True(top.QuerySelectorAll("li").Count(line => line.TextContent.Contains(FindingTexts.NameOf(FindingKinds.RangeOut).En, StringComparison.Ordinal)) == 9);
+        Assert.Contains(FindingTexts.NameOf(FindingKinds.MakeUpChanged).En, page.Find("#watched").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task ReEntry_Spanish_IsInSpanish()
     {
         await using var pages = await ReadPages.ForAsync(PersonRole.Technician, Language.Spanish, ResetAsync);

@@ -1,3 +1,4 @@
+using LogBook.Application.Reviews;
 using LogBook.Application.Settings;
 using LogBook.Domain.Findings;
 using LogBook.Domain.Languages;
@@ -16,10 +17,23 @@ public static class ReEntryPaper
     /// <param name="language">Language of the reader.</param>
     /// <param name="madeAt">When it is made, UTC.</param>
     /// <returns>A PDF.</returns>
+    /// <remarks>One page is what goes into the pump room: where the words of the findings would make it two, their names stand alone.</remarks>
     public static byte[] Of(ReEntryView view, string firm, Language language, DateTime madeAt)
     {
+        using var whole = Lay(view, firm, language, madeAt, withWords: true);
+        if (whole.Pages == 1)
+        {
+            return whole.ToBytes();
+        }
+
+        using var brief = Lay(view, firm, language, madeAt, withWords: false);
+        return brief.ToBytes();
+    }
+
+    private static Paper Lay(ReEntryView view, string firm, Language language, DateTime madeAt, bool withWords)
+    {
         var (heading, sheet) = (view.Heading, view.Sheet);
-        using var paper = new Paper(new PaperFrame
+        var paper = new Paper(new PaperFrame
         {
             Title = $"{SettingsTexts.ReEntry.In(language)}: {heading.SiteCode} {heading.SystemName}, {Shown.Day(sheet.On, language)}",
             HeaderLeft = $"{heading.SiteCode} {heading.SiteName} · {heading.SystemName}",
@@ -42,10 +56,12 @@ public static class ReEntryPaper
             paper.Paragraph(stop.Says.In(language), bold: true);
         }
 
-        var urgent = view.Findings.Where(row => row.Finding.Severity != Severity.Watch).Select(row => FindingTexts.NameOf(row.Key.Kind).In(language)).Distinct().ToList();
-        if (urgent.Count > 0)
+        var open = Findings(view.OfTheWhole.Where(row => row.Finding.Severity != Severity.Watch), language, withWords);
+        var watched = view.OfTheWhole.Count(row => row.Finding.Severity == Severity.Watch);
+        if (open.Length > 0 || watched > 0)
         {
-            paper.Small($"{SettingsTexts.OpenFindings.In(language)}: {string.Join(", ", urgent)}");
+            var more = watched > 0 ? SettingsTexts.ToWatch.In(language, watched) : "";
+            paper.Small($"{SettingsTexts.OpenFindings.In(language)}: {string.Join("; ", new[] { open, more }.Where(part => part.Length > 0))}");
         }
 
         paper.Table(
@@ -56,15 +72,19 @@ public static class ReEntryPaper
                 new(SettingsTexts.ReadBack.In(language), 1.2),
                 new(SettingsTexts.Source.In(language), 1.8),
             ],
-            sheet.Groups.SelectMany(group => Rows(group, language)));
+            sheet.Groups.SelectMany(group => Rows(group, Findings(view.Beside(group), language, withWords), language)));
         paper.SignatureLine(SettingsTexts.Supervisor.In(language), SettingsTexts.EnteredBy.In(language), SettingsTexts.ReadBackBy.In(language));
-        return paper.ToBytes();
+        return paper;
     }
 
-    private static IEnumerable<PaperRow> Rows(ReEntryGroup group, Language language)
+    // Act and plan in their own words, what is only to be watched by its name.
+    private static string Findings(IEnumerable<AttentionRow> rows, Language language, bool withWords) => string.Join("; ", rows.Select(row =>
+        $"{FindingTexts.NameOf(row.Finding.Severity).In(language)}: {FindingTexts.NameOf(row.Key.Kind).In(language)}{(withWords && row.Finding.Severity != Severity.Watch ? $" – {row.Finding.Text}" : "")}").Distinct());
+
+    private static IEnumerable<PaperRow> Rows(ReEntryGroup group, string open, Language language)
     {
         var later = string.Join("; ", group.Later.Select(change => change.Says.In(language)));
-        yield return PaperRow.Group(SettingWords.Heading(group, language) + (later.Length == 0 ? "" : $" → {later}"));
+        yield return PaperRow.Group(SettingWords.Heading(group, language) + (later.Length == 0 ? "" : $" → {later}") + (open.Length == 0 ? "" : $" · {SettingsTexts.OpenBeside.In(language)}: {open}"));
         foreach (var line in group.Lines)
         {
             yield return PaperRow.WithNote(
