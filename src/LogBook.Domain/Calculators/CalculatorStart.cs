@@ -76,6 +76,9 @@ public sealed record CalculatorStart
     /// <summary>Mean liquid loss, L/h.</summary>
     public required KnownNumber? LossLPerH { get; init; }
 
+    /// <summary>How well numbers are known where nothing else is said.</summary>
+    public UncertaintyTable Uncertainties { get; init; } = UncertaintyTable.Default;
+
     /// <summary>Feeds with an output.</summary>
     public required IReadOnlyList<FeedStart> Feeds { get; init; }
 
@@ -124,6 +127,7 @@ public sealed record CalculatorStart
             LossLPerH = evaporation is not null && cycles is { Estimate.Value: > 1.05 }
                 ? new KnownNumber(evaporation.Estimate.Over(cycles.Estimate.Minus(Estimate.Exact(1)), "L/h"), new Said(OfBalance))
                 : null,
+            Uncertainties = table,
             Feeds = [.. (programme?.Feeds ?? []).Select(feed => FeedOf(history, on, last, feed, programme!)).OfType<FeedStart>()],
         };
     }

@@ -22,6 +22,9 @@ public sealed record LookAheadChange
     /// <summary>Conductivity to bleed down to first, µS/cm.</summary>
     public double? BleedDownToUsPerCm { get; init; }
 
+    /// <summary>Whether the dose begins without bleeding down first.</summary>
+    public bool WithoutBleedDown { get; init; }
+
     /// <summary>Set point, µS/cm; alarms keep their distance as a share.</summary>
     public double? SetPointUsPerCm { get; init; }
 
@@ -50,6 +53,6 @@ public sealed record LookAheadChange
         RunMinutes = RunMinutes ?? feed.RunMinutes,
         HoldBleedShutMin = HoldMinutes ?? feed.HoldBleedShutMin,
         Starts = Start is null ? feed.Starts : [Start],
-        BleedDownFirst = BleedDownToUsPerCm is { } to ? (feed.BleedDownFirst ?? new BleedDown()) with { ToUsPerCm = to, Minutes = null } : feed.BleedDownFirst,
+        BleedDownFirst = WithoutBleedDown ? null : BleedDownToUsPerCm is { } to ? (feed.BleedDownFirst ?? new BleedDown()) with { ToUsPerCm = to, Minutes = null } : feed.BleedDownFirst,
     };
 }

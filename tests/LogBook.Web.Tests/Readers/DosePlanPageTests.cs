@@ -153,6 +153,84 @@ public sealed class DosePlanPageTests
     }
 
     [Fact]
+    public async Task Ahead_HoldCleared_IsWithoutHoldAndNotAsToday()
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Supervisor, fill: CollegeAsync);
+        var page = Open(pages);
+
+        page.Find("#if-hold").Change("");
+        page.Find("#if").Submit();
+
+        // Without a hold nothing of the label's contact is kept.
+        Assert.Contains("would be kept for 0\u00a0h", page.FindAll(".problems")[0].TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Ahead_BleedDownCleared_BeginsTheDoseAtOnce()
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Supervisor, fill: CollegeAsync);
+        var page = Open(pages);
+        string Bled(int column) => page.FindAll("#ahead-compare tbody tr")[2].QuerySelectorAll("td")[column].TextContent + page.FindAll("#ahead-compare tbody tr")[3].QuerySelectorAll("td")[column].TextContent;
+
+        page.Find("#if-down").Change("");
+        page.Find("#if").Submit();
+
+        Assert.Equal(3, page.FindAll("#ahead-compare thead th").Count);
+        Assert.NotEqual(Bled(0), Bled(1));
+    }
+
+    [Fact]
+    public async Task Feed_PumpTypedWhereNoneIsOnFile_HasTheUsualUncertainty()
+    {
+        await using var pages = await ReadPages.ForAsync(
+            PersonRole.Supervisor, fill: firm => CollegeAsync(firm, College with { Pumps = [College.Pumps[0], College.Pumps[1] with { RatedLPerH = null }] }));
+        var page = Open(pages);
+
+        page.Find("#feed-output").Change("biocide-1");
+        page.Find("#feed-pump").Change("3");
+        page.Find("#feed").Submit();
+
+        Assert.Contains("± 10\u00a0%", Note(page, "feed-pump"), StringComparison.Ordinal);
+
+        // 100 mg/L in 10,000 L of 1.05 kg/L at 3 L/h: 19 min, with 20 % of the volume and 10 % of the pump at 95 %.
+        Assert.Contains("19", page.Find("#feed-result .calc-answer").TextContent, StringComparison.Ordinal);
+        Assert.Contains("±", page.Find("#feed-result .calc-answer").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void CalcField_TypedWithNothingOnFile_IsAsUncertainAsItsKind()
+    {
+        var table = LogBook.Domain.Estimates.UncertaintyTable.Default;
+        CalcField Typed(string key, string unit)
+        {
+            var field = new CalcField(key, CalcTexts.Volume, unit, 0, 1e6, null, true, Language.English) { UsualShare = CalcUsual.ShareOf(table, key, unit), Text = "200" };
+            Assert.True(field.Read(Language.English));
+            return field;
+        }
+
+        Assert.Equal(40, Typed("volume", "L").Estimate!.StandardUncertainty, 9);
+        Assert.Equal(20, Typed("pump", "L/h").Estimate!.StandardUncertainty, 9);
+        Assert.Equal(40, Typed("valve", "L/h").Estimate!.StandardUncertainty, 9);
+
+        // 1 % scatter, 3 % unproved meter, 2 % compensation.
+        Assert.Equal(200 * Math.Sqrt(14) / 100, Typed("make-up", "uS/cm").Estimate!.StandardUncertainty, 6);
+    }
+
+    [Fact]
+    public async Task SetPoint_LimitOnFileCleared_IsListedAsNotKnown()
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Supervisor, fill: firm => CollegeAsync(firm, College with { Metals = [Metal.Stainless] }));
+        var page = Open(pages);
+        page.Find("#set-point").Submit();
+        Assert.Empty(page.FindAll("#limits-cleared"));
+
+        page.Find("#set-point-limit-chloride").Change("");
+        page.Find("#set-point").Submit();
+
+        Assert.Contains("Chloride", page.Find("#limits-cleared").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Ma_ValueOfTheProgramme_IsScaled()
     {
         await using var pages = await ReadPages.ForAsync(PersonRole.Technician, fill: CollegeAsync);

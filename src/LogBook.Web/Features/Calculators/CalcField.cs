@@ -52,10 +52,13 @@ public sealed class CalcField
     /// <summary>The number; null where there is none.</summary>
     public double? Value { get; private set; }
 
-    /// <summary>The number with the uncertainty of what it began with: another value of the same gauge is known as well.</summary>
+    /// <summary>The number with the uncertainty of what it began with: another value of the same gauge is known as well. Without one, that of its kind.</summary>
     public Estimate? Estimate => Value is not { } value ? null
         : Known is { Estimate: { Value: not 0 } known } ? known.Scaled(value / known.Value, Unit)
-        : new Estimate(value, Unit, 0);
+        : new Estimate(value, Unit, UsualShare * Math.Abs(value));
+
+    /// <summary>Standard uncertainty of a number of its kind as a share of it, for one that is typed where nothing is on file; 0 where none is usual.</summary>
+    public double UsualShare { get; init; }
 
     /// <summary>Reads what was typed.</summary>
     /// <param name="language">Language of the person.</param>

@@ -13,6 +13,12 @@ public static class CalcTexts
     public static readonly Text Missing = new("{0}: missing; expected is {1}.", "{0}: falta; se espera {1}.", "{0}: falta; espera-se {1}.");
     public static readonly Text Wrong = new("{0}: “{1}”; expected is {2}.", "{0}: «{1}»; se espera {2}.", "{0}: “{1}”; espera-se {2}.");
     public static readonly Text Typed = new("entered here", "ingresado aquí", "inserido aqui");
+    public static readonly Text TypedUsual = new("entered here; ± {0} is usual for its kind", "ingresado aquí; ± {0} es lo usual para su tipo", "inserido aqui; ± {0} é o usual para o tipo");
+    public static readonly Text EmptyIsWithout = new("A box of hold or bleed-down left empty means: without it.", "Una casilla de cierre o de purga previa vacía significa: sin ello.", "Uma caixa de fechamento ou de purga prévia vazia significa: sem isso.");
+    public static readonly Text LimitCleared = new(
+        "Limits on file whose box was cleared: they do not count here, and nobody knows whether they hold: {0}.",
+        "Límites en la ficha cuya casilla se vació: aquí no cuentan y nadie sabe si se cumplen: {0}.",
+        "Limites no cadastro cuja caixa foi esvaziada: aqui não contam e ninguém sabe se valem: {0}.");
     public static readonly Text NotOnFile = new("not on file: enter it", "no está en la ficha: ingréselo", "não está no cadastro: insira");
     public static readonly Text OfProgramme = new("programme in force, as the controller was last left", "programa en vigor, como se dejó el controlador", "programa em vigor, como o controlador foi deixado");
     public static readonly Text OfProduct = new("product on file", "producto en la ficha", "produto no cadastro");
