@@ -12,6 +12,7 @@ using LogBook.Web.Features.SetUp.People;
 using LogBook.Web.Tests.Hosting;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.DependencyInjection;
+using SetUpTexts = LogBook.Web.Features.SetUp.SetUpTexts;
 
 namespace LogBook.Web.Tests.SetUp;
 
