@@ -139,6 +139,17 @@ public sealed class LookAheadFaultsTests
     }
 
     [Fact]
+    public void On_WithoutBleedDown_NoDoseWaitsForIt()
+    {
+        var (today, _) = LookAhead.Run(Firm, College, Tower, Plan);
+        var (without, _) = LookAhead.Run(Firm, College, Tower, new LookAheadChange { Output = "biocide-1", WithoutBleedDown = true }.On(Plan, Tower));
+
+        Assert.Contains(today!.Doses, dose => dose.BleedDownFrom is not null);
+        Assert.All(without!.Doses, dose => Assert.Null(dose.BleedDownFrom));
+        Assert.All(without.Doses.Where(dose => dose.Started is not null), dose => Assert.Equal(dose.Due, dose.Started));
+    }
+
+    [Fact]
     public void On_SetPointChanged_AlarmsKeepTheirDistance()
     {
         var changed = new LookAheadChange { SetPointUsPerCm = 616 }.On(Plan, Tower);

@@ -166,20 +166,6 @@ public sealed class DosePlanPageTests
     }
 
     [Fact]
-    public async Task Ahead_BleedDownCleared_BeginsTheDoseAtOnce()
-    {
-        await using var pages = await ReadPages.ForAsync(PersonRole.Supervisor, fill: CollegeAsync);
-        var page = Open(pages);
-        string Bled(int column) => page.FindAll("#ahead-compare tbody tr")[2].QuerySelectorAll("td")[column].TextContent + page.FindAll("#ahead-compare tbody tr")[3].QuerySelectorAll("td")[column].TextContent;
-
-        page.Find("#if-down").Change("");
-        page.Find("#if").Submit();
-
-        Assert.Equal(3, page.FindAll("#ahead-compare thead th").Count);
-        Assert.NotEqual(Bled(0), Bled(1));
-    }
-
-    [Fact]
     public async Task Feed_PumpTypedWhereNoneIsOnFile_HasTheUsualUncertainty()
     {
         await using var pages = await ReadPages.ForAsync(

@@ -17,20 +17,33 @@ public static class ReEntryPaper
     /// <param name="language">Language of the reader.</param>
     /// <param name="madeAt">When it is made, UTC.</param>
     /// <returns>A PDF.</returns>
-    /// <remarks>One page is what goes into the pump room: where the words of the findings would make it two, their names stand alone.</remarks>
+    /// <remarks>
+    /// One page is what goes into the pump room: where the words of the findings would make it two, their names stand alone; where these would,
+    /// what is only to be watched is counted.
+    /// </remarks>
     public static byte[] Of(ReEntryView view, string firm, Language language, DateTime madeAt)
     {
-        using var whole = Lay(view, firm, language, madeAt, withWords: true);
-        if (whole.Pages == 1)
+        foreach (var detail in new[] { FindingDetail.Words, FindingDetail.Names })
         {
-            return whole.ToBytes();
+            using var paper = Lay(view, firm, language, madeAt, detail);
+            if (paper.Pages == 1)
+            {
+                return paper.ToBytes();
+            }
         }
 
-        using var brief = Lay(view, firm, language, madeAt, withWords: false);
-        return brief.ToBytes();
+        using var least = Lay(view, firm, language, madeAt, FindingDetail.NamesToActOn);
+        return least.ToBytes();
     }
 
-    private static Paper Lay(ReEntryView view, string firm, Language language, DateTime madeAt, bool withWords)
+    private enum FindingDetail
+    {
+        Words,
+        Names,
+        NamesToActOn,
+    }
+
+    private static Paper Lay(ReEntryView view, string firm, Language language, DateTime madeAt, FindingDetail detail)
     {
         var (heading, sheet) = (view.Heading, view.Sheet);
         var paper = new Paper(new PaperFrame
@@ -56,11 +69,11 @@ public static class ReEntryPaper
             paper.Paragraph(stop.Says.In(language), bold: true);
         }
 
-        var open = Findings(view.OfTheWhole.Where(row => row.Finding.Severity != Severity.Watch), language, withWords);
+        var open = Findings(view.OfTheWhole.Where(row => row.Finding.Severity != Severity.Watch), language, detail);
         var watched = view.OfTheWhole.Count(row => row.Finding.Severity == Severity.Watch);
         if (open.Length > 0 || watched > 0)
         {
-            var more = watched > 0 ? SettingsTexts.ToWatch.In(language, watched) : "";
+            var more = watched > 0 ? (detail == FindingDetail.NamesToActOn ? SettingsTexts.MoreToWatch : SettingsTexts.ToWatch).In(language, watched) : "";
             paper.Small($"{SettingsTexts.OpenFindings.In(language)}: {string.Join("; ", new[] { open, more }.Where(part => part.Length > 0))}");
         }
 
@@ -69,17 +82,24 @@ public static class ReEntryPaper
                 new(SettingsTexts.Done.In(language), 0.7),
                 new(SettingsTexts.Setting.In(language), 2.2),
                 new(SettingsTexts.Value.In(language), 1.9, PaperAlign.Right),
-                new(SettingsTexts.ReadBack.In(language), 1.2),
-                new(SettingsTexts.Source.In(language), 1.8),
+                new(SettingsTexts.ReadBack.In(language), 1.1),
+                new(SettingsTexts.Source.In(language), 1.9),
             ],
-            sheet.Groups.SelectMany(group => Rows(group, Findings(view.Beside(group), language, withWords), language)));
+            sheet.Groups.SelectMany(group => Rows(group, Findings(view.Beside(group), language, detail), language)));
         paper.SignatureLine(SettingsTexts.Supervisor.In(language), SettingsTexts.EnteredBy.In(language), SettingsTexts.ReadBackBy.In(language));
         return paper;
     }
 
     // Act and plan in their own words, what is only to be watched by its name.
-    private static string Findings(IEnumerable<AttentionRow> rows, Language language, bool withWords) => string.Join("; ", rows.Select(row =>
-        $"{FindingTexts.NameOf(row.Finding.Severity).In(language)}: {FindingTexts.NameOf(row.Key.Kind).In(language)}{(withWords && row.Finding.Severity != Severity.Watch ? $" – {row.Finding.Text}" : "")}").Distinct());
+    private static string Findings(IEnumerable<AttentionRow> rows, Language language, FindingDetail detail)
+    {
+        var all = rows.ToList();
+        var told = detail == FindingDetail.NamesToActOn ? all.Where(row => row.Finding.Severity != Severity.Watch) : all;
+        var watched = detail == FindingDetail.NamesToActOn ? all.Count(row => row.Finding.Severity == Severity.Watch) : 0;
+        return string.Join("; ", told
+            .Select(row => $"{FindingTexts.NameOf(row.Finding.Severity).In(language)}: {FindingTexts.NameOf(row.Key.Kind).In(language)}{(detail == FindingDetail.Words && row.Finding.Severity != Severity.Watch ? $" – {row.Finding.Text}" : "")}")
+            .Distinct().Concat(watched > 0 ? [SettingsTexts.MoreToWatch.In(language, watched)] : []));
+    }
 
     private static IEnumerable<PaperRow> Rows(ReEntryGroup group, string open, Language language)
     {
@@ -93,7 +113,7 @@ public static class ReEntryPaper
                 SettingWords.Name(line.Setting.Name, language),
                 new PaperCell(SettingWords.Value(line.Setting, language), Bold: true),
                 "",
-                line.ReadOn is { } on ? SettingsTexts.AsLeftOn.In(language, Shown.Day(on, language)) : SettingsTexts.ByProgramme.In(language));
+                line.ReadOn is { } on ? SettingsTexts.LeftOn.In(language, Shown.Day(on, language)) : SettingsTexts.NeverReadShort.In(language));
         }
     }
 

@@ -72,6 +72,9 @@ public static class SettingsTexts
     public static readonly Text Later = new("Changed since then", "Cambiado desde entonces", "Mudou desde então");
     public static readonly Text OpenFindings = new("Open findings to know first", "Hallazgos abiertos que conviene saber antes", "Constatações abertas a saber antes");
     public static readonly Text OpenBeside = new("Open findings about it", "Hallazgos abiertos sobre ello", "Constatações abertas sobre isso");
+    public static readonly Text MoreToWatch = new("{0} more to watch", "{0} más por observar", "mais {0} a observar");
+    public static readonly Text NeverReadShort = new("programme, never read", "programa, nunca leído", "programa, nunca lido");
+    public static readonly Text LeftOn = new("as left on {0}", "como quedó el {0}", "deixado em {0}");
     public static readonly Text ToWatch = new("{0} more to watch, about none of the lines", "{0} más para vigilar, sobre ninguna de las líneas", "mais {0} a observar, sobre nenhuma das linhas");
     public static readonly Text WeekToday = new("Today is week {0} of {1} of the dose plan.", "Hoy es la semana {0} de {1} del plan de dosis.", "Hoje é a semana {0} de {1} do plano de doses.");
     public static readonly Text SetClock = new("Set clock and day first; today is {0}.", "Ajuste primero reloj y día; hoy es {0}.", "Ajuste antes relógio e dia; hoje é {0}.");
