@@ -1,4 +1,5 @@
 using LogBook.Domain.Languages;
+using LogBook.Domain.Sites;
 
 namespace LogBook.Application.RecordPacks;
 
@@ -25,7 +26,7 @@ internal static class StockTables
         var system = words.HistoryOf(record.System)?.System;
         foreach (var drum in record.Drums)
         {
-            var product = drum.ProductFound ?? system?.Drums.FirstOrDefault(known => known.Code.Equals(drum.Drum, StringComparison.OrdinalIgnoreCase))?.Product;
+            var product = drum.ProductFound ?? (system is null ? null : PartsOnDay.DrumOn(system, drum.Drum, words.DayOf(visit))?.Product);
             if (drum.AddedL is > 0)
             {
                 yield return Row(drum.Drum, product, drum.AddedL, "L", RecordTexts.Added, drum.Lot, null);

@@ -150,7 +150,7 @@ public sealed class SummaryBuilder
 
         foreach (var drum in record.Drums)
         {
-            var product = ProductName(drum.ProductFound ?? system?.Drums.FirstOrDefault(d => Same(d.Code, drum.Drum))?.Product ?? drum.Drum);
+            var product = ProductName(drum.ProductFound ?? (system is null ? null : PartsOnDay.DrumOn(system, drum.Drum, DayOf(Visit.Arrived.Utc))?.Product) ?? drum.Drum);
             if (drum.AddedL > 0)
             {
                 yield return SummaryTexts.DrumFilled.In(_language, product, Shown.Entered(drum.AddedL.Value, "L", _language), drum.Drum);
@@ -239,7 +239,7 @@ public sealed class SummaryBuilder
 
     private string AboutName(string systemCode, string about)
     {
-        var drum = _source.Firm.System(_site.Code, systemCode)?.Drums.FirstOrDefault(d => Same(d.Code, about));
+        var drum = _source.Firm.System(_site.Code, systemCode) is { } system ? PartsOnDay.DrumOn(system, about, DayOf(Visit.Arrived.Utc)) : null;
         return drum is null ? about : ProductName(drum.Product);
     }
 

@@ -1,9 +1,13 @@
+using System.Globalization;
 using LogBook.Application.RecordPacks;
+using LogBook.Application.Summaries;
 using LogBook.Domain.Exchange;
 using LogBook.Domain.History;
 using LogBook.Domain.Languages;
 using LogBook.Domain.Programmes;
 using LogBook.Domain.Sites;
+using LogBook.Domain.Summaries;
+using LogBook.Domain.Visits;
 
 namespace LogBook.Application.Tests.RecordPacks;
 
@@ -45,7 +49,30 @@ public sealed class PlanTableTests
         Assert.Equal("140 min", rows["purga más larga permitida"]);
     }
 
-    private static IReadOnlyList<(string Name, string Value)> RowsOf(Language language)
+    [Theory]
+    [InlineData("2025-03-03", "Biocide N-15")]
+    [InlineData("2025-08-04", "Biocide N-20")]
+    public void Deliveries_ProductNotWrittenDown_IsThatOfItsDay(string day, string product)
+    {
+        var arrived = DateTime.SpecifyKind(DateTime.Parse(day + "T09:00:00", CultureInfo.InvariantCulture), DateTimeKind.Utc);
+        var visit = new Visit
+        {
+            Id = Guid.CreateVersion7(), Site = "YAF-1", Technician = "RYA", Arrived = Moment.OfUtc(arrived), Left = Moment.OfUtc(arrived.AddHours(1)),
+            Systems = [new VisitedSystem { System = "CT-1", Drums = [new DrumReading { Drum = "D-B1", AddedL = 20 }] }],
+        };
+        var pack = Pack([visit]);
+
+        var row = Assert.Single(StockTables.Deliveries(new RecordWords(pack, Language.English)).Rows);
+        var summary = SummaryBuilder.Build(new SummarySource("Quernwath Cooling Water Services", pack.Firm, visit, [], []), Language.English);
+
+        Assert.Equal(product, row.Cells[3]);
+        Assert.Contains(SummaryPlainText.Render(summary).Split('\n'), line => line.Contains($"{product}: 20", StringComparison.Ordinal));
+    }
+
+    private static IReadOnlyList<(string Name, string Value)> RowsOf(Language language) =>
+        [.. PlanTable.Of(new RecordWords(Pack([]), language)).Rows.Select(row => ((string)row.Cells[2]!, (string)row.Cells[3]!))];
+
+    private static RecordPack Pack(IReadOnlyList<Visit> visits)
     {
         Drum Drum(string code, string product, DateOnly? from = null) => new() { Code = code, Product = product, Shape = DrumShape.ByWeight, From = from };
         var system = new WaterSystem
@@ -80,12 +107,11 @@ public sealed class PlanTableTests
             Products = [Named("P-40", "Inhibitor P-40", ProductKind.Inhibitor), Named("N-15", "Biocide N-15", ProductKind.Biocide), Named("N-20", "Biocide N-20", ProductKind.Biocide), Named("A-38", "Acid A-38", ProductKind.Acid)],
             Systems = [system],
         });
-        var pack = new RecordPack
+        return new RecordPack
         {
-            FirmName = "Quernwath Water", Site = firm.Sites["YAF-1"], CustomerName = "Yaffleford College", From = new DateOnly(2025, 1, 1), To = new DateOnly(2025, 12, 31), JudgedOn = new DateOnly(2025, 12, 31),
-            MadeAt = new DateTime(2026, 1, 2, 8, 0, 0, DateTimeKind.Utc), MadeBy = "I. Wendle", Zone = TimeZoneInfo.Utc, Firm = firm, Systems = [new PackSystem(SystemHistory.From(firm, "YAF-1", "CT-1", []), [])],
-            Visits = [], Promises = [], Photos = [], TellsVersions = true,
+            FirmName = "Quernwath Cooling Water Services", Site = firm.Sites["YAF-1"], CustomerName = "Yaffleford College", From = new DateOnly(2025, 1, 1), To = new DateOnly(2025, 12, 31), JudgedOn = new DateOnly(2025, 12, 31),
+            MadeAt = new DateTime(2026, 1, 2, 8, 0, 0, DateTimeKind.Utc), MadeBy = "I. Wendle", Zone = TimeZoneInfo.Utc, Firm = firm, Systems = [new PackSystem(SystemHistory.From(firm, "YAF-1", "CT-1", visits), [])],
+            Visits = [.. visits.Select(visit => new PackVisit(visit, [], null, null, null, null, null, visit.Arrived.Utc))], Promises = [], Photos = [], TellsVersions = true,
         };
-        return [.. PlanTable.Of(new RecordWords(pack, language)).Rows.Select(row => ((string)row.Cells[2]!, (string)row.Cells[3]!))];
     }
 }
