@@ -55,6 +55,10 @@ public sealed class LogBookStore(IDbContextFactory<LogBookDb> contexts, TimeProv
             {
                 return await WriteOnceAsync(viewer, write, cancellationToken);
             }
+            catch (DbUpdateException exception) when (attempt < MostTries && DatabaseErrors.IsUniqueViolation(exception))
+            {
+                // Two found nothing under a key and both added it, as PostgreSQL lets them run beside each other. The other one has committed, or this would still wait: done again at once, it finds what was added.
+            }
             catch (Exception exception) when (attempt < MostTries && IsPassing(exception))
             {
                 await Task.Delay(TimeSpan.FromMilliseconds(10 * (1 << attempt)), clock, cancellationToken);
@@ -100,10 +104,7 @@ public sealed class LogBookStore(IDbContextFactory<LogBookDb> contexts, TimeProv
     private static bool IsPassing(Exception exception) => exception switch
     {
         SqliteException sqlite => sqlite.SqliteErrorCode is 5 or 6,
-        PostgresException postgres => postgres.SqlState is PostgresErrorCodes.SerializationFailure or PostgresErrorCodes.DeadlockDetected
-
-            // Two found nothing and both added it: done again, the later one finds what the other added.
-            or PostgresErrorCodes.UniqueViolation,
+        PostgresException postgres => postgres.SqlState is PostgresErrorCodes.SerializationFailure or PostgresErrorCodes.DeadlockDetected,
 
         // Somebody was faster: done again, the unit of work sees their version and says so.
         DbUpdateConcurrencyException => true,
