@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
+using LogBook.Domain.Exchange.Shapes;
 using LogBook.Domain.Sites;
 
 namespace LogBook.Domain.Exchange;
@@ -23,6 +24,7 @@ public static class ExchangeWriter
     /// </remarks>
     public static ExchangeDocument Canonical(ExchangeDocument document) => document with
     {
+        Minor = UsesAdditions(document) ? ExchangeShapes.Minor : document.Minor,
         Tests = Sorted(document.Tests, t => t.Code),
         Customers = Sorted(document.Customers, c => c.Code),
         People = Sorted(document.People, p => p.Code),
@@ -53,6 +55,9 @@ public static class ExchangeWriter
         Pumps = Sorted(system.Pumps, p => p.Code, p => p.From),
         Programmes = [.. system.Programmes.OrderBy(p => p.From)],
     };
+
+    // An older program refuses such a document as newer than itself, and not as one with misspelt fields.
+    private static bool UsesAdditions(ExchangeDocument document) => document.Rules.Any(rule => rule.Bands.Any(band => band.NotifyWithinHours is not null || band.EveryDays is not null));
 
     /// <summary>Canonical text of one piece of a document.</summary>
     /// <typeparam name="T">A type of the document: customer, person, site, system, product, instrument, lot, rule, test, visit or finding.</typeparam>

@@ -52,6 +52,23 @@ public sealed class RoundTripTests
         },
         iter: 100);
 
+    [Theory]
+    [InlineData("", null)]
+    [InlineData(", \"notifyWithinHours\": 24", 1)]
+    [InlineData(", \"everyDays\": 30", 1)]
+    public void Write_FieldsOfALaterMinor_SayIt(string more, int? minor)
+    {
+        var json = $$"""
+            { "format": "logbook-exchange", "version": 1, "rules": [{ "code": "OXT-LEG", "name": "Oxterhelm Code, Legionella", "from": "2024-07-01", "test": "legionella", "everyDays": 90,
+              "bands": [{ "from": 20, "unit": "[CFU]/mL", "severity": "plan"{{more}} }] }] }
+            """;
+
+        var written = ExchangeWriter.Write(ExchangeReader.ReadAndCheck(json, FirmSetUp.Empty).Document!);
+
+        Assert.Equal(minor, ExchangeReader.Read(written).Document!.Minor);
+        Assert.Equal(written, ExchangeWriter.Write(ExchangeReader.Read(written).Document!));
+    }
+
     [Fact]
     public void Write_AfterRead_IsTheCanonicalDocument() => Documents.Any.Sample(
         document =>

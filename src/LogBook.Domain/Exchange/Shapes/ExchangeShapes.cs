@@ -11,8 +11,8 @@ using static LogBook.Domain.Exchange.Shapes.FieldKind;
 /// </summary>
 internal static class ExchangeShapes
 {
-    /// <summary>Newest minor number that this program reads.</summary>
-    public const int Minor = 0;
+    /// <summary>Newest minor number that this program reads. 1: hours to notify and a shorter interval in the bands of a rule.</summary>
+    public const int Minor = 1;
 
     private static readonly string[] Languages = ["en", "es", "pt"];
     private static readonly string[] Severities = ["act", "plan", "watch"];
