@@ -62,9 +62,7 @@ public sealed class MoveInDesk(SetUpStore setUp, ExchangeImport import)
             return path;
         }
 
-        var within = path[(end + 1)..].TrimStart('.');
-        var cell = visits[at].Cells.Where(pair => within.StartsWith(pair.Key, StringComparison.Ordinal)).OrderByDescending(pair => pair.Key.Length).Select(pair => pair.Value).FirstOrDefault()
-            ?? visits[at].Cells.Values.MinBy(place => (place.Sheet, place.Row, place.Column))!;
+        var cell = visits[at].CellOf(path[(end + 1)..].TrimStart('.')).At;
         return $"{cell.Sheet} {cell.Address}";
     }
 }

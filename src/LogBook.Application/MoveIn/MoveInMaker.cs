@@ -189,10 +189,7 @@ internal sealed class MoveInMaker(MoveInSource source, MoveInOpen open, List<Mov
         var left = new List<(string Path, MoveInPlace At)>();
         foreach (var issue in issues)
         {
-            var (path, at) = made.Cells.FirstOrDefault(cell => issue.Path.StartsWith(cell.Key, StringComparison.Ordinal) && (issue.Path.Length == cell.Key.Length || issue.Path[cell.Key.Length] is '.' or '['));
-            var whole = issue.Path[..Math.Max(0, issue.Path.LastIndexOf('.'))];
-            at ??= made.Cells.FirstOrDefault(cell => cell.Key.Split('.').Length > 2 && cell.Key.StartsWith(issue.Path, StringComparison.Ordinal)).Value
-                ?? made.Cells.FirstOrDefault(cell => cell.Key.Split('.').Length > 2 && whole.Contains('.', StringComparison.Ordinal) && cell.Key.StartsWith(whole + ".", StringComparison.Ordinal)).Value ?? made.Cells.Values.First();
+            var (path, at) = made.CellOf(issue.Path);
             switch (AnswerTo(issue, at))
             {
                 case null:

@@ -26,7 +26,7 @@ public sealed class DaysOffStore(LogBookStore store, SetUpStore setUp, TimeProvi
         ? []
         :
         [
-            .. (await store.ReadAsync(viewer, async db => await Standing(db).Select(row => new { row.Document, row.Version }).ToListAsync(cancellationToken), cancellationToken))
+            .. (await store.ReadAsync(viewer, async db => await db.SetUp.Where(row => row.Kind == SetUpKind.DaysOff && row.RetiredAt == null).Select(row => new { row.Document, row.Version }).ToListAsync(cancellationToken), cancellationToken))
                 .Select(row => new KeptDaysOff(KeptDaysOff.Read(row.Document), row.Version)).Where(kept => kept.Off.To >= notOverBefore)
                 .OrderBy(kept => kept.Off.From).ThenBy(kept => kept.Off.Kind).ThenBy(kept => kept.Off.Of, StringComparer.OrdinalIgnoreCase),
         ];
@@ -128,8 +128,6 @@ public sealed class DaysOffStore(LogBookStore store, SetUpStore setUp, TimeProvi
             },
             cancellationToken);
     }
-
-    internal static IQueryable<SetUpRow> Standing(LogBookDb db) => db.SetUp.Where(row => row.Kind == SetUpKind.DaysOff && row.RetiredAt == null);
 
     // Codes as the set-up writes them.
     private static DaysOff Clean(DaysOff wanted, FirmSetUp firm) => wanted with

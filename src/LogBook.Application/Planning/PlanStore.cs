@@ -86,13 +86,8 @@ public sealed class PlanStore(LogBookStore store, SetUpStore setUp, TimeProvider
                 .Select(row => new PlanStepEntry(row.At, row.Who, row.Why)).ToListAsync(cancellationToken),
             cancellationToken);
 
-    internal static async Task<IReadOnlyDictionary<DateOnly, KeptDay>> DaysAsync(LogBookDb db, DateOnly from, DateOnly to, CancellationToken cancellationToken)
-    {
-        var codes = Enumerable.Range(0, Math.Max(0, to.DayNumber - from.DayNumber + 1)).Select(days => KeptPlan.CodeOf(from.AddDays(days))).ToList();
-        var rows = await db.SetUp.Where(row => row.Kind == SetUpKind.DayPlan && codes.Contains(row.CodeKey))
-            .Select(row => new { row.Document, row.Version }).ToListAsync(cancellationToken);
-        return rows.Select(row => new KeptDay(KeptPlan.Read(row.Document), row.Version)).ToDictionary(kept => kept.Plan.Day);
-    }
+    internal static async Task<IReadOnlyDictionary<DateOnly, KeptDay>> DaysAsync(LogBookDb db, DateOnly from, DateOnly to, CancellationToken cancellationToken) =>
+        (await WithCalendarAsync(db, from, to, cancellationToken)).Days;
 
     /// <summary>Plans of days and who is off on which days, in one statement.</summary>
     internal static async Task<(IReadOnlyDictionary<DateOnly, KeptDay> Days, RoundCalendar Calendar)> WithCalendarAsync(LogBookDb db, DateOnly from, DateOnly to, CancellationToken cancellationToken)

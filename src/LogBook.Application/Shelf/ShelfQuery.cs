@@ -6,6 +6,7 @@ using LogBook.Application.Sites;
 using LogBook.Domain.Assessments;
 using LogBook.Domain.Estimates;
 using LogBook.Domain.History;
+using LogBook.Domain.Rounds.Planning;
 using LogBook.Domain.Sites;
 using Microsoft.EntityFrameworkCore;
 
@@ -16,9 +17,6 @@ public sealed class ShelfQuery(LogBookStore store, SetUpStore setUp, SitesQuery 
 {
     /// <summary>Drums on a page.</summary>
     public const int PageSize = 100;
-
-    /// <summary>Days from visit to visit where none are agreed, as where findings look ahead: four weeks (common practice, no source).</summary>
-    public const int DaysWithoutInterval = 28;
 
     // Longer than a season's stop: what was read before that says nothing of today.
     private const int LookBackDays = 400;
@@ -69,7 +67,7 @@ public sealed class ShelfQuery(LogBookStore store, SetUpStore setUp, SitesQuery 
         var today = SitesQuery.DayIn(zone, now);
 
         // A drum runs out whether or not an interval was agreed: without one, four weeks are taken and said to be so.
-        var every = (int)Math.Ceiling(site.EveryDays ?? DaysWithoutInterval);
+        var every = (int)Math.Ceiling(site.EveryDays ?? PackList.UsualDays);
         var due = site.DueOn ?? site.LastVisit?.AddDays(every) ?? today;
         var next = due > today ? due : today.AddDays(1);
         var second = next.AddDays(every);

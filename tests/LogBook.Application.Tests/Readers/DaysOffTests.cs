@@ -9,6 +9,7 @@ using LogBook.Domain.Rounds.Planning;
 using LogBook.Domain.Sites;
 using LogBook.Testing.Readers;
 using Microsoft.EntityFrameworkCore;
+using static LogBook.Application.Tests.Readers.PlannedFirm;
 
 namespace LogBook.Application.Tests.Readers;
 
@@ -217,22 +218,6 @@ public sealed class DaysOffTests
         Assert.Equal((today.AddDays(3), today.AddDays(1)), (open.UrgentOn!.Value, plan.ProposedFor(open)!.Value));
     }
 
-    private static async Task<ReadingFirm> FirmAsync(params string[] sites)
-    {
-        var firm = await ReadingFirm.CreateAsync();
-        await firm.AddPeopleAsync(
-            new Person { Code = "RYA", Name = "R. Yaffle", Role = PersonRole.Technician },
-            new Person { Code = "PUM", Name = "P. Umber", Role = PersonRole.Technician },
-            new Person { Code = "IWE", Name = "I. Wendle", Role = PersonRole.Supervisor },
-            new Person { Code = "EST", Name = "Estates office", Role = PersonRole.SiteStaff });
-        foreach (var site in sites)
-        {
-            await firm.AddSiteAsync(site);
-        }
-
-        return firm;
-    }
-
     private static DaysOff Leave(string person, DateOnly from, DateOnly to, string? standIn = null) => new(DaysOffKind.Person, person, from, to) { StandIn = standIn };
 
     private static async Task<Round> RoundOfAsync(ReadingFirm firm, Viewer viewer) => (await new TodaysRoundQuery(firm.Store, new(firm.Store, firm.Clock), firm.Clock).OfAsync(viewer))!;
@@ -240,13 +225,7 @@ public sealed class DaysOffTests
     private static async Task<string> AssignedOfAsync(ReadingFirm firm) => string.Join(
         ", ", (await firm.Store.ReadAsync(ReadingFirm.Supervisor, db => db.Sites.OrderBy(site => site.Code).Select(site => new { site.Code, site.AssignedTo }).ToListAsync())).Select(site => $"{site.Code} {site.AssignedTo}"));
 
-    private static DateOnly Today(ReadingFirm firm) => DateOnly.FromDateTime(firm.Clock.GetUtcNow().UtcDateTime);
-
-    private static SetUpStore SetUp(ReadingFirm firm) => new(firm.Store, firm.Clock);
-
     private static DaysOffStore Store(ReadingFirm firm) => new(firm.Store, SetUp(firm), firm.Clock);
 
     private static PatchStore Patches(ReadingFirm firm) => new(firm.Store, SetUp(firm), firm.Clock);
-
-    private static PlanQuery Query(ReadingFirm firm) => new(firm.Store, new(firm.Store, firm.Clock), SetUp(firm), firm.Clock);
 }

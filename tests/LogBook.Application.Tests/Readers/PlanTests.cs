@@ -6,6 +6,7 @@ using LogBook.Domain.Rounds.Planning;
 using LogBook.Domain.Sites;
 using LogBook.Testing.Readers;
 using Microsoft.EntityFrameworkCore;
+using static LogBook.Application.Tests.Readers.PlannedFirm;
 
 namespace LogBook.Application.Tests.Readers;
 
@@ -92,7 +93,7 @@ public sealed class PlanTests
 
         await Plans(firm).MoveAsync(ReadingFirm.Technician, day, "NUR-1", -1, version);
 
-        var round = (await new TodaysRoundQuery(firm.Store, Sites(firm), firm.Clock).OfAsync(ReadingFirm.Technician))!;
+        var round = (await new TodaysRoundQuery(firm.Store, SitesOf(firm), firm.Clock).OfAsync(ReadingFirm.Technician))!;
         Assert.Equal([("NUR-1", "RYA"), ("YAF-1", "RYA"), ("GRO-1", null)], round.Stops.Select(stop => (stop.Site.Code, stop.PlannedFor)));
     }
 
@@ -101,7 +102,7 @@ public sealed class PlanTests
     {
         await using var firm = await FirmAsync("YAF-1");
         await Plans(firm).AssignAsync(ReadingFirm.Supervisor, Today(firm), "YAF-1", "PUM", 0);
-        var rounds = new TodaysRoundQuery(firm.Store, Sites(firm), firm.Clock);
+        var rounds = new TodaysRoundQuery(firm.Store, SitesOf(firm), firm.Clock);
 
         Assert.Equal([("YAF-1", "PUM")], (await rounds.OfAsync(OtherTechnician))!.Stops.Select(stop => (stop.Site.Code, stop.PlannedFor)));
         Assert.Equal([("YAF-1", "PUM")], (await rounds.OfAsync(ReadingFirm.Technician))!.Stops.Select(stop => (stop.Site.Code, stop.PlannedFor)));
@@ -178,32 +179,6 @@ public sealed class PlanTests
         Assert.InRange(many.Item2, 1, 4);
     }
 
-    private static async Task<ReadingFirm> FirmAsync(params string[] sites)
-    {
-        var firm = await ReadingFirm.CreateAsync();
-        await firm.AddPeopleAsync(
-            new Person { Code = "RYA", Name = "R. Yaffle", Role = PersonRole.Technician },
-            new Person { Code = "PUM", Name = "P. Umber", Role = PersonRole.Technician },
-            new Person { Code = "IWE", Name = "I. Wendle", Role = PersonRole.Supervisor },
-            new Person { Code = "EST", Name = "Estates office", Role = PersonRole.SiteStaff });
-        foreach (var site in sites)
-        {
-            await firm.AddSiteAsync(site);
-        }
-
-        return firm;
-    }
-
     private static Task StampAsync(ReadingFirm firm) =>
         firm.Store.WriteAsync(Viewer.System("test"), db => db.Firm.ExecuteUpdateAsync(set => set.SetProperty(row => row.SetUpStamp, row => row.SetUpStamp + 1)));
-
-    private static DateOnly Today(ReadingFirm firm) => DateOnly.FromDateTime(firm.Clock.GetUtcNow().UtcDateTime);
-
-    private static SetUpStore SetUp(ReadingFirm firm) => new(firm.Store, firm.Clock);
-
-    private static PlanStore Plans(ReadingFirm firm) => new(firm.Store, SetUp(firm), firm.Clock);
-
-    private static SitesQuery Sites(ReadingFirm firm) => new(firm.Store, firm.Clock);
-
-    private static PlanQuery Query(ReadingFirm firm) => new(firm.Store, Sites(firm), SetUp(firm), firm.Clock);
 }

@@ -1,6 +1,7 @@
 using LogBook.Application.Shelf;
 using LogBook.Domain.Estimates;
 using LogBook.Domain.Languages;
+using LogBook.Domain.Rounds.Planning;
 using LogBook.Web.Components.Parts;
 
 namespace LogBook.Web.Features.Shelf;
@@ -20,5 +21,5 @@ public static class StockWords
     /// <summary>The next two visits; where no interval is agreed, the one that was taken.</summary>
     public static string Visits(ShelfLine line, Language language) => line is { NextVisit: { } next, SecondVisit: { } second }
         ? $"{Shown.Day(next, language)}, {Shown.Day(second, language)}"
-        : ShelfTexts.NoInterval.In(language, Shown.PlainWithUnit(ShelfQuery.DaysWithoutInterval, "d", language));
+        : ShelfTexts.NoInterval.In(language, Shown.PlainWithUnit(PackList.UsualDays, "d", language));
 }
