@@ -113,7 +113,7 @@ public sealed class OfflineVisitTests
         var newer = stored with { Version = 2, Amends = 1, AmendedBy = "RYA", AmendedAt = stored.Arrived, Reason = "typed at the office" };
         Assert.IsType<IntakeOutcome.Stored>(await services.GetRequiredService<VisitIntake>().ReceiveAsync(host.TechnicianViewer, newer, IntakeSource.Page));
         await tablet.Page.GetByRole(AriaRole.Button, new() { Name = "Bring the round" }).ClickAsync();
-        await Expect(tablet.Page.GetByRole(AriaRole.Button, new() { Name = "Bring the round" })).ToBeEnabledAsync();
+        await tablet.BroughtAsync(JobHost.Site, newer.Reason);
 
         await tablet.Page.GotoAsync($"/capture/#/amend/{JobHost.Site}/{Visit}");
 

@@ -165,6 +165,25 @@ public sealed class Tablet : IAsyncDisposable
         await Page.WaitForFunctionAsync("() => navigator.serviceWorker.controller !== null");
     }
 
+    /// <summary>Waits until what the device holds of a site says this. The button tells nothing of it: it can be pressed both before and after.</summary>
+    public async Task BroughtAsync(string site, string says)
+    {
+        // The page asks itself: a function waited for by the driver may not be asynchronous, its promise would count as the answer.
+        Assert.True(await Page.EvaluateAsync<bool>(
+            """
+            async ([site, says, longest]) => {
+                const [round, people] = await Promise.all([import("/capture/round.js"), import("/capture/people.js")]);
+                const begun = performance.now();
+                while (performance.now() - begun < longest) {
+                    if ((await round.sheet(people.at(), site))?.includes(says)) return true;
+                    await new Promise(requestAnimationFrame);
+                }
+                return false;
+            }
+            """,
+            new object[] { site, says, Longest }));
+    }
+
     /// <summary>Opens the form of a site, with the PIN where it is asked for.</summary>
     /// <param name="site">Code of the site.</param>
     /// <param name="open">What the button under the PIN says in the language of the tablet.</param>
