@@ -25,7 +25,8 @@ public static class LookAheadFaults
     private static readonly Text NeverSays = new("{0}: the dose falls due and does not run within the weeks shown.", "{0}: la dosis vence y no marcha dentro de las semanas mostradas.", "{0}: a dose vence e não roda nas semanas mostradas.");
     private static readonly Text WithoutSays = new("{0} without any dose of biocide.", "{0} sin ninguna dosis de biocida.", "{0} sem nenhuma dose de biocida.");
     private static readonly Text ClockSays = new("The clocks change on {0}. A controller may not: look at its clock at the next visit.", "El {0} cambia la hora. Un controlador quizá no: mire su reloj en la próxima visita.", "Em {0} a hora muda. Um controlador talvez não: veja seu relógio na próxima visita.");
-    private static readonly Text ClockHits = new("The clocks change on {0} within the start of {1} at {2}: a controller may run it twice or not at all.", "El {0} cambia la hora justo en el inicio de {1} a las {2}: un controlador puede hacerla dos veces o ninguna.", "Em {0} a hora muda bem no início de {1} às {2}: um controlador pode rodar duas vezes ou nenhuma.");
+    private static readonly Text ClockSkips = new("The clocks go forward on {0} and {2} is left out: a controller may leave out the dose of {1} or run it at another hour.", "El {0} se adelanta la hora y las {2} no existen: un controlador puede saltarse la dosis de {1} o hacerla a otra hora.", "Em {0} a hora é adiantada e {2} não existe: um controlador pode pular a dose de {1} ou rodá-la em outra hora.");
+    private static readonly Text ClockRepeats = new("The clocks go back on {0} and {2} comes twice: a controller may run the dose of {1} twice.", "El {0} se atrasa la hora y las {2} llegan dos veces: un controlador puede hacer dos veces la dosis de {1}.", "Em {0} a hora é atrasada e {2} vem duas vezes: um controlador pode rodar duas vezes a dose de {1}.");
     private static readonly Text LongSays = new("A bleed lasts {0}, longer than the {1} allowed.", "Una purga dura {0}, más que los {1} permitidos.", "Uma purga dura {0}, mais que os {1} permitidos.");
 
     /// <summary>Faults of a run.</summary>
@@ -200,16 +201,19 @@ public static class LookAheadFaults
             }
 
             var at = DateTime.SpecifyKind(noon - zone.GetUtcOffset(noon), DateTimeKind.Utc);
-            var hit = programme.Feeds.Where(feed => feed.Mode == FeedMode.DosePlan && RunsOn(programme, feed, day))
+            var isForward = zone.GetUtcOffset(noon) > zone.GetUtcOffset(before);
+            var hits = programme.Feeds.Where(feed => feed.Mode == FeedMode.DosePlan && RunsOn(programme, feed, day))
                 .SelectMany(feed => feed.Starts.Select(start => (Feed: feed, Start: start)))
-                .FirstOrDefault(pair => TimeOnly.TryParseExact(pair.Start, "HH:mm", System.Globalization.CultureInfo.InvariantCulture, System.Globalization.DateTimeStyles.None, out var time)
-                    && (zone.IsInvalidTime(day.ToDateTime(time)) || zone.IsAmbiguousTime(day.ToDateTime(time))));
-            faults.Add(new LookAheadFault(
-                LookAheadFaultKind.ClockChange,
-                at,
-                1,
-                hit.Feed?.Output,
-                hit.Feed is null ? new Said(ClockSays, day) : new Said(ClockHits, day, hit.Feed.Output ?? hit.Feed.Drum, hit.Start)));
+                .Where(pair => TimeOnly.TryParseExact(pair.Start, "HH:mm", System.Globalization.CultureInfo.InvariantCulture, System.Globalization.DateTimeStyles.None, out var time)
+                    && (zone.IsInvalidTime(day.ToDateTime(time)) || zone.IsAmbiguousTime(day.ToDateTime(time))))
+                .ToList();
+            if (hits.Count == 0)
+            {
+                faults.Add(new LookAheadFault(LookAheadFaultKind.ClockChange, at, 1, null, new Said(ClockSays, day)));
+            }
+
+            faults.AddRange(hits.Select(hit => new LookAheadFault(
+                LookAheadFaultKind.ClockChange, at, 1, hit.Feed.Output, new Said(isForward ? ClockSkips : ClockRepeats, day, hit.Feed.Output ?? hit.Feed.Drum, hit.Start))));
         }
     }
 
