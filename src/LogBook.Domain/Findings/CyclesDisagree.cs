@@ -100,9 +100,19 @@ public sealed class CyclesDisagree : IFindingRule
         return beyondUncertainty && (ratio.Value < limits.Low || ratio.Value > limits.High);
     }
 
-    internal static bool FeedsOxidant(VisitFacts visit) => visit.Programme?.Feeds.Any(feed =>
-        visit.History.System.Drums.FirstOrDefault(d => d.Code.Equals(feed.Drum, StringComparison.OrdinalIgnoreCase)) is { } drum
-        && visit.History.Firm.Products.GetValueOrDefault(drum.Product) is { Kind: ProductKind.Biocide, Oxidising: true }) == true;
+    // By the drums of the day: a feed that took an oxidiser once, or will one day, adds no chloride now.
+    internal static bool FeedsOxidant(VisitFacts visit)
+    {
+        foreach (var feed in visit.FeedsInForce)
+        {
+            if (FeedParts.ProductInDrum(visit, feed.Drum) is { Kind: ProductKind.Biocide, Oxidising: true })
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     private static Indication Shown(VisitFacts visit, FindingThresholds thresholds)
     {

@@ -77,8 +77,7 @@ public abstract class ResidualOff : IFindingRule
         foreach (var feed in visit.FeedsInForce)
         {
             if (feed.Mode == FeedMode.DosePlan
-                && Array.Find(visit.History.Drums, drum => FeedParts.Same(drum.Code, feed.Drum)) is { } drum
-                && visit.History.Firm.Products.GetValueOrDefault(drum.Product) is { } product
+                && FeedParts.ProductInDrum(visit, feed.Drum) is { } product
                 && test.Equals(product.Residual?.Test, StringComparison.OrdinalIgnoreCase)
                 && visit.History.Doses.Starts(visit.Programme!, feed, visit.Visit.At.AddHours(-thresholds.SlugHours.Value), visit.Visit.At).Length > 0)
             {

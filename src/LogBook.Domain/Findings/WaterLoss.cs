@@ -108,8 +108,8 @@ public sealed class WaterLoss : IFindingRule
 
     private static bool FeedsWithTheBleed(VisitFacts visit) => visit.Programme?.Feeds.Any(feed =>
         feed.Mode is FeedMode.AlongsideBleed or FeedMode.ShareOfLastBleed
-        && visit.History.System.Drums.FirstOrDefault(drum => drum.Code.Equals(feed.Drum, StringComparison.OrdinalIgnoreCase)) is { } fed
-        && visit.History.Firm.Products.GetValueOrDefault(fed.Product)?.Kind is ProductKind.Inhibitor or null) == true;
+        && FeedParts.DrumOn(visit, feed.Drum) is { } fed
+        && FeedParts.ProductOf(visit, fed.Product)?.Kind is ProductKind.Inhibitor or null) == true;
 
     private static Indication Shown(VisitFacts visit, (Estimate Excess, double Normal) found, FindingThresholds thresholds)
     {

@@ -164,12 +164,29 @@ public class CyclesRulesTests
     {
         var builder = new HistoryBuilder
         {
-            Chloride = 150,
+            Chloride = 250,
             Programme = programme => programme with { Feeds = [.. programme.Feeds, new Feed { Drum = "D-OX", Mode = FeedMode.ByOrp, SetPoint = 650, Unit = "mV" }] },
             System = system => system with { Drums = [.. system.Drums, new Domain.Sites.Drum { Code = "D-OX", Product = "H-12", Shape = Domain.Sites.DrumShape.VerticalCylinder, CapacityL = 60, HeightCm = 62 }] },
         };
 
         Assert.Empty(builder.Every(28, 2).Assess().All(FindingKinds.CyclesDisagree));
+    }
+
+    [Theory]
+    [InlineData("H-12", "N-15", true)]
+    [InlineData("N-15", "H-12", false)]
+    public void CyclesDisagree_DrumThatTookAnotherProduct_CountsByTheOneOfTheDay(string before, string now, bool found)
+    {
+        // From the day before the first visit on; what the drum held until then adds no chloride any more, or did not yet.
+        var drum = new Domain.Sites.Drum { Code = "D-OX", Product = before, Shape = Domain.Sites.DrumShape.VerticalCylinder, CapacityL = 60, HeightCm = 62 };
+        var builder = new HistoryBuilder
+        {
+            Chloride = 250,
+            Programme = programme => programme with { Feeds = [.. programme.Feeds, new Feed { Drum = "D-OX", Mode = FeedMode.ByOrp, SetPoint = 650, Unit = "mV" }] },
+            System = system => system with { Drums = [.. system.Drums, drum, drum with { Product = now, From = new DateOnly(2025, 1, 5) }] },
+        };
+
+        Assert.Equal(found, builder.Every(28, 2).Assess().All(FindingKinds.CyclesDisagree).Any());
     }
 
     private static Func<VisitedSystem, VisitedSystem> Tower(double conductivity) => record => record with

@@ -1,6 +1,7 @@
 using LogBook.Domain.Assessments;
 using LogBook.Domain.Findings;
 using LogBook.Domain.Programmes;
+using LogBook.Domain.Sites;
 using LogBook.Domain.Tests.Assessments;
 using LogBook.Domain.Visits;
 
@@ -102,6 +103,28 @@ public class ProductRulesTests
     {
         Assert.Equal(Severity.Watch, new HistoryBuilder().Every(28, 2).Visit(56, Residual(75)).Assess().Open(FindingKinds.ResidualLow)!.Severity);
         Assert.Equal(Severity.Plan, new HistoryBuilder().Every(28, 2).Visit(56, Residual(75)).Visit(84, Residual(75)).Assess().Open(FindingKinds.ResidualLow)!.Severity);
+    }
+
+    [Theory]
+    [InlineData("P-40", "N-15", true)]
+    [InlineData("N-15", "P-40", false)]
+    public void ResidualLow_JustDosed_CountsByTheDrumOfTheDay(string before, string now, bool judged)
+    {
+        // A slug of the product that the test shows ran an hour before the visit; what the drum held in other days ran none.
+        var drum = new Drum { Code = "D-2", Product = before, Shape = DrumShape.VerticalCylinder, CapacityL = 60, HeightCm = 62 };
+        var builder = new HistoryBuilder
+        {
+            Programme = programme => programme with
+            {
+                Feeds = [.. programme.Feeds, new Feed { Drum = "D-2", Output = "second", Mode = FeedMode.DosePlan, Weeks = [1, 2, 3, 4], Days = [Weekday.Monday], Starts = ["08:00"], RunMinutes = 10 }],
+            },
+            System = system => system with { Drums = [.. system.Drums, drum, drum with { Product = now, From = new DateOnly(2025, 1, 5) }] },
+        };
+
+        var assessment = builder.Every(28, 2).Visit(56, Residual(15)).Assess();
+
+        Assert.Equal(judged, assessment.All(FindingKinds.ResidualLow).Any());
+        Assert.Equal(!judged, assessment.NotJudged.Any(one => one.Kind == FindingKinds.ResidualLow));
     }
 
     [Fact]

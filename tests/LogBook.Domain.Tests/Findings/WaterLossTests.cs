@@ -71,6 +71,25 @@ public class WaterLossTests
         Assert.Equal(Severity.Act, plant.Assess().Open(FindingKinds.WaterLoss)?.Severity);
     }
 
+    [Theory]
+    [InlineData("N-15", "P-40", Severity.Act)]
+    [InlineData("P-40", "N-15", Severity.Plan)]
+    public void Judge_DrumThatTookAnotherProduct_CountsByTheOneOfTheDay(string before, string now, Severity expected)
+    {
+        // A leak takes the inhibitor's feed with it, where the drum alongside the bleed holds inhibitor today.
+        var drum = new Drum { Code = "D-2", Product = before, Shape = DrumShape.VerticalCylinder, CapacityL = 60, HeightCm = 62 };
+        var plant = Healthy(new HistoryBuilder
+        {
+            Programme = programme => programme with { Feeds = [.. programme.Feeds, new Feed { Drum = "D-2", Output = "second", Mode = FeedMode.AlongsideBleed }] },
+            System = system => system with { Drums = [.. system.Drums, drum, drum with { Product = now, From = new DateOnly(2025, 1, 5) }] },
+        });
+
+        plant.BleedHoursPerDay = 0.65 * NormalHours;
+        plant.Every(28, 2);
+
+        Assert.Equal(expected, plant.Assess().Open(FindingKinds.WaterLoss)?.Severity);
+    }
+
     [Fact]
     public void Judge_LowLoadWithFixedDrift_StaysQuiet()
     {
