@@ -12,7 +12,7 @@ namespace LogBook.Application.Visits;
 /// <summary>Values of a visit's document as people read them: numbers with their unit, moments in the time of the site, listed values in words.</summary>
 internal static class VisitDifferenceValues
 {
-    private static readonly string[] InUnit = ["value", "perDrop", "firstValue", "asFound", "reference", "afterCleaning", "asLeft", "level", "amount", "found", "left"];
+    private static readonly string[] InUnit = ["value", "perDrop", "firstValue", "asFound", "reference", "afterCleaning", "asLeft", "level", "firstLevel", "amount", "found", "left"];
 
     private static readonly Text Yes = new("yes", "sí", "sim");
     private static readonly Text No = new("no", "no", "não");

@@ -2,6 +2,7 @@ using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using LogBook.Domain.Exchange.Shapes;
 using LogBook.Domain.Sites;
+using LogBook.Domain.Visits;
 
 namespace LogBook.Domain.Exchange;
 
@@ -57,7 +58,14 @@ public static class ExchangeWriter
     };
 
     // An older program refuses such a document as newer than itself, and not as one with misspelt fields.
-    private static bool UsesAdditions(ExchangeDocument document) => document.Rules.Any(rule => rule.Bands.Any(band => band.NotifyWithinHours is not null || band.EveryDays is not null));
+    private static bool UsesAdditions(ExchangeDocument document) =>
+        document.Rules.Any(rule => rule.Bands.Any(band => band.NotifyWithinHours is not null || band.EveryDays is not null))
+        || document.Visits.Any(visit => visit.Systems.Any(UsesAdditions));
+
+    private static bool UsesAdditions(VisitedSystem system) =>
+        system.Meters.Any(meter => (meter.FirstDial ?? meter.FirstTotal) is not null)
+        || system.Drums.Any(drum => drum.FirstLevel is not null)
+        || system.HoursRun.Any(hours => hours.FirstHours is not null);
 
     /// <summary>Canonical text of one piece of a document.</summary>
     /// <typeparam name="T">A type of the document: customer, person, site, system, product, instrument, lot, rule, test, visit or finding.</typeparam>

@@ -32,4 +32,7 @@ public sealed record DrumReading
 
     /// <summary>Code of the product found on it.</summary>
     public string? ProductFound { get; init; }
+
+    /// <summary>Level as first typed, in "unit", where it was asked for again; the same as the level where reading again confirmed it.</summary>
+    public double? FirstLevel { get; init; }
 }

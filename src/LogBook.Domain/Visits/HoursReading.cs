@@ -17,4 +17,7 @@ public sealed record HoursReading
 
     /// <summary>Hours just after a reset at this visit.</summary>
     public double? After { get; init; }
+
+    /// <summary>Hours as first typed, h, where they were asked for again; the same as the hours where reading again confirmed them.</summary>
+    public double? FirstHours { get; init; }
 }

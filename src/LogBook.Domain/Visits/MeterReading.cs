@@ -32,4 +32,10 @@ public sealed record MeterReading
 
     /// <summary>Total just after a reset at this visit.</summary>
     public double? After { get; init; }
+
+    /// <summary>Count on the dial as first typed, where it was asked for again; the same as the dial where reading again confirmed it.</summary>
+    public double? FirstDial { get; init; }
+
+    /// <summary>The controller's total as first typed, where it was asked for again; the same as the total where reading again confirmed it.</summary>
+    public double? FirstTotal { get; init; }
 }

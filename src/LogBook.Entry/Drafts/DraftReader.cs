@@ -362,6 +362,8 @@ internal sealed class DraftReader
             ReplacedOn = g.Day("replacedOn"),
             Before = g.Number("before"),
             After = g.Number("after"),
+            FirstDial = g.First("dial"),
+            FirstTotal = g.First("total"),
         };
         return was is null && read == new MeterReading { Meter = code } ? null : read;
     }
@@ -379,6 +381,7 @@ internal sealed class DraftReader
             Swapped = g.Yes("swapped"),
             Lot = g.Text("lot"),
             ProductFound = g.Text("productFound"),
+            FirstLevel = g.First("level"),
         };
         return was is null && read == new DrumReading { Drum = code } ? null : read with { Unit = g.Unit("level") ?? was?.Unit };
     }
@@ -392,6 +395,7 @@ internal sealed class DraftReader
         Reset = g.Yes("reset"),
         Before = g.Number("before"),
         After = g.Number("after"),
+        FirstHours = g.First("hours"),
     };
 
     private static PumpReading? Pump(DraftGroup g, string code, PumpReading? was)

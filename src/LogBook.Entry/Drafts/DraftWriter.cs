@@ -186,7 +186,9 @@ internal sealed class DraftWriter(VisitDraft draft)
         {
             var key = DraftKey.Under(top, "meters", meter.Meter);
             Number(key, "dial", meter.Dial);
+            Keep(key, "dial", meter.FirstDial, meter.FirstDial == meter.Dial);
             Number(key, "total", meter.Total);
+            Keep(key, "total", meter.FirstTotal, meter.FirstTotal == meter.Total);
             Yes(key, "replaced", meter.Replaced);
             Yes(key, "reset", meter.Reset);
             Number(key, "oldFinal", meter.OldFinal);
@@ -200,6 +202,7 @@ internal sealed class DraftWriter(VisitDraft draft)
         {
             var key = DraftKey.Under(top, "drums", drum.Drum);
             Number(key, "level", drum.Level, drum.Unit);
+            Keep(key, "level", drum.FirstLevel, drum.FirstLevel == drum.Level);
             Number(key, "left", drum.Left, drum.Unit);
             Number(key, "addedL", drum.AddedL, UnitCodes.Litre);
             Number(key, "removedL", drum.RemovedL, UnitCodes.Litre);
@@ -213,6 +216,7 @@ internal sealed class DraftWriter(VisitDraft draft)
         {
             var key = DraftKey.Under(top, "hoursRun", hours.Output);
             Number(key, "hours", hours.Hours, UnitCodes.Hour);
+            Keep(key, "hours", hours.FirstHours, hours.FirstHours == hours.Hours);
             Yes(key, "reset", hours.Reset);
             Number(key, "before", hours.Before, UnitCodes.Hour);
             Number(key, "after", hours.After, UnitCodes.Hour);

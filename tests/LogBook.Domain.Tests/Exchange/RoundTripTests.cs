@@ -69,6 +69,25 @@ public sealed class RoundTripTests
         Assert.Equal(written, ExchangeWriter.Write(ExchangeReader.Read(written).Document!));
     }
 
+    [Theory]
+    [InlineData("", null)]
+    [InlineData(", \"meters\": [{ \"meter\": \"MU\", \"dial\": 48211, \"firstDial\": 84211 }]", 1)]
+    [InlineData(", \"meters\": [{ \"meter\": \"MU\", \"total\": 48211, \"firstTotal\": 48211 }]", 1)]
+    [InlineData(", \"drums\": [{ \"drum\": \"D-INH\", \"level\": 41.5, \"unit\": \"cm\", \"firstLevel\": 14.5 }]", 1)]
+    [InlineData(", \"hoursRun\": [{ \"output\": \"bleed\", \"hours\": 118.4, \"firstHours\": 1184 }]", 1)]
+    public void Write_CountersAsFirstTyped_SayTheMinor(string more, int? minor)
+    {
+        var json = $$"""
+            { "format": "logbook-exchange", "version": 1, "visits": [{ "id": "01955b40-5e60-7c77-9a57-0a6f8a0d2a10", "site": "PLU-1", "technician": "RYA", "kind": "routine",
+              "arrived": "2025-03-03T09:05:00+00:00", "systems": [{ "system": "CT-1"{{more}} }] }] }
+            """;
+
+        var written = ExchangeWriter.Write(ExchangeReader.Read(json).Document!);
+
+        Assert.Equal(minor, ExchangeReader.Read(written).Document!.Minor);
+        Assert.Equal(written, ExchangeWriter.Write(ExchangeReader.Read(written).Document!));
+    }
+
     [Fact]
     public void Write_AfterRead_IsTheCanonicalDocument() => Documents.Any.Sample(
         document =>

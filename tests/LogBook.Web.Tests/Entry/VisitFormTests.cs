@@ -209,6 +209,23 @@ public sealed class VisitFormTests
     }
 
     [Fact]
+    [Trait("goal", "U2")]
+    public async Task DoubtedCounter_CorrectedOrConfirmed_KeepsWhatWasTypedFirst()
+    {
+        await using var page = new EntryPage(previous: EntryFirm.ThreeVisits);
+        page.Go("Stock");
+
+        page.Type("MU, dial", "5021");
+        Assert.Contains("Please read again", page.Group("MU, dial").TextContent, StringComparison.Ordinal);
+        page.Type("MU, dial", "50211");
+        page.Type("MU, controller's total", "50211");
+
+        var meter = Assert.Single(page.Tower.Meters);
+        Assert.Equal((50211, 5021), (meter.Dial, meter.FirstDial));
+        Assert.Equal((50211, null), (meter.Total, meter.FirstTotal));
+    }
+
+    [Fact]
     public async Task RangeMark_SaysItInWordAndShape()
     {
         await using var page = new EntryPage();

@@ -1,5 +1,6 @@
 using Bunit;
 using LogBook.Domain.Sites;
+using LogBook.Domain.Visits;
 using LogBook.Testing.Readers;
 using LogBook.Web.Features.Help;
 using LogBook.Web.Features.Visits;
@@ -21,6 +22,42 @@ public sealed class VisitPagesTests
         Assert.Empty(page.FindAll(".visit-acts"));
         Assert.Empty(page.FindAll("#versions"));
         Assert.DoesNotContain("/amend", page.Markup, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(PersonRole.Supervisor, true)]
+    [InlineData(PersonRole.Customer, false)]
+    public async Task Visit_CountersReadAgain_ShowTheFirmWhatWasTypedFirst(PersonRole role, bool shown)
+    {
+        await using var pages = await ReadPages.ForAsync(role, fill: async firm =>
+        {
+            var site = await firm.AddSiteAsync("YAF-1");
+            var visit = ReadingFirm.VisitOf("YAF-1", ReadingFirm.Start, 1350, id: Id);
+            await firm.AddVisitAsync(site, visit with
+            {
+                Systems =
+                [
+                    visit.Systems[0] with
+                    {
+                        Meters = [new MeterReading { Meter = "MU", Dial = 502, FirstDial = 52, Total = 501, FirstTotal = 501 }],
+                        Drums = [new DrumReading { Drum = "D-INH", Level = 41.5, Unit = "cm", FirstLevel = 14.5 }],
+                        HoursRun = [new HoursReading { Output = "bleed", Hours = 118, FirstHours = 811 }],
+                        Drawdowns = [new Drawdown { Pump = "P-INH", Millilitres = 25, Seconds = 60 }],
+                        ClockOffByMin = -7,
+                    },
+                ],
+            });
+            return site.Customer;
+        });
+
+        var said = pages.Render<VisitPage>($"/visits/{Id}", ("Id", Id)).Nodes.OfType<AngleSharp.Dom.INode>().Aggregate(string.Empty, (all, node) => all + node.TextContent).Replace('\u00a0', ' ');
+
+        Assert.Equal(shown, said.Contains("dial 502 (first typed as 52)", StringComparison.Ordinal));
+        Assert.Equal(shown, said.Contains("total 501 (read again, the same)", StringComparison.Ordinal));
+        Assert.Equal(shown, said.Contains("41.5 cm (first typed as 14.5 cm)", StringComparison.Ordinal));
+        Assert.Equal(shown, said.Contains("118 h run (first typed as 811 h)", StringComparison.Ordinal));
+        Assert.Contains("drawdown: 25 mL in 60 s", said, StringComparison.Ordinal);
+        Assert.Contains("Controller clock -7 min fast", said, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -11,7 +11,7 @@ using static LogBook.Domain.Exchange.Shapes.FieldKind;
 /// </summary>
 internal static class ExchangeShapes
 {
-    /// <summary>Newest minor number that this program reads. 1: hours to notify and a shorter interval in the bands of a rule.</summary>
+    /// <summary>Newest minor number that this program reads. 1: hours to notify and a shorter interval in the bands of a rule; counters and levels as first typed.</summary>
     public const int Minor = 1;
 
     private static readonly string[] Languages = ["en", "es", "pt"];
@@ -224,7 +224,9 @@ internal static class ExchangeShapes
         Amount("newStart"),
         Field("replacedOn", Date),
         Amount("before"),
-        Amount("after"));
+        Amount("after"),
+        Amount("firstDial"),
+        Amount("firstTotal"));
 
     private static readonly Shape DrumReading = new(
         "drumReading",
@@ -237,9 +239,10 @@ internal static class ExchangeShapes
         Amount("left"),
         Amount("spareL"),
         Field("lot"),
-        Field("productFound"))
+        Field("productFound"),
+        Amount("firstLevel"))
     {
-        Needs = [("level", "unit"), ("left", "unit")],
+        Needs = [("level", "unit"), ("left", "unit"), ("firstLevel", "unit")],
     };
 
     /// <summary>An event of a visit.</summary>
@@ -279,7 +282,7 @@ internal static class ExchangeShapes
         List("probes", ProbeReading),
         List("meters", MeterReading),
         List("drums", DrumReading),
-        List("hoursRun", new Shape("hoursReading", Required("output"), Must(Amount("hours")), Field("reset", Flag), Amount("before"), Amount("after"))),
+        List("hoursRun", new Shape("hoursReading", Required("output"), Must(Amount("hours")), Field("reset", Flag), Amount("before"), Amount("after"), Amount("firstHours"))),
         List("pumps", new Shape(
             "pumpReading",
             Required("pump"),

@@ -104,6 +104,16 @@ public static class VisitsTexts
     public static readonly Text Added = new("{0}\u00a0L added", "{0}\u00a0L añadidos", "{0}\u00a0L adicionados");
     public static readonly Text Swapped = new("container exchanged", "envase cambiado", "recipiente trocado");
     public static readonly Text HoursRun = new("{0}\u00a0h run", "{0}\u00a0h de marcha", "{0}\u00a0h de funcionamento");
+    public static readonly Text FirstTyped = new("first typed as {0}", "escrito primero como {0}", "digitado primeiro como {0}");
+    public static readonly Text ReadAgain = new("read again, the same", "leído otra vez, igual", "lido de novo, igual");
+    public static readonly Text PumpsAndOutputs = new("Pumps, outputs and clock", "Bombas, salidas y reloj", "Bombas, saídas e relógio");
+    public static readonly Text Stroke = new("stroke {0} found, {1} left", "carrera {0} encontrada, {1} dejada", "curso {0} encontrado, {1} deixado");
+    public static readonly Text Speed = new("speed {0} found, {1} left", "velocidad {0} encontrada, {1} dejada", "velocidade {0} encontrada, {1} deixada");
+    public static readonly Text Drawdown = new("drawdown: {0} in {1}\u00a0s", "prueba de columna: {0} en {1}\u00a0s", "teste de coluna: {0} em {1}\u00a0s");
+    public static readonly Text TimedBleed = new("Bleed timed: {0} in {1}\u00a0s", "Purga cronometrada: {0} en {1}\u00a0s", "Purga cronometrada: {0} em {1}\u00a0s");
+    public static readonly Text CurrentOutput = new("Current output: {0}", "Salida de corriente: {0}", "Saída de corrente: {0}");
+    public static readonly Text ClockOff = new("Controller clock {0}\u00a0min fast (slow: minus)", "Reloj del controlador adelantado {0}\u00a0min (atraso: menos)", "Relógio do controlador adiantado {0}\u00a0min (atraso: menos)");
+    public static readonly Text PlanWeek = new("Week {0} of the dose plan shown", "Semana {0} del plan de dosis mostrada", "Semana {0} do plano de doses mostrada");
     public static readonly Text Reset = new("reset", "reiniciado", "zerado");
     public static readonly Text Found = new("Found", "Encontrado", "Encontrado");
     public static readonly Text Left = new("Left", "Dejado", "Deixado");
