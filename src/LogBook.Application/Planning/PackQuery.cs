@@ -1,16 +1,24 @@
 using LogBook.Application.Data;
+using LogBook.Application.DueLists;
 using LogBook.Application.Reviews;
 using LogBook.Application.Sites;
+using LogBook.Domain.Findings;
 using LogBook.Domain.Rounds.Planning;
 using Microsoft.EntityFrameworkCore;
 
 namespace LogBook.Application.Planning;
 
-/// <summary>The pack list of a person's day, from the plan. Four statements.</summary>
-public sealed class PackQuery(LogBookStore store, SetUpStore setUp)
+/// <summary>The pack list of a person's day, from the plan. Six statements at most.</summary>
+public sealed class PackQuery(LogBookStore store, SetUpStore setUp, TimeProvider clock)
 {
+    private const string InstrumentPart = "instrument:";
+
     /// <summary>The list; null for a viewer who is not of the firm, and for a technician who asks for somebody else's day.</summary>
-    public async Task<PackView?> OfAsync(Viewer viewer, DateOnly day, string person, CancellationToken cancellationToken = default)
+    /// <param name="viewer">Who asks.</param>
+    /// <param name="asked">The day; today at the person's sites when null.</param>
+    /// <param name="person">Code of who packs.</param>
+    /// <param name="cancellationToken">Stops the reading.</param>
+    public async Task<PackView?> OfAsync(Viewer viewer, DateOnly? asked, string person, CancellationToken cancellationToken = default)
     {
         if (!viewer.IsOfFirm || (!viewer.MayReview && CodeKeys.Of(viewer.PersonCode ?? "") != CodeKeys.Of(person)))
         {
@@ -22,6 +30,7 @@ public sealed class PackQuery(LogBookStore store, SetUpStore setUp)
             viewer,
             async db =>
             {
+                var day = asked ?? await TodayAsync(db, person, cancellationToken);
                 var plan = (await PlanStore.DaysAsync(db, day, day, cancellationToken)).GetValueOrDefault(day)?.Plan ?? new DayPlan(day);
                 var codes = plan.Of(person).Select(stop => CodeKeys.Of(stop.Site)).ToList();
                 var rows = await db.Sites.Where(site => site.RetiredAt == null && codes.Contains(site.CodeKey))
@@ -31,11 +40,16 @@ public sealed class PackQuery(LogBookStore store, SetUpStore setUp)
                     })
                     .ToListAsync(cancellationToken);
                 var sites = rows.GroupBy(row => row.CodeKey).OrderBy(group => codes.IndexOf(group.Key)).Select(group => group.OrderBy(row => row.Order, StringComparer.Ordinal).ToList()).ToList();
+
+                // Who goes out with a hand meter is told to prove it, and not what is suspected of it.
+                var toProve = await db.Findings.Where(finding => finding.Kind == FindingKinds.InstrumentShift && (finding.State == FindingState.Open || finding.State == FindingState.Acknowledged))
+                    .Select(finding => finding.AboutKey).ToListAsync(cancellationToken);
                 var list = PackList.Of(
                     firm,
                     person,
                     day,
-                    [.. sites.Select(site => new PackStop(site[0].Code, site[0].VisitEveryDays, [.. site.Select(row => (Documents.System(row.System), KeptAhead.Read(row.Ahead)))]))]);
+                    [.. sites.Select(site => new PackStop(site[0].Code, site[0].VisitEveryDays, [.. site.Select(row => (Documents.System(row.System), KeptAhead.Read(row.Ahead)))]))],
+                    [.. toProve.Where(about => about.StartsWith(InstrumentPart, StringComparison.Ordinal)).Select(about => about[InstrumentPart.Length..])]);
                 return new PackView(
                     day,
                     firm.People.GetValueOrDefault(person)?.Code ?? person,
@@ -46,5 +60,14 @@ public sealed class PackQuery(LogBookStore store, SetUpStore setUp)
                     firm);
             },
             cancellationToken);
+    }
+
+    // Of a person without sites, the firm's.
+    private async Task<DateOnly> TodayAsync(LogBookDb db, string person, CancellationToken cancellationToken)
+    {
+        var now = clock.GetUtcNow().UtcDateTime;
+        var sites = await db.Sites.Where(site => site.RetiredAt == null).Select(site => new { site.TimeZone, site.AssignedTo }).ToListAsync(cancellationToken);
+        var served = sites.Where(site => CodeKeys.Of(site.AssignedTo ?? "") == CodeKeys.Of(person)).ToList();
+        return WorkingDay.Of((served.Count > 0 ? served : sites).Select(site => SitesQuery.DayIn(TimeZoneInfo.FindSystemTimeZoneById(site.TimeZone), now))) ?? DateOnly.FromDateTime(now);
     }
 }

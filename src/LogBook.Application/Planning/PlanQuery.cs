@@ -2,6 +2,7 @@ using LogBook.Application.Data;
 using LogBook.Application.DueLists;
 using LogBook.Application.Sites;
 using LogBook.Domain.History;
+using LogBook.Domain.Rounds.Planning;
 using LogBook.Domain.Sites;
 using LogBook.Domain.Visits;
 using Microsoft.EntityFrameworkCore;
@@ -16,7 +17,7 @@ public sealed class PlanQuery(LogBookStore store, SitesQuery sites, SetUpStore s
 
     /// <summary>The plan; null for a viewer who is not of the firm.</summary>
     /// <param name="viewer">Who asks; a technician sees the own stops, who reviews sees all.</param>
-    /// <param name="from">First day; today when null.</param>
+    /// <param name="from">First day; today at the sites of who asks when null.</param>
     /// <param name="days">Number of days, 1 to <see cref="MostDays"/>.</param>
     /// <param name="cancellationToken">Stops the reading.</param>
     public async Task<PlanView?> OfAsync(Viewer viewer, DateOnly? from, int days, CancellationToken cancellationToken = default)
@@ -28,7 +29,8 @@ public sealed class PlanQuery(LogBookStore store, SitesQuery sites, SetUpStore s
 
         var all = await sites.ListAsync(viewer, null, cancellationToken);
         var firm = await setUp.FirmAsync(viewer, cancellationToken: cancellationToken);
-        var today = all.Count > 0 ? all.Max(site => site.Today) : DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime);
+        var served = viewer.MayReview ? all : [.. all.Where(site => CodeKeys.Of(site.AssignedTo ?? "") == CodeKeys.Of(viewer.PersonCode ?? ""))];
+        var today = WorkingDay.Of((served.Count > 0 ? served : all).Select(site => site.Today)) ?? DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime);
         var first = from ?? today;
         var last = first.AddDays(Math.Clamp(days, 1, MostDays) - 1);
         var ((plans, calendar), visits) = await store.ReadAsync(

@@ -9,8 +9,8 @@ namespace LogBook.Domain.Estimates;
 /// <param name="UsePerDay">Use a day, L/d; null where it is not known.</param>
 /// <param name="DaysToEmpty">Days from the reading until it is empty, d; null where the use is not known.</param>
 /// <remarks>
-/// Common practice: what is left lasts as long as the use of the last weeks goes on, on days on which the plant runs. The range is value ±
-/// expanded uncertainty (k = 2).
+/// Common practice: what is left lasts as long as the use of the last weeks goes on, on days on which the plant runs. The range is that of
+/// <see cref="RunOutDays"/> (k = 2), so that it begins where an order begins to be needed.
 /// </remarks>
 public sealed record StockOutlook(DateTime ReadAt, Estimate Usable, Estimate? UsePerDay, Estimate? DaysToEmpty)
 {
@@ -37,9 +37,9 @@ public sealed record StockOutlook(DateTime ReadAt, Estimate Usable, Estimate? Us
     }
 
     /// <summary>Days on which it runs out at the site: first and last of the range.</summary>
-    /// <returns>Null where the use is not known.</returns>
+    /// <returns>Null where the use is not known; a last day some years off where there is no late end.</returns>
     public (DateOnly First, DateOnly Last)? RunsOut() =>
-        DaysToEmpty is { } days ? (DayAfter(Math.Floor(Math.Max(0, days.Low))), DayAfter(Math.Ceiling(Math.Max(0, days.High)))) : null;
+        Range is var (low, high) ? (DayAfter(Math.Floor(low)), DayAfter(Math.Ceiling(high ?? MostDays))) : null;
 
     /// <summary>Litres to order so that it lasts until a moment, with the upper end of the range (k = 2).</summary>
     /// <param name="utc">Moment, UTC.</param>
@@ -60,17 +60,19 @@ public sealed record StockOutlook(DateTime ReadAt, Estimate Usable, Estimate? Us
             return StockStanding.Empty;
         }
 
-        if (DaysToEmpty is not { } days || next is not { } first)
+        if (DaysToEmpty is not { } days || Range is not var (low, _) || next is not { } first)
         {
             return StockStanding.Unknown;
         }
 
         var untilFirst = UseDays(first);
         return days.Value <= untilFirst ? StockStanding.BeforeNext
-            : days.Low <= untilFirst ? StockStanding.PerhapsBeforeNext
-            : second is { } later && days.Low <= UseDays(later) ? StockStanding.BeforeSecond
+            : low <= untilFirst ? StockStanding.PerhapsBeforeNext
+            : second is { } later && low <= UseDays(later) ? StockStanding.BeforeSecond
             : StockStanding.Lasts;
     }
+
+    private (double Low, double? High)? Range => UsePerDay is { } use ? RunOutDays.Of(Usable, use) : null;
 
     // Out of season and in a known stop a plant uses nothing, whatever its last weeks of running were like.
     private double UseDays(DateTime utc)

@@ -77,8 +77,8 @@ public sealed class PlanTests
         Assert.Empty(await Plans(firm).DaysAsync(customer, day, day));
         Assert.Empty(await Plans(firm).StepsAsync(customer, day));
         Assert.Null(await Query(firm).OfAsync(customer, null, 7));
-        Assert.Null(await new PackQuery(firm.Store, SetUp(firm)).OfAsync(customer, day, "RYA"));
-        Assert.Null(await new PackQuery(firm.Store, SetUp(firm)).OfAsync(OtherTechnician, day, "RYA"));
+        Assert.Null(await Packs(firm).OfAsync(customer, day, "RYA"));
+        Assert.Null(await Packs(firm).OfAsync(OtherTechnician, day, "RYA"));
     }
 
     [Fact]
@@ -141,10 +141,34 @@ public sealed class PlanTests
             await firm.SetAheadAsync((system.CustomerId, system.SiteId, system.Id), new SystemAhead { Drums = [new DrumAhead("D-INH", "P-40", day.AddDays(-1), 5, 0.5) { UsePerDayL = 1, UsePerDayUncertaintyL = 0.1 }] });
         }
 
-        var pack = (await new PackQuery(firm.Store, SetUp(firm)).OfAsync(ReadingFirm.Technician, day, "RYA"))!;
+        var pack = (await Packs(firm).OfAsync(ReadingFirm.Technician, day, "RYA"))!;
 
         Assert.Equal(["NUR-1"], pack.Stops.Select(stop => stop.Code));
         Assert.Equal(("NUR-1", day.AddDays(14)), (Assert.Single(pack.List.Products).Site, pack.List.Products[0].LastsUntil));
+    }
+
+    [Fact]
+    public async Task Today_SitesInSeveralZones_IsTheDayAtTheOwnSites()
+    {
+        // 13:00 UTC is 01:00 of the next day in Auckland. RYA has two sites there, PUM three where it is still the day before.
+        await using var firm = await FirmAsync();
+        foreach (var (site, person, zone) in new[] { ("AAA-1", "RYA", "Pacific/Auckland"), ("AAA-2", "RYA", "Pacific/Auckland"), ("BBB-1", "PUM", "Europe/London"), ("BBB-2", "PUM", "Europe/London"), ("BBB-3", "PUM", "Europe/London") })
+        {
+            await firm.AddSiteAsync(site, assignedTo: person, timeZone: zone);
+        }
+
+        firm.Clock.SetUtcNow(new DateTimeOffset(2026, 4, 20, 13, 0, 0, TimeSpan.Zero));
+        var (here, there) = (new DateOnly(2026, 4, 20), new DateOnly(2026, 4, 21));
+
+        Assert.Equal(there, (await Query(firm).OfAsync(ReadingFirm.Technician, null, 7))!.Today);
+        Assert.Equal(here, (await Query(firm).OfAsync(OtherTechnician, null, 7))!.Today);
+        Assert.Equal(there, (await Packs(firm).OfAsync(ReadingFirm.Technician, null, "RYA"))!.Day);
+        Assert.Equal(here, (await Packs(firm).OfAsync(OtherTechnician, null, "PUM"))!.Day);
+
+        // Who plans for all, and whoever has no site, sees the day at most of them.
+        Assert.Equal(here, (await Query(firm).OfAsync(ReadingFirm.Supervisor, null, 7))!.Days[0].Day);
+        Assert.Equal(here, (await Packs(firm).OfAsync(ReadingFirm.Supervisor, null, "IWE"))!.Day);
+        Assert.Equal(new DateOnly(2026, 5, 1), (await Packs(firm).OfAsync(ReadingFirm.Technician, new DateOnly(2026, 5, 1), "RYA"))!.Day);
     }
 
     [Fact]
@@ -153,7 +177,7 @@ public sealed class PlanTests
     {
         await using var firm = await FirmAsync("AAA-0");
         await Plans(firm).AssignAsync(ReadingFirm.Supervisor, Today(firm), "AAA-0", "RYA", 0);
-        var (query, packs) = (Query(firm), new PackQuery(firm.Store, SetUp(firm)));
+        var (query, packs) = (Query(firm), Packs(firm));
         Task<int> PageAsync() => firm.CountAsync(() => query.OfAsync(ReadingFirm.Supervisor, null, 7));
         Task<int> PackAsync() => firm.CountAsync(() => packs.OfAsync(ReadingFirm.Supervisor, Today(firm), "RYA"));
         await PageAsync();

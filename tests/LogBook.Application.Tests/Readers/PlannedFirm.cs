@@ -33,5 +33,7 @@ internal static class PlannedFirm
 
     public static PlanStore Plans(ReadingFirm firm) => new(firm.Store, SetUp(firm), firm.Clock);
 
+    public static PackQuery Packs(ReadingFirm firm) => new(firm.Store, SetUp(firm), firm.Clock);
+
     public static PlanQuery Query(ReadingFirm firm) => new(firm.Store, SitesOf(firm), SetUp(firm), firm.Clock);
 }

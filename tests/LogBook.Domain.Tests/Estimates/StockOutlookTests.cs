@@ -35,6 +35,40 @@ public sealed class StockOutlookTests
     }
 
     [Fact]
+    public void RunsOut_UncertainUse_EndsLateFurtherOffThanEarly()
+    {
+        // (2 t − 40)² = 4 ((0.5 t)² + 6²): 3 t² − 160 t + 1456 = 0, so t = (80 ± √2032) / 3 = 11.64 and 41.69; an even range would be 8.3 to 31.7.
+        var range = RunOutDays.Of(new Estimate(40, "L", 6), new Estimate(2, "L/d", 0.5))!.Value;
+
+        Assert.Equal((80 - Math.Sqrt(2032)) / 3, range.Low, 9);
+        Assert.Equal((80 + Math.Sqrt(2032)) / 3, range.High!.Value, 9);
+    }
+
+    [Theory]
+    [InlineData(40, 6, 2, 0.5)]
+    [InlineData(40, 1, 2, 0.1)]
+    [InlineData(12, 0.5, 0.4, 0.06)]
+    [InlineData(300, 20, 9, 4)]
+    [InlineData(300, 20, 9, 5)]
+    public void RunsOut_EarlyEnd_IsWhereAnOrderBeginsToBeNeeded(double stock, double stockUncertainty, double use, double useUncertainty)
+    {
+        var outlook = new StockOutlook(Read, new Estimate(stock, "L", stockUncertainty), new Estimate(use, "L/d", useUncertainty), new Estimate(stock / use, "d", 1));
+        var low = RunOutDays.Of(outlook.Usable, outlook.UsePerDay!)!.Value.Low;
+
+        Assert.Equal(0, outlook.NeededUntil(Read.AddDays(low - 0.01)));
+        Assert.True(outlook.NeededUntil(Read.AddDays(low + 0.01)) >= 1);
+        Assert.Equal(DateOnly.FromDateTime(Read).AddDays((int)low), outlook.RunsOut()!.Value.First);
+    }
+
+    [Fact]
+    public void RunsOut_NothingSurelyLeftOrUsed_BeginsNowOrHasNoLateEnd()
+    {
+        Assert.Equal(0, RunOutDays.Of(new Estimate(2, "L", 1.5), new Estimate(2, "L/d", 0.1))!.Value.Low);
+        Assert.Null(RunOutDays.Of(new Estimate(40, "L", 1), new Estimate(2, "L/d", 1))!.Value.High);
+        Assert.Null(RunOutDays.Of(new Estimate(40, "L", 1), new Estimate(0, "L/d", 0.1)));
+    }
+
+    [Fact]
     public void OutOfSeason_NothingIsUsed()
     {
         // In operation up to 10 March and again from 1 May: seven days are used by then, the other ten of the low end end on 10 May.

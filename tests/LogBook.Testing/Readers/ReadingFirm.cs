@@ -56,11 +56,11 @@ public sealed class ReadingFirm : IAsyncDisposable
     /// <summary>A customer of that number.</summary>
     public static Viewer CustomerOf(int customerId) => new(9, "Estates office", null, PersonRole.Customer, [customerId], Language.English);
 
-    public async Task<(int Customer, int Site, int System)> AddSiteAsync(string code, string name = "Yaffleford College", double? everyDays = 7, string? assignedTo = "RYA")
+    public async Task<(int Customer, int Site, int System)> AddSiteAsync(string code, string name = "Yaffleford College", double? everyDays = 7, string? assignedTo = "RYA", string timeZone = "Europe/London")
     {
         var customer = new CustomerRow { Code = code[..3], CodeKey = code[..3] + code, Name = name + " Ltd", Document = JsonSerializer.Serialize(new Customer { Code = code[..3], Name = name }, ExchangeJson.Default.Customer) };
         await AddAsync(customer);
-        var site = new Site { Code = code, Customer = code[..3], Name = name, TimeZone = "Europe/London", VisitEveryDays = everyDays, AssignedTo = assignedTo };
+        var site = new Site { Code = code, Customer = code[..3], Name = name, TimeZone = timeZone, VisitEveryDays = everyDays, AssignedTo = assignedTo };
         var siteRow = new SiteRow
         {
             CustomerId = customer.Id, Code = code, CodeKey = CodeKeys.Of(code), Name = name, TimeZone = site.TimeZone, VisitEveryDays = everyDays, AssignedTo = assignedTo,
@@ -123,11 +123,11 @@ public sealed class ReadingFirm : IAsyncDisposable
         return row.Id;
     }
 
-    public Task AddFindingAsync((int Customer, int Site, int System) at, string kind, Severity severity, DateOnly firstSeen, Guid? firstVisit = null, FindingState state = FindingState.Open, string? because = null, About? about = null)
+    public Task AddFindingAsync((int Customer, int Site, int System) at, string kind, Severity severity, DateOnly firstSeen, Guid? firstVisit = null, FindingState state = FindingState.Open, string? because = null, About? about = null, string text = "said in English")
     {
         var finding = new Finding
         {
-            Kind = kind, About = about, Severity = severity, FirstSeen = firstSeen, LastSeen = firstSeen, State = state, Because = because, Text = "said in English", FirstVisit = firstVisit,
+            Kind = kind, System = "CT-1", About = about, Severity = severity, FirstSeen = firstSeen, LastSeen = firstSeen, State = state, Because = because, Text = text, FirstVisit = firstVisit,
             Evidence = [new Evidence { What = "as found against reference", Value = -7.4, Low = -11.5, High = -3.3, LimitLow = -5, LimitHigh = 5, Unit = "%" }],
         };
         return AddAsync(new FindingRow

@@ -64,13 +64,13 @@ internal static class AheadReader
         }
 
         var use = run.UsePerDay.HasValue ? run.UsePerDay.Value : null;
-        var days = run.DaysToEmpty.HasValue ? run.DaysToEmpty.Value : null;
+        var days = use is null ? null : RunOutDays.Of(run.Stock, use);
         return new DrumAhead(drum.Code, drum.Product, read.Day, run.Stock.Value, run.Stock.StandardUncertainty)
         {
             UsePerDayL = use?.Value,
             UsePerDayUncertaintyL = use?.StandardUncertainty,
-            From = days is { } known && known.Low < FarthestDays ? OperatingDays.After(latest.History.System.Operation, read.Day, (int)Math.Max(0, known.Low)) : null,
-            To = days is { High: < FarthestDays } near ? OperatingDays.After(latest.History.System.Operation, read.Day, (int)Math.Ceiling(Math.Max(0, near.High))) : null,
+            From = days is { } known && known.Low < FarthestDays ? OperatingDays.After(latest.History.System.Operation, read.Day, (int)known.Low) : null,
+            To = days is { High: { } high } && high < FarthestDays ? OperatingDays.After(latest.History.System.Operation, read.Day, (int)Math.Ceiling(high)) : null,
             CapacityL = drum.CapacityL,
         };
     }

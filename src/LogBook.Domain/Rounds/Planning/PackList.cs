@@ -43,13 +43,14 @@ public sealed record PackList(IReadOnlyList<PackTest> Tests, IReadOnlyList<PackB
     /// <param name="person">Code of who packs.</param>
     /// <param name="day">Day of the stops.</param>
     /// <param name="stops">The stops, in order.</param>
+    /// <param name="toProve">Codes of instruments to be proved in a standard whenever that was done last; case does not count.</param>
     /// <returns>The list.</returns>
     /// <remarks>
     /// Product: use a day × days from the reading to the visit after the next one, less the stock, plus the expanded uncertainty
     /// of the difference, so that it lasts with a chance of about 98 %. Use and stock are those of the run-out. A plant that stands on the
     /// day uses nothing and is left out.
     /// </remarks>
-    public static PackList Of(FirmSetUp firm, string person, DateOnly day, IReadOnlyList<PackStop> stops)
+    public static PackList Of(FirmSetUp firm, string person, DateOnly day, IReadOnlyList<PackStop> stops, IReadOnlyList<string>? toProve = null)
     {
         var systems = stops.SelectMany(stop => stop.Systems.Select(pair => (stop, pair.System, pair.Ahead))).ToList();
         var tests = systems.SelectMany(at => VisitNeed.TestsOf(at.System, at.Ahead, day).Select(test => test.Test)).Where(test => !WithoutReagent.Contains(test) && !TestCodes.IsCount(test));
@@ -63,7 +64,7 @@ public sealed record PackList(IReadOnlyList<PackTest> Tests, IReadOnlyList<PackB
             [.. systems.Where(at => OperatingDays.Runs(at.System.Operation, day)).SelectMany(at => at.Ahead.Drums.Where(drum => drum.UsePerDayL is not null).Select(drum => ProductOf(at.stop, at.System, drum, day)))],
             [
                 .. systems.SelectMany(at => at.Ahead.Instruments).Where(use => Same(use.Technician, person)).Select(use => use.Instrument)
-                    .Distinct(StringComparer.OrdinalIgnoreCase).OrderBy(code => code, StringComparer.OrdinalIgnoreCase).Select(code => InstrumentOf(firm, code, day)),
+                    .Distinct(StringComparer.OrdinalIgnoreCase).OrderBy(code => code, StringComparer.OrdinalIgnoreCase).Select(code => InstrumentOf(firm, code, day, toProve?.Contains(code, StringComparer.OrdinalIgnoreCase) == true)),
             ]);
     }
 
@@ -113,11 +114,11 @@ public sealed record PackList(IReadOnlyList<PackTest> Tests, IReadOnlyList<PackB
             drum.CapacityL);
     }
 
-    private static PackInstrument InstrumentOf(FirmSetUp firm, string code, DateOnly day)
+    private static PackInstrument InstrumentOf(FirmSetUp firm, string code, DateOnly day, bool isToProve)
     {
         var checks = firm.Instruments.GetValueOrDefault(code)?.Checks ?? [];
         DateOnly? last = checks.Count == 0 ? null : DateOnly.FromDateTime(checks.Max(check => check.At.Utc));
-        return new PackInstrument(code, last, last is not { } checkedOn || day.DayNumber - checkedOn.DayNumber >= firm.Engine.Thresholds.MeterProvedDays.Value);
+        return new PackInstrument(code, last, isToProve || last is not { } checkedOn || day.DayNumber - checkedOn.DayNumber >= firm.Engine.Thresholds.MeterProvedDays.Value);
     }
 
     private static bool Same(string a, string b) => a.Equals(b, StringComparison.OrdinalIgnoreCase);
