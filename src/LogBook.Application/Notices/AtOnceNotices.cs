@@ -63,7 +63,7 @@ public sealed class AtOnceNotices(LogBookOptions options, IOptions<MailOptions> 
         var now = Utc.Now(clock);
         foreach (var (row, key, siteName, assignedTo) in abouts)
         {
-            foreach (var reader in readers.Where(reader => reader.Follows(assignedTo) && (reader.Viewer.MayReview || !FindingKey.ForReviewersOnly.Contains(row.Kind))))
+            foreach (var reader in readers.Where(reader => reader.Follows(assignedTo) && FindingKey.MaySee(reader.Viewer, row.Kind)))
             {
                 var standing = told.GetValueOrDefault((reader.Email, key.Query()));
                 if (standing is not null && !MailNotes.IsWithdrawn(standing.LastError))

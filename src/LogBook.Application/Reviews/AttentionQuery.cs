@@ -127,10 +127,10 @@ public sealed class AttentionQuery(LogBookStore store, TimeProvider clock)
             cancellationToken);
     }
 
-    /// <summary>Findings that a viewer may see: a second look at somebody's readings is for reviewers alone.</summary>
+    /// <summary>Findings that a viewer may see: what is about instruments, lots and somebody's records is for reviewers alone (<see cref="FindingKey.MaySee"/>).</summary>
     internal static IQueryable<FindingRow> Seen(LogBookDb db, Viewer viewer) => viewer.MayReview
         ? db.Findings
-        : db.Findings.Where(finding => !FindingKey.ForReviewersOnly.Contains(finding.Kind));
+        : db.Findings.Where(finding => !FindingKey.AboutRecords.Contains(finding.Kind));
 
     // What is due soon is planned work and would bury what is out of line; it is listed when it is asked for.
     private static bool LeavesDuesOut(AttentionFilter filter) => string.IsNullOrEmpty(filter.Kind) && filter.Severity is null && filter.State is null;

@@ -1,4 +1,5 @@
 using System.Globalization;
+using LogBook.Application.Data;
 using LogBook.Domain.Findings;
 
 namespace LogBook.Application.Reviews;
@@ -33,10 +34,12 @@ public sealed record FindingKey(string? Site, string? System, string Kind, strin
 
     /// <summary>
     /// Kinds that are about instruments, reagent lots and the records rather than about a plant. A supervisor weighs them apart from what a
-    /// plant needs.
+    /// plant needs, and nobody else sees them: they touch somebody's work before anything is proved.
     /// </summary>
     public static IReadOnlyList<string> AboutRecords { get; } = [FindingKinds.SecondLook, FindingKinds.InstrumentShift, FindingKinds.LotShift, FindingKinds.ValueSuspect];
 
-    /// <summary>Kinds that only a supervisor or administrator sees.</summary>
-    public static IReadOnlyList<string> ForReviewersOnly { get; } = [FindingKinds.SecondLook];
+    /// <summary>Whether a viewer may see findings of a kind.</summary>
+    /// <param name="viewer">Who asks.</param>
+    /// <param name="kind">Kind of finding.</param>
+    public static bool MaySee(Viewer viewer, string kind) => viewer.IsOfFirm && (viewer.MayReview || !AboutRecords.Contains(kind));
 }

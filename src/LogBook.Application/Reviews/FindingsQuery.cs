@@ -14,7 +14,7 @@ namespace LogBook.Application.Reviews;
 /// <summary>Findings for other programs and for the command.</summary>
 public sealed class FindingsQuery(LogBookStore store, SetUpStore setUp, RoundKeeper round)
 {
-    /// <summary>Findings in every state, by site, system, first day and kind.</summary>
+    /// <summary>Findings in every state, by site, system, first day and kind; none for a viewer who is not of the firm.</summary>
     /// <param name="viewer">Who asks.</param>
     /// <param name="site">Only this site, or null.</param>
     /// <param name="asOf">Works them out anew as they stood then, people's answers left out; null for the stored ones.</param>
@@ -23,6 +23,12 @@ public sealed class FindingsQuery(LogBookStore store, SetUpStore setUp, RoundKee
     public async Task<IReadOnlyList<Finding>> ListAsync(
         Viewer viewer, string? site = null, DateTime? asOf = null, Language? language = null, CancellationToken cancellationToken = default)
     {
+        // Findings are the firm's own: a customer reads what the visit summary makes of them.
+        if (!viewer.IsOfFirm)
+        {
+            return [];
+        }
+
         var spoken = language ?? viewer.Language;
         var key = site is null ? null : CodeKeys.Of(site);
         var findings = asOf is { } moment
@@ -93,7 +99,7 @@ public sealed class FindingsQuery(LogBookStore store, SetUpStore setUp, RoundKee
 
         var all = await round.WorkOutAsync(asOf, systems.ToDictionary(system => system.Id, system => system.Alone.Clues), cancellationToken);
         var findings = site is null && viewer.IsOfFirm
-            ? all.Findings.Where(finding => viewer.MayReview || !FindingKey.ForReviewersOnly.Contains(finding.InEnglish.Kind)).Select(finding => finding.In(language)).ToList()
+            ? all.Findings.Select(finding => finding.In(language)).ToList()
             : [];
         foreach (var (_, history, inputs, alone) in systems)
         {
@@ -102,6 +108,6 @@ public sealed class FindingsQuery(LogBookStore store, SetUpStore setUp, RoundKee
             findings.AddRange(assessed.Findings.Select(finding => finding.In(language)));
         }
 
-        return findings;
+        return [.. findings.Where(finding => viewer.MayReview || !FindingKey.AboutRecords.Contains(finding.Kind))];
     }
 }
