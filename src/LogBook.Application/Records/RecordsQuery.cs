@@ -69,6 +69,7 @@ public sealed class RecordsQuery(LogBookStore store, SetUpStore setUp, TimeProvi
             history.DayOf(now).AddDays(1),
             probes,
             wanted == RecordsOf.Probes ? OtherProbeReading.Of(latest) : [],
+            wanted == RecordsOf.Probes ? DisplayFed.Of(latest) : [],
             StandardCheck.Of(firm, probes.SelectMany(probe => probe.Points).Select(point => point.Facts.Instrument).OfType<string>()),
             wanted == RecordsOf.Meters ? MeterRecord.Of(latest) : [],
             wanted == RecordsOf.Pumps ? PumpRecord.Of(latest) : [],

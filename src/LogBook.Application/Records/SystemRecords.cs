@@ -9,6 +9,7 @@ namespace LogBook.Application.Records;
 /// <param name="To">Day after today.</param>
 /// <param name="Probes">Conductivity probes.</param>
 /// <param name="OtherProbes">Comparisons of other probes, latest first.</param>
+/// <param name="Followed">Feeds that follow a display, latest first.</param>
 /// <param name="Checks">Standard checks of the hand meters that the probes were compared with, latest first.</param>
 /// <param name="Meters">Water meters.</param>
 /// <param name="Pumps">Feed pumps.</param>
@@ -19,6 +20,7 @@ public sealed record SystemRecords(
     DateOnly To,
     IReadOnlyList<ProbeRecord> Probes,
     IReadOnlyList<OtherProbeReading> OtherProbes,
+    IReadOnlyList<DisplayFed> Followed,
     IReadOnlyList<StandardCheck> Checks,
     IReadOnlyList<MeterRecord> Meters,
     IReadOnlyList<PumpRecord> Pumps,

@@ -3,6 +3,7 @@ using LogBook.Application.Data;
 using LogBook.Application.Notices;
 using LogBook.Application.Sites;
 using LogBook.Domain.Assessments;
+using LogBook.Domain.Findings;
 using LogBook.Domain.History;
 using LogBook.Domain.Rounds;
 using Microsoft.EntityFrameworkCore;
@@ -71,6 +72,41 @@ public sealed class RoundKeeper(LogBookStore store, SetUpStore setUp, AtOnceNoti
         {
             _oneAtATime.Release();
         }
+    }
+
+    /// <summary>Most visits told of one finding.</summary>
+    public const int MostEvidence = 40;
+
+    // A shift is judged by a month of comparisons; records that want a second look, by those of the finding itself.
+    private static readonly Dictionary<string, (string Part, int DaysBefore)> Subjects = new(StringComparer.Ordinal)
+    {
+        [FindingKinds.InstrumentShift] = ("instrument:", 30), [FindingKinds.LotShift] = ("lot:", 30), [FindingKinds.SecondLook] = ("person:", 0),
+    };
+
+    /// <summary>The visits that a finding about a meter, a lot or somebody's records rests on, with the days at their sites; latest first.</summary>
+    /// <param name="viewer">Who asks; for reviewers alone.</param>
+    /// <param name="key">The finding.</param>
+    /// <param name="lastSeen">Last day on which its evidence held.</param>
+    /// <param name="asOf">Moment, UTC.</param>
+    /// <param name="cancellationToken">Stops.</param>
+    /// <returns>None for other findings and other viewers; at most <see cref="MostEvidence"/>.</returns>
+    public async Task<IReadOnlyList<(DateOnly Day, RoundEvidence Line)>> EvidenceAsync(Viewer viewer, FindingKey key, DateOnly lastSeen, DateTime asOf, CancellationToken cancellationToken = default)
+    {
+        if (!FindingKey.MaySee(viewer, key.Kind) || !Subjects.TryGetValue(key.Kind, out var subject)
+            || key.About.Split(' ').FirstOrDefault(part => part.StartsWith(subject.Part, StringComparison.Ordinal))?[subject.Part.Length..] is not { } code)
+        {
+            return [];
+        }
+
+        var (_, firm, kept, _) = await ReadAsync(cancellationToken);
+        DateOnly DayOf(RoundEvidence line) => DateOnly.FromDateTime(firm.Sites.TryGetValue(line.Site, out var site) ? TimeZoneInfo.ConvertTimeFromUtc(line.At, TimeZoneInfo.FindSystemTimeZoneById(site.TimeZone)) : line.At);
+        return
+        [
+            .. RoundAssessment.EvidenceOf(firm, kept.Select(CluesOf), asOf, key.Kind, code, key.FirstSeen)
+                .Select(line => (Day: DayOf(line), line))
+                .Where(pair => pair.Day >= key.FirstSeen.AddDays(-subject.DaysBefore) && pair.Day <= lastSeen)
+                .Take(MostEvidence),
+        ];
     }
 
     /// <inheritdoc />

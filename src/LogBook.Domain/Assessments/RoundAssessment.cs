@@ -37,6 +37,21 @@ public static class RoundAssessment
     public static RoundResult Of(FirmSetUp firm, IEnumerable<SystemClues> systems, DateTime asOf, IReadOnlyList<FindingAnswer>? closed = null) =>
         new RoundReplay(firm, closed ?? []).Until(systems, asOf);
 
+    /// <summary>The visits that a round-wide finding rests on.</summary>
+    /// <param name="firm">Set-up of the firm.</param>
+    /// <param name="systems">Clues of all systems; any order.</param>
+    /// <param name="asOf">Moment, UTC; what became known later is not looked at.</param>
+    /// <param name="kind">Kind of the finding.</param>
+    /// <param name="code">Code of the meter, the lot or the person; case does not count.</param>
+    /// <param name="firstSeen">First day of the finding.</param>
+    /// <returns>Latest first; none for another kind.</returns>
+    public static IReadOnlyList<RoundEvidence> EvidenceOf(FirmSetUp firm, IEnumerable<SystemClues> systems, DateTime asOf, string kind, string code, DateOnly firstSeen)
+    {
+        var replay = new RoundReplay(firm, []);
+        _ = replay.Until(systems, asOf);
+        return replay.EvidenceOf(kind, code, firstSeen);
+    }
+
     /// <summary>The shifts of meters and lots that a system has used.</summary>
     /// <param name="round">The round-wide assessment.</param>
     /// <param name="system">Clues of the system.</param>

@@ -55,6 +55,39 @@ internal sealed class RoundReplay
                 .OrderBy(s => s.FirstSeen).ThenBy(s => s.Kind, StringComparer.Ordinal).ThenBy(s => s.Code, StringComparer.OrdinalIgnoreCase).ThenBy(s => s.Test, StringComparer.Ordinal)]);
     }
 
+    /// <summary>Visits that a finding rests on, latest first; after <see cref="Until"/>.</summary>
+    /// <param name="kind">Kind of the finding.</param>
+    /// <param name="code">Code of the meter, the lot or the person.</param>
+    /// <param name="firstSeen">First day of the finding: a shift rests on what was read since it began, which lies before that day.</param>
+    public IReadOnlyList<RoundEvidence> EvidenceOf(string kind, string code, DateOnly firstSeen)
+    {
+        var began = BeganAt(kind, code, firstSeen);
+        return
+        [
+            .. _series.SelectMany(series => series.Visits).SelectMany(visit => LinesOf(visit, kind, code))
+                .Where(line => line.Percent is null || line.At >= began)
+                .OrderByDescending(line => line.At).ThenBy(line => line.Site, StringComparer.OrdinalIgnoreCase).ThenBy(line => line.System, StringComparer.OrdinalIgnoreCase),
+        ];
+    }
+
+    private static IEnumerable<RoundEvidence> LinesOf(KnownVisit visit, string kind, string code)
+    {
+        bool IsIt(string? other) => string.Equals(other, code, StringComparison.OrdinalIgnoreCase);
+        RoundEvidence Line(double? percent, IReadOnlyList<SignClue> signs) =>
+            new(visit.Site, visit.Place[(visit.Site.Length + 1)..], visit.Clues.VisitId, visit.Clues.At, visit.Clues.Technician, percent, signs);
+        return kind switch
+        {
+            FindingKinds.InstrumentShift => visit.ByMeter.Where(pair => IsIt(pair.Meter)).Select(pair => Line(100 * InstrumentShift.ShareOf(pair.Comparison.Percent), [])),
+            FindingKinds.LotShift => visit.ByLot.Where(pair => IsIt(pair.Lot)).Select(pair => Line(pair.Comparison.Percent, [])),
+            FindingKinds.SecondLook when IsIt(visit.Clues.Technician) && SecondLookSigns.Suffice(visit.Clues.Signs) => [Line(null, visit.Clues.Signs)],
+            _ => [],
+        };
+    }
+
+    private DateTime BeganAt(string kind, string code, DateOnly firstSeen) => _meters.Values.Concat(_lots.Values).SelectMany(state => state.Shifts)
+        .Where(shift => shift.Kind == kind && shift.FirstSeen == firstSeen && shift.Code.Equals(code, StringComparison.OrdinalIgnoreCase))
+        .Select(shift => (DateTime?)shift.Steps[0].From).Min() ?? DateTime.MinValue;
+
     private void Learn(SystemSeries series, SystemClues system, ClueStep step)
     {
         var (gone, come) = series.Take(step);

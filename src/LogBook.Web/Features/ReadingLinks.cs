@@ -17,14 +17,17 @@ public static class ReadingLinks
 
     public const string Clocks = "/clocks";
 
-    /// <summary>Record of a system's probes and of the hand meters they are compared with.</summary>
-    public static string Probes(string site, string system) => $"{Site(site)}/systems/{Escape(system)}/probe";
+    /// <summary>Record of a system's probes and of the hand meters they are compared with; at the row of a visit where one is given.</summary>
+    public static string Probes(string site, string system, Guid? visit = null, string? part = null) => $"{Site(site)}/systems/{Escape(system)}/probe" + Row(visit, part);
 
-    /// <summary>Record of a system's water meters.</summary>
-    public static string Meters(string site, string system) => $"{Site(site)}/systems/{Escape(system)}/meters";
+    /// <summary>Feeds of a system that follow a display, at the row of a visit.</summary>
+    public static string ByDisplay(string site, string system, Guid visit) => Probes(site, system, visit, LogBook.Web.Features.Records.Sought.Displays);
 
-    /// <summary>Record of a system's feed pumps.</summary>
-    public static string Pumps(string site, string system) => $"{Site(site)}/systems/{Escape(system)}/pumps";
+    /// <summary>Record of a system's water meters; at the row of a visit where one is given.</summary>
+    public static string Meters(string site, string system, Guid? visit = null, string? part = null) => $"{Site(site)}/systems/{Escape(system)}/meters" + Row(visit, part);
+
+    /// <summary>Record of a system's feed pumps; at the row of a visit where one is given.</summary>
+    public static string Pumps(string site, string system, Guid? visit = null, string? part = null) => $"{Site(site)}/systems/{Escape(system)}/pumps" + Row(visit, part);
 
     public const string Shelf = "/shelf";
 
@@ -54,6 +57,10 @@ public static class ReadingLinks
     /// <summary>The history of a system.</summary>
     public static string History(string site, string system, DateOnly? from = null, DateOnly? to = null, IEnumerable<string>? show = null) =>
         $"{Site(site)}/systems/{Escape(system)}" + Query(("from", Day(from)), ("to", Day(to)), ("show", show is null ? null : string.Join(',', show)));
+
+    /// <summary>The figures of a system between visits, at the row of one of them.</summary>
+    public static string Balance(string site, string system, DateOnly seen, Guid visit) =>
+        $"{Site(site)}/systems/{Escape(system)}" + Query(("from", Day(seen.AddDays(-182))), ("to", Day(seen.AddDays(30))), ("show", "figures.bleed-hours,figures.water"), ("visit", visit.ToString())) + "#" + LogBook.Web.Features.Records.Sought.Anchor;
 
     /// <summary>Systems ("SITE/SYSTEM") on one axis.</summary>
     public static string Compare(DateOnly? from, DateOnly? to, params IEnumerable<string> systems) =>
@@ -126,6 +133,8 @@ public static class ReadingLinks
     /// <summary>A day from an address; null where it is none, or one that no record can be of (a year while it is being typed).</summary>
     public static DateOnly? ParseDay(string? text) =>
         DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) && day.Year is >= 1900 and <= 2200 ? day : null;
+
+    private static string Row(Guid? visit, string? part) => visit is { } id ? Query(("visit", id.ToString()), ("part", part)) + "#" + LogBook.Web.Features.Records.Sought.Anchor : "";
 
     private static string Escape(string text) => Uri.EscapeDataString(text);
 

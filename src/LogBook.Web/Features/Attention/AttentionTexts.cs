@@ -20,6 +20,9 @@ public static class AttentionTexts
     public static readonly Text Asleep = new("Asleep: {0}", "Aplazados: {0}", "Adiadas: {0}");
     public static readonly Text TakenOnBy = new("looked after by {0}", "a cargo de {0}", "a cargo de {0}");
     public static readonly Text Evidence = new("Evidence", "Evidencia", "Evidência");
+    public static readonly Text RestsOn = new("Visits it rests on", "Visitas en que se apoya", "Visitas em que se apoia");
+    public static readonly Text ReadOff = new("read off by {0}", "leído con {0} de desvío", "leu com {0} de desvio");
+    public static readonly Text SignAgainst = new("{0}: {1} (against {2})", "{0}: {1} (frente a {2})", "{0}: {1} (contra {2})");
     public static readonly Text Suggests = FindingTexts.Suggests;
     public static readonly Text LookNext = FindingTexts.LookNext;
     public static readonly Text ToHistory = new("Site history at that day", "Historial del sitio en ese día", "Histórico do local naquele dia");

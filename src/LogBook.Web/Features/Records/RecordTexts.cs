@@ -56,6 +56,16 @@ public static class RecordTexts
         "Error = 100 × (pantalla − medidor) / medidor, en la misma agua en circulación. La suciedad es lo que quitó la limpieza (como se encontró − tras limpiar); la calibración, lo que quedó (tras limpiar). La incertidumbre (k = 2) incluye medidor, compensación de temperatura y pantalla. Tolerancia: {0} o {1}, lo que sea mayor ({2}). Deriva: recta por los errores con un mismo medidor desde la última limpieza, calibración o renovación.",
         "Erro = 100 × (visor − medidor) / medidor, na mesma água em circulação. Sujeira é o que a limpeza tirou (como encontrado − depois de limpar); calibração, o que ficou (depois de limpar). A incerteza (k = 2) inclui medidor, compensação de temperatura e visor. Tolerância: {0} ou {1}, o que for maior ({2}). Deriva: reta pelos erros com um mesmo medidor desde a última limpeza, calibração ou troca.");
 
+    public static readonly Text Followed = new("Feeds that follow a display", "Dosificaciones que siguen una indicación", "Dosagens que seguem uma indicação");
+    public static readonly Text FollowedMeans = new(
+        "A coated probe holds its feed back while its display stands at the set point. The water's own test and the hours of the feed tell.",
+        "Una sonda con depósitos frena su dosificación mientras su indicación sigue en el punto de consigna. Lo dicen el análisis del agua y las horas de la dosificación.",
+        "Uma sonda com depósitos segura a dosagem enquanto sua indicação fica no ponto de ajuste. Quem diz é o teste da água e as horas da dosagem.");
+    public static readonly Text Displayed = new("Display", "Indicación", "Indicação");
+    public static readonly Text Asked = new("Set point", "Punto de consigna", "Ponto de ajuste");
+    public static readonly Text Tested = new("Tested in the water", "Analizado en el agua", "Testado na água");
+    public static readonly Text RunADay = new("Run a day", "Marcha al día", "Funcionamento por dia");
+    public static readonly Text Balance = new("Water between visits: make-up, bleed hours, loss", "Agua entre visitas: reposición, horas de purga, pérdida", "Água entre visitas: reposição, horas de purga, perda");
     public static readonly Text OtherProbes = new("Other probes", "Otras sondas", "Outras sondas");
     public static readonly Text Checks = new("Hand meters in their standards", "Medidores portátiles en sus patrones", "Medidores portáteis em seus padrões");
     public static readonly Text NoChecks = new("No check in a standard is on file for the hand meters used here.", "No consta ninguna verificación con patrón de los medidores usados aquí.", "Nenhuma verificação com padrão consta para os medidores usados aqui.");

@@ -92,6 +92,7 @@ public static class VisitsTexts
     public static readonly Text NoDifference = new("The records are the same.", "Los registros son iguales.", "Os registros são iguais.");
     public static readonly Text Readings = new("Readings", "Lecturas", "Leituras");
     public static readonly Text Controller = new("Controller", "Controlador", "Controlador");
+    public static readonly Text ProductFound = new("found on it: {0}", "encontrado en él: {0}", "encontrado nela: {0}");
     public static readonly Text Probes = new("Probes", "Sondas", "Sondas");
     public static readonly Text AsFound = new("As found", "Como se encontró", "Como encontrado");
     public static readonly Text Reference = new("Reference", "Referencia", "Referência");
