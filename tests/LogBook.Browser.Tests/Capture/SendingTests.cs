@@ -53,8 +53,17 @@ public sealed class SendingTests
         var report = await tablet.Page.EvaluateAsync<LabelReport>(await File.ReadAllTextAsync(Path.Combine(AppContext.BaseDirectory, "Capture", "labels.js")), Orders);
 
         Assert.Equal([], report.Ahead);
+        Assert.Equal([], report.Lost);
         Assert.Equal(Orders, report.Orders);
-        Assert.True(report.Reached["mailed"] > 0 && report.Reached["server"] > 0 && report.Reached["device"] > 0, "Not every label was seen: " + string.Join(", ", report.Reached));
+
+        // Every label was seen, and each says what has happened: what came back and what stands twice are told apart from what waits and what is there.
+        Assert.Equal(["conflict", "device", "mailed", "refused", "server", "settled"], report.Reached.Keys.Order(StringComparer.Ordinal));
+        Assert.Equal("On this device", report.Said["device"]);
+        Assert.Equal("On the server", report.Said["server"]);
+        Assert.Equal("On the server, e-mailed", report.Said["mailed"]);
+        Assert.Equal("Came back: to be corrected", report.Said["refused"]);
+        Assert.Equal("Stands twice on the server: a supervisor settles it", report.Said["conflict"]);
+        Assert.Equal("Settled by a supervisor: the other text stands, this one is kept beside it", report.Said["settled"]);
     }
 
     private static async Task EnqueueAsync(Tablet tablet, int number)
@@ -99,5 +108,9 @@ public sealed class SendingTests
         public Dictionary<string, int> Reached { get; set; } = [];
 
         public string[] Ahead { get; set; } = [];
+
+        public string[] Lost { get; set; } = [];
+
+        public Dictionary<string, string> Said { get; set; } = [];
     }
 }
