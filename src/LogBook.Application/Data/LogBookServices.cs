@@ -63,6 +63,7 @@ public static class LogBookServices
         services.AddSingleton<LegalHoldStore>();
         services.AddSingleton<MappingStore>();
         services.AddSingleton<MoveInDesk>();
+        services.AddSingleton<Rescue.RescuedDraftStore>();
         services.AddSingleton<Verifier>();
         services.AddSingleton<BackupMaker>();
         services.AddSingleton<SiteHistoryQuery>();

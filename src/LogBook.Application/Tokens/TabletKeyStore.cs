@@ -100,6 +100,50 @@ public sealed class TabletKeyStore(LogBookStore store, TimeProvider clock)
         ];
     }
 
+    /// <summary>Whose keys these are, among those that the server keeps; nothing for people who may not release.</summary>
+    public async Task<IReadOnlyDictionary<string, string>> OwnersAsync(Viewer viewer, IReadOnlyCollection<string> ids, CancellationToken cancellationToken = default)
+    {
+        if (!viewer.MayKeepSetUp)
+        {
+            return new Dictionary<string, string>(StringComparer.Ordinal);
+        }
+
+        var asked = ids.Where(IsId).ToList();
+        return await store.ReadAsync<IReadOnlyDictionary<string, string>>(
+            viewer,
+            async db =>
+            {
+                var rows = await db.SetUp.Where(row => row.Kind == SetUpKind.TabletKey && asked.Contains(row.Code)).Select(row => new { row.Code, row.Document }).ToListAsync(cancellationToken);
+                var owners = rows.ToDictionary(row => row.Code, row => TabletKey.Read(row.Document).User, StringComparer.Ordinal);
+                var users = owners.Values.Distinct().ToList();
+                var names = await db.Users.Where(user => users.Contains(user.Id)).ToDictionaryAsync(user => user.Id, user => user.Email ?? "", cancellationToken);
+                return owners.Where(owner => names.ContainsKey(owner.Value)).ToDictionary(owner => owner.Key, owner => names[owner.Value], StringComparer.Ordinal);
+            },
+            cancellationToken);
+    }
+
+    /// <summary>The sealed key for drafts in a rescue file, whose person cannot be asked any more. It is used on the server and given to nobody.</summary>
+    /// <param name="viewer">A supervisor or administrator.</param>
+    /// <param name="id">Which.</param>
+    /// <param name="why">The reason, which stands in the audit trail.</param>
+    /// <param name="cancellationToken">Stops.</param>
+    /// <returns>Null where there is no such key, no reason, or the viewer may not.</returns>
+    public async Task<string?> ReleaseForRescueAsync(Viewer viewer, string id, string why, CancellationToken cancellationToken = default) =>
+        !viewer.MayKeepSetUp || string.IsNullOrWhiteSpace(why) || !IsId(id) ? null : await store.WriteAsync(
+            viewer,
+            async db =>
+            {
+                if (await RowAsync(db, id, cancellationToken) is not { } row)
+                {
+                    return null;
+                }
+
+                var key = TabletKey.Read(row.Document);
+                db.Audit(new AuditEntry("tablet key used for a rescue file", Entity, id, New: key.Tablet, Why: why.Trim()));
+                return key.Sealed;
+            },
+            cancellationToken);
+
     private bool IsAsked(TabletKey key) => key.AskedAt is { } asked && Utc.Now(clock) - asked <= AskedFor;
 
     private Task<bool> ChangeAsync(Viewer viewer, string id, Func<TabletKey, TabletKey?> change, string what, CancellationToken cancellationToken) => store.WriteAsync(

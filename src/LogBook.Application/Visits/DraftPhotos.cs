@@ -32,6 +32,30 @@ public sealed class DraftPhotos(PhotoFolder folder, PhotoStore photos, TimeProvi
         return (PhotoOutcome.Stored, id, Convert.ToHexStringLower(SHA256.HashData(picture)));
     }
 
+    /// <summary>Keeps a picture under the identity that its draft already names, byte for byte: its hash stands in the draft.</summary>
+    /// <returns>What became of it.</returns>
+    public async Task<PhotoOutcome> KeepAsync(Viewer viewer, Guid id, byte[] picture, CancellationToken cancellationToken = default)
+    {
+        if (!viewer.MayEnterVisits || viewer.UserId is null)
+        {
+            return PhotoOutcome.NotFound;
+        }
+
+        if (File.Exists(PathOf(viewer, id)))
+        {
+            return PhotoOutcome.AlreadyKnown;
+        }
+
+        // What the visit keeps of it in the end is made anew, without tags.
+        if (picture.Length > PhotoStore.MostBytes || Pictures.Remade(picture) is { Picture: null })
+        {
+            return PhotoOutcome.NotAPicture;
+        }
+
+        await Pictures.WriteAsync(PathOf(viewer, id), picture, cancellationToken);
+        return PhotoOutcome.Stored;
+    }
+
     /// <summary>A small JPEG of a picture; null where the viewer keeps none under this identity.</summary>
     public async Task<byte[]?> ThumbnailAsync(Viewer viewer, Guid id, CancellationToken cancellationToken = default) =>
         viewer.UserId is not null && File.Exists(PathOf(viewer, id)) ? Pictures.Small(await File.ReadAllBytesAsync(PathOf(viewer, id), cancellationToken)) : null;

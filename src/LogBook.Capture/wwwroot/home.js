@@ -59,7 +59,7 @@ function languages(chosen) {
     codes.map((code) => button(names[code], () => { speak(code); chosen(code); }, { lang: code, "aria-pressed": String(code === spoken()) })));
 }
 
-export function homeView({ queue, drafts, round, people, shift, persisted, isBringing, problem }, does) {
+export function homeView({ queue, drafts, round, people, shift, persisted, isBringing, isUnlocked, problem }, does) {
   const waiting = queue.filter((row) => !sentStates.has(row.state));
   const sent = queue.filter((row) => sentStates.has(row.state));
   // What came back stands in the queue already.
@@ -90,7 +90,9 @@ export function homeView({ queue, drafts, round, people, shift, persisted, isBri
       persisted === false && el("p", { className: "note" }, say("persist"), " ", button(say("persistAsk"), does.persist)),
       thrownAway.length > 0 && el("details", {}, el("summary", {}, say("thrownAwayList")), el("ul", { className: "plain" }, thrownAway.map((row) => el("li", { className: "stop stop-head" },
         el("span", {}, el("b", {}, row.site), " ", row.siteName, ", ", time(row.at + shift)), button(say("undo"), () => does.restore(row)))))),
-      waiting.length > 0 && el("div", {}, el("p", { className: "facts" }, say("rescueWhy")), el("p", { className: "acts" }, button(say("rescue"), once(does.rescue)))),
+      (waiting.length > 0 || open.length > 0) && el("div", {}, el("p", { className: "facts" }, say("rescueWhy")), el("p", { className: "acts" },
+        button(say("rescue"), once(does.rescue)),
+        !isUnlocked && open.length > 0 && button(say("rescueSealed"), once(does.rescueSealed), { className: "quiet" }))),
       el("p", { className: "acts" }, button(say("changePin"), does.pin, { className: "quiet" }), button(say("someoneElse"), does.register, { className: "quiet" }), el("a", { className: "button quiet", href: "/help/capture" }, say("help")), el("a", { className: "button quiet", href: "/" }, say("desk")))),
   ].filter(Boolean);
 }

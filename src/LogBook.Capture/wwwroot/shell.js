@@ -81,18 +81,19 @@ function drawHome({ known, rows, drafts, round, shift }) {
   // Made anew only for what has changed: a finger on its way, an open list or a search is left alone.
   const made = JSON.stringify([
     rows.map((row) => [row.id, row.state, row.problem, row.status, row.closedAt]), drafts.map((row) => [row.id, row.at, row.closed, row.thrownAway]),
-    round?.at, round?.sites.length, shift, persisted === false, isBringing, bringProblem, spoken(), last, known.length,
+    round?.at, round?.sites.length, shift, persisted === false, isBringing, bringProblem, spoken(), last, known.length, Boolean(people.at()),
   ]);
   if (made === drawn) return;
   drawn = made;
-  view.replaceChildren(...homeView({ queue: rows, drafts, round, people: known, shift, persisted, isBringing, problem: bringProblem }, {
+  view.replaceChildren(...homeView({ queue: rows, drafts, round, people: known, shift, persisted, isBringing, isUnlocked: Boolean(people.at()), problem: bringProblem }, {
     address,
     send: async () => { await sendNow(); },
     bring: bringRound,
     register: () => { location.hash = "#/register"; },
     pin: () => { location.hash = "#/pin"; },
     persist: async () => { await navigator.storage.persist(); await refresh(); },
-    rescue: () => (people.at() ? rescueFile() : askWho(last)),
+    rescue: () => (people.at() ? writeRescue() : askWho(last)),
+    rescueSealed: writeRescue,
     speak: async (code) => { await remember({ language: code }); await people.prefer(last, code); await refresh(); await tellWho(); },
     goOnWithout: (row) => notice(say("withoutAsk", row.site), say("withoutPhoto"), async () => { await queue.goOnWithout(row.id, row.photo); await sendNow(); }),
     restore: async (row) => { await desk.restore(row.id); await refresh(); },
@@ -109,6 +110,11 @@ function drawHome({ known, rows, drafts, round, shift }) {
 function notice(text, act, press) {
   const line = el("p", { className: "note" }, text, " ", act && button(act, async () => { line.remove(); await press(); }));
   notices.replaceChildren(line);
+}
+
+async function writeRescue() {
+  const { visits, drafts, photos, unreadable } = await rescueFile(await clockShift());
+  notice(say("rescued", visits, drafts, photos) + (unreadable > 0 ? " " + say("rescuedUnreadable", unreadable) : ""));
 }
 
 async function bringRound() {

@@ -107,7 +107,16 @@ const words = {
   persistAsk: ["Ask to keep it", "Pedir que se conserve", "Pedir que o guarde"],
   clockOff: ["The clock of this tablet is {0} off; times are taken from the server's.", "El reloj de esta tableta está {0} desfasado; las horas se toman del servidor.", "O relógio deste tablet está {0} fora; as horas são tomadas do servidor."],
   rescue: ["Rescue file", "Archivo de rescate", "Arquivo de resgate"],
-  rescueWhy: ["Writes the closed visits that wait into a file that a supervisor can import, without their photos and without drafts. It is not locked: keep it as you keep the visits.", "Escribe las visitas cerradas que esperan en un archivo que un supervisor puede importar, sin sus fotos y sin borradores. No va cerrado: cuídelo como las visitas.", "Escreve as visitas fechadas que esperam em um arquivo que um supervisor pode importar, sem as fotos e sem rascunhos. Não vai trancado: guarde-o como as visitas."],
+  rescueWhy: [
+    "Writes the closed visits that wait, your drafts and their photos into a file that a supervisor takes in on the server. It is not locked: keep it as you keep the visits. Drafts of others go along sealed.",
+    "Escribe las visitas cerradas que esperan, sus borradores y las fotos en un archivo que un supervisor recibe en el servidor. No va cerrado: cuídelo como las visitas. Los borradores de otros van sellados.",
+    "Escreve as visitas fechadas que esperam, seus rascunhos e as fotos em um arquivo que um supervisor recebe no servidor. Não vai trancado: guarde-o como as visitas. Os rascunhos de outros vão selados."],
+  rescueSealed: ["Without a PIN: sealed drafts only", "Sin PIN: solo borradores sellados", "Sem PIN: só rascunhos selados"],
+  rescued: [
+    "The rescue file is written: visits {0}, drafts {1}, photos {2}. What stands here stays. A supervisor takes it in on the server under Access tokens, Rescue file of a tablet.",
+    "El archivo de rescate está escrito: visitas {0}, borradores {1}, fotos {2}. Lo que hay aquí se conserva. Un supervisor lo recibe en el servidor, en Claves de acceso, Archivo de rescate de una tableta.",
+    "O arquivo de resgate está escrito: visitas {0}, rascunhos {1}, fotos {2}. O que está aqui fica. Um supervisor o recebe no servidor, em Chaves de acesso, Arquivo de resgate de um tablet."],
+  rescuedUnreadable: ["This tablet could not read {0} of them.", "Esta tableta no pudo leer {0} de ellos.", "Este tablet não conseguiu ler {0} deles."],
   language: ["Language", "Idioma", "Idioma"],
   more: ["This tablet", "Esta tableta", "Este tablet"],
   storeFailed: ["This browser does not let LogBook keep anything (a private window?). Do not enter a visit here.", "Este navegador no deja que LogBook guarde nada (¿ventana privada?). No anote una visita aquí.", "Este navegador não deixa o LogBook guardar nada (janela privada?). Não anote uma visita aqui."],

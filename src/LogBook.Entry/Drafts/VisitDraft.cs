@@ -97,6 +97,12 @@ public sealed class VisitDraft
             throw new JsonException("The draft was written by a newer LogBook.");
         }
 
+        // What a person did not keep with this program may lack parts.
+        if (document is { CautionsSeen: null } or { Fields: null } or { Site: null } or { Technician: null } or { TimeZone: null } || document.Fields.Values.Any(field => field is null))
+        {
+            throw new JsonException("The draft is not whole.");
+        }
+
         var draft = new VisitDraft(document.Id, document.Site, document.Technician, document.TimeZone, document.Amended) { _lastRow = document.LastRow };
         draft._cautionsSeen.UnionWith(document.CautionsSeen);
         foreach (var (key, field) in document.Fields)

@@ -12,6 +12,7 @@ using LogBook.Web.Components;
 using LogBook.Web.Components.Parts;
 using LogBook.Web.Features;
 using LogBook.Web.Hosting;
+using LogBook.Web.Security;
 using Microsoft.AspNetCore.DataProtection;
 
 namespace LogBook.Web.Api;
@@ -22,7 +23,6 @@ public static class TabletEndpoints
     /// <summary>Scopes of a tablet: it reads rounds and single visits and hands visits in; findings and exports are not for it.</summary>
     private static readonly string[] Scopes = [TokenScopes.Visits, TokenScopes.Tablet];
 
-    private const string KeyPurpose = "LogBook.TabletKeys";
     private const int KeyBytes = 32;
 
     /// <summary>Maps the addresses.</summary>
@@ -74,7 +74,7 @@ public static class TabletEndpoints
         // Under its own hash, so that no other key can take its place.
         var key = new byte[KeyBytes];
         var isKey = Convert.TryFromBase64String(given.Key, key, out var length) && length == KeyBytes && Convert.ToHexStringLower(SHA256.HashData(key)) == id;
-        return isKey && await keys.KeepAsync(viewer, id, given.Tablet?.Trim() ?? "", protection.CreateProtector(KeyPurpose).Protect(given.Key), given.Replaces, cancellationToken)
+        return isKey && await keys.KeepAsync(viewer, id, given.Tablet?.Trim() ?? "", protection.CreateProtector(TabletKeyPurpose.Name).Protect(given.Key), given.Replaces, cancellationToken)
             ? Results.NoContent()
             : Problems.Of(StatusCodes.Status400BadRequest, "tablet-key", "This is no key of a tablet.", "32 bytes in base64 under their SHA-256, and the tablet's name.");
     }
@@ -105,7 +105,7 @@ public static class TabletEndpoints
         http.Response.Headers.CacheControl = "no-store";
         try
         {
-            return Results.Json(new TabletSecondKey(protection.CreateProtector(KeyPurpose).Unprotect(kept)));
+            return Results.Json(new TabletSecondKey(protection.CreateProtector(TabletKeyPurpose.Name).Unprotect(kept)));
         }
         catch (CryptographicException)
         {

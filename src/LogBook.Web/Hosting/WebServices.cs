@@ -118,6 +118,7 @@ public static class WebServices
     {
         services.AddSingleton<TokenStore>();
         services.AddSingleton<TabletKeyStore>();
+        services.AddSingleton<LogBook.Web.Features.Rescue.RescueDesk>();
         services.AddSingleton(new PhotoFolder(settings.PhotoFolder));
         services.AddSingleton<PhotoStore>();
         services.AddSingleton<DraftPhotos>();

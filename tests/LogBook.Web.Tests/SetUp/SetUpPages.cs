@@ -116,6 +116,8 @@ public sealed class SetUpPages : IAsyncDisposable
         services.AddSingleton(App.Services.GetRequiredService<LogBook.Web.Features.RecordPacks.RecordDesk>());
         services.AddSingleton(App.Services.GetRequiredService<LogBook.Application.MoveIn.MoveInDesk>());
         services.AddSingleton(App.Services.GetRequiredService<LogBook.Application.MoveIn.MappingStore>());
+        services.AddSingleton(App.Services.GetRequiredService<LogBook.Application.Rescue.RescuedDraftStore>());
+        services.AddSingleton(App.Services.GetRequiredService<LogBook.Web.Features.Rescue.RescueDesk>());
         services.AddSingleton(App.Services.GetRequiredService<AccountKeeper>());
         services.AddSingleton(App.Services.GetRequiredService<ViewerReader>());
         services.AddSingleton(App.Services.GetRequiredService<TimeProvider>());

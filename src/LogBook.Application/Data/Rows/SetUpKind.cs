@@ -36,4 +36,7 @@ public enum SetUpKind
 
     /// <summary>Leave of a person, or closed days of the firm or a site; not part of the exchange format.</summary>
     DaysOff,
+
+    /// <summary>Where a draft out of a tablet's rescue file came from; not part of the exchange format.</summary>
+    RescuedDraft,
 }

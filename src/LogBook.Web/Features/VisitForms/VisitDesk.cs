@@ -1,5 +1,6 @@
 using System.Text.Json;
 using LogBook.Application.Data;
+using LogBook.Application.Rescue;
 using LogBook.Application.Sites;
 using LogBook.Application.Visits;
 using LogBook.Domain.History;
@@ -10,7 +11,7 @@ using LogBook.Entry.Phrases;
 namespace LogBook.Web.Features.VisitForms;
 
 /// <summary>Brings together what the visit form needs.</summary>
-public sealed class VisitDesk(SetUpStore setUp, PhraseStore phrases, DraftStore drafts, VisitReader visits, RoundQuery round, TimeProvider clock, ILogger<VisitDesk> logger)
+public sealed class VisitDesk(SetUpStore setUp, PhraseStore phrases, DraftStore drafts, RescuedDraftStore rescued, VisitReader visits, RoundQuery round, TimeProvider clock, ILogger<VisitDesk> logger)
 {
     /// <summary>The form of a site: its unfinished draft of this viewer, or a new one.</summary>
     /// <returns>Null when the viewer knows no such site or may not enter visits.</returns>
@@ -22,7 +23,10 @@ public sealed class VisitDesk(SetUpStore setUp, PhraseStore phrases, DraftStore 
             return null;
         }
 
-        foreach (var kept in await drafts.ListAsync(viewer, cancellationToken))
+        // What another person entered on a tablet is gone on with only where it says so.
+        var own = await drafts.ListAsync(viewer, cancellationToken);
+        var foreign = own.Count == 0 || !viewer.MayReview ? new HashSet<Guid>() : await rescued.IdsAsync(viewer, cancellationToken);
+        foreach (var kept in own.Where(kept => !foreign.Contains(kept.VisitId)))
         {
             if (kept.Site.Equals(site.Code, StringComparison.OrdinalIgnoreCase) && Read(kept) is { Amended: null } draft)
             {
@@ -57,6 +61,19 @@ public sealed class VisitDesk(SetUpStore setUp, PhraseStore phrases, DraftStore 
         // Begun on a version that has been replaced since, it would undo the newer one, and a fresh one would overwrite it: its person decides.
         var isOutdated = draft.Amended is not { } amended || (amended.Version ?? 1) != stored.Row.CurrentVersion;
         return (await SheetAsync(viewer, firm, site, draft, kept.Version, cancellationToken)) with { IsOutdated = isOutdated };
+    }
+
+    /// <summary>The form of a draft that came out of a tablet's rescue file and is the viewer's now.</summary>
+    /// <returns>Null when the viewer has no such draft.</returns>
+    public async Task<VisitSheet?> OpenRescuedAsync(Viewer viewer, Guid visitId, CancellationToken cancellationToken = default)
+    {
+        if (!viewer.MayReview || await drafts.FindAsync(viewer, visitId, cancellationToken) is not { } kept || Read(kept) is not { } draft)
+        {
+            return null;
+        }
+
+        var firm = await setUp.FirmAsync(viewer, withRetired: true, cancellationToken: cancellationToken);
+        return Find(firm, kept.Site) is { } site ? await SheetAsync(viewer, firm, site, draft, kept.Version, cancellationToken) : null;
     }
 
     private static Site? Find(FirmSetUp firm, string code) => firm.Sites.GetValueOrDefault(code);
