@@ -94,6 +94,10 @@ public sealed partial class VisitForm : IAsyncDisposable
     [Parameter]
     public bool UnderATitle { get; set; }
 
+    /// <summary>Whether to begin at the first result of the draft that is still to come; as usual where there is none.</summary>
+    [Parameter]
+    public bool AtResult { get; set; }
+
     /// <summary>Issues that came back after the visit was sent.</summary>
     [Parameter]
     public IReadOnlyList<Issue> Refusals { get; set; } = [];
@@ -192,7 +196,8 @@ public sealed partial class VisitForm : IAsyncDisposable
     /// <inheritdoc />
     protected override void OnParametersSet()
     {
-        if (_state?.Draft != Draft)
+        var isNew = _state?.Draft != Draft;
+        if (isNew)
         {
             _state = new FormState(Draft, Firm, Site, TimeProvider, Edited, StateHasChanged) { IsGradual = OperatingSystem.IsBrowser() };
             _state.Language = Language;
@@ -203,7 +208,7 @@ public sealed partial class VisitForm : IAsyncDisposable
             _state.Step = _state.Plan?.Steps[0] ?? EntryStep.Close;
         }
 
-        _state.Language = Language;
+        _state!.Language = Language;
         _state.Me = Me;
         _state.Photos = Photos;
         _state.Phrases = Phrases ?? PhraseBook.Default;
@@ -213,6 +218,14 @@ public sealed partial class VisitForm : IAsyncDisposable
         _state.Previous = Previous;
         _state.Refusals = Refusals;
         _state.Renew();
+        if (isNew && AtResult && ResultWait.First(Draft) is { } result)
+        {
+            (_state.SystemIndex, _state.Step) = FieldPlaces.Of(_state, result);
+            _state.Warn(SiteCautions.At(_state, _state.Step));
+            _state.Wanted = result;
+            _focus = DraftKey.ElementId(result);
+        }
+
         _state.ShowAll();
     }
 

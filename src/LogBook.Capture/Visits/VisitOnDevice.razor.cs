@@ -40,6 +40,10 @@ public sealed partial class VisitOnDevice
     [Parameter]
     public bool Amends { get; set; }
 
+    /// <summary>Whether to begin at the first result that is still to come.</summary>
+    [Parameter]
+    public bool AtResult { get; set; }
+
     /// <summary>Code of the person at the tablet.</summary>
     [Parameter]
     public string Person { get; set; } = "";

@@ -44,8 +44,16 @@ public sealed class SystemPlan
     /// <summary>Settings of the programme.</summary>
     public IReadOnlyList<PlannedSetting> Settings { get; private init; } = [];
 
-    /// <summary>Whether the full walk through the settings is due.</summary>
+    /// <summary>Whether the full walk through the settings is due, or was asked for today.</summary>
     public bool WalkIsDue { get; private init; }
+
+    /// <summary>Whether the person asked for the full walk today, though it is not due by itself.</summary>
+    public bool WalkIsAsked { get; private init; }
+
+    /// <summary>Key under which a draft notes that all settings are read today.</summary>
+    /// <param name="system">Code of the system.</param>
+    /// <returns>The key.</returns>
+    public static string WalkKey(string system) => DraftKey.Of(DraftKey.Systems, system, "walk");
 
     /// <summary>Works out the plan.</summary>
     /// <param name="system">The system.</param>
@@ -66,10 +74,14 @@ public sealed class SystemPlan
         var settings = programme is null ? [] : SettingList.Of(programme, system);
         var tests = TestsOf(system, programme, firm, visits, draft);
         var recordOnly = system.Kind != SystemKind.OpenRecirculating;
+        var mayWalk = !recordOnly && settings.Count > 0;
+        var walkIsDue = mayWalk && SettingList.WalkIsDue(settings, visits, arrived.Utc);
+        var walkIsAsked = mayWalk && !walkIsDue && draft.Text(WalkKey(system.Code)).Length > 0;
         return new SystemPlan(system, programme, visits)
         {
             Settings = settings,
-            WalkIsDue = !recordOnly && settings.Count > 0 && SettingList.WalkIsDue(settings, visits, arrived.Utc),
+            WalkIsDue = walkIsDue || walkIsAsked,
+            WalkIsAsked = walkIsAsked,
             Tests = recordOnly ? tests : [.. tests.Where(t => !IsSample(t))],
             SampleTests = recordOnly ? [] : [.. tests.Where(IsSample)],
             Steps = VisitShape.Steps(KindOf(draft), recordOnly, Filled(draft, system.Code, recordOnly)),
@@ -80,7 +92,7 @@ public sealed class SystemPlan
     /// <param name="other">The other one.</param>
     /// <returns>True when no part of them differs.</returns>
     public bool Offers(SystemPlan other) =>
-        ReferenceEquals(System, other.System) && ReferenceEquals(Programme, other.Programme) && WalkIsDue == other.WalkIsDue
+        ReferenceEquals(System, other.System) && ReferenceEquals(Programme, other.Programme) && WalkIsDue == other.WalkIsDue && WalkIsAsked == other.WalkIsAsked
         && Steps.SequenceEqual(other.Steps) && Tests.SequenceEqual(other.Tests) && SampleTests.SequenceEqual(other.SampleTests)
         && Settings.SequenceEqual(other.Settings) && Visits.SequenceEqual(other.Visits);
 

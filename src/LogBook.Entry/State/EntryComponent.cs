@@ -88,6 +88,15 @@ public abstract class EntryComponent : IComponent, IHandleEvent, IDisposable
         }
     }
 
+    /// <summary>Shows it anew because time has passed; may be called from anywhere.</summary>
+    protected void ShowSoon()
+    {
+        if (!IsGone)
+        {
+            _ = _handle.Dispatcher.InvokeAsync(Show);
+        }
+    }
+
     /// <summary>Leaves the form.</summary>
     /// <param name="disposing">Whether it is asked to.</param>
     protected virtual void Dispose(bool disposing)

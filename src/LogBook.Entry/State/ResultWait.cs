@@ -9,6 +9,16 @@ internal static class ResultWait
     // Tells that the waiting was ended here; holds the time of the result that was put in then, so that only that one is taken back.
     private const string Ended = "waitEnded";
 
+    /// <summary>Box of the first result that is still to come; null where none is.</summary>
+    /// <param name="draft">The draft.</param>
+    /// <returns>Key of its value.</returns>
+    public static string? First(VisitDraft draft)
+    {
+        const string Waits = "/notTaken";
+        return draft.Fields.Where(field => field.Key.EndsWith(Waits, StringComparison.Ordinal) && field.Value.Text == SystemVisit.ResultPending)
+            .Select(field => string.Concat(field.Key.AsSpan(0, field.Key.Length - Waits.Length), "/value")).FirstOrDefault();
+    }
+
     /// <summary>Follows a change of the box of a result.</summary>
     /// <param name="draft">The draft, with the change in it.</param>
     /// <param name="key">Key of the changed field; others than the value of a result are left alone.</param>

@@ -31,6 +31,7 @@ public static class StepTexts
     public static readonly Text SettingsShort = new("Settings read at each visit", "Ajustes que se leen en cada visita", "Ajustes lidos em cada visita");
     public static readonly Text SettingsWalk = new("Full walk through the settings: due", "Recorrido completo de los ajustes: toca", "Percurso completo dos ajustes: devido");
     public static readonly Text SettingsWalkNow = new("Full walk through the settings", "Recorrido completo de los ajustes", "Percurso completo dos ajustes");
+    public static readonly Text AllSettingsNow = new("All settings now", "Todos los ajustes ahora", "Todos os ajustes agora");
     public static readonly Text AsLastLeft = new("As last left: {0}", "Como se dejó la última vez: {0}", "Como deixado na última vez: {0}");
     public static readonly Text AsProgramme = new("As in the programme: {0}", "Como en el programa: {0}", "Como no programa: {0}");
     public static readonly Text MaOutput = new("Current output", "Salida de corriente", "Saída de corrente");

@@ -26,7 +26,8 @@ internal sealed class EntryPage : IAsyncDisposable
         string me = "RYA",
         IPhotoDesk? photos = null,
         Site? site = null,
-        Action<Guid>? openVisit = null)
+        Action<Guid>? openVisit = null,
+        bool atResult = false)
     {
         _firm = firm ?? EntryFirm.TowerOnly;
         Script = _context.JSInterop.SetupModule("./_content/LogBook.Entry/entry.js");
@@ -37,6 +38,7 @@ internal sealed class EntryPage : IAsyncDisposable
             .Add(f => f.Site, site ?? EntryFirm.Site)
             .Add(f => f.Previous, previous ?? [EntryFirm.Earlier])
             .Add(f => f.Draft, Draft)
+            .Add(f => f.AtResult, atResult)
             .Add(f => f.Language, language)
             .Add(f => f.Me, me)
             .Add(f => f.Photos, photos)

@@ -28,6 +28,10 @@ public sealed partial class VisitHost : IDisposable
     [Parameter, EditorRequired]
     public Func<Task<VisitSheet?>> Open { get; set; } = default!;
 
+    /// <summary>Whether to begin at the first result that is still to come.</summary>
+    [Parameter]
+    public bool AtResult { get; set; }
+
     [Inject]
     private DraftStore Drafts { get; set; } = default!;
 
@@ -67,7 +71,7 @@ public sealed partial class VisitHost : IDisposable
     // The form keeps its draft when it is left.
     private Task AmendOther(Guid visit)
     {
-        Navigation.NavigateTo($"/visits/{visit:D}/amend");
+        Navigation.NavigateTo($"/visits/{visit:D}/amend?at=result");
         return Task.CompletedTask;
     }
 
