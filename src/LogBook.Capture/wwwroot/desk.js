@@ -143,7 +143,7 @@ export async function closedText(id) {
   return row ? openForDevice(row.sealed) : null;
 }
 
-export const openVisit = (site, id) => { location.hash = "#/amend/" + encodeURIComponent(site) + "/" + id; };
+export const openVisit = (site, id) => { location.hash = "#/amend/" + encodeURIComponent(site) + "/" + id + "/result"; };
 
 export const isClosed = async (id) => Boolean((await get("drafts", id))?.closed);
 export const discard = (id) => change("drafts", id, (row) => row && { ...row, thrownAway: Date.now() });

@@ -1,6 +1,6 @@
 // The first view: what waits, what was begun, and the round. It needs no runtime and no signal.
 import { button, el, once } from "./elements.js";
-import { codes, duration, names, say, speak, spoken, time } from "./texts.js";
+import { codes, duration, names, say, speak, spoken, testName, time } from "./texts.js";
 import { isStuck, states } from "./queue.js";
 
 const shapes = { late: "▲", due: "◆", soon: "●", later: "○" };
@@ -41,6 +41,16 @@ const stopRow = (stop, open) => el("li", { className: "stop" },
   stop.since.length > 0 && el("details", { open: stop.urgency !== "later" }, el("summary", {}, say("since", stop.since.length)), el("ul", {}, stop.since.map((entry) => el("li", {}, entry[spoken()])))),
   el("p", { className: "acts" }, el("a", { className: "button" + (stop.urgency === "later" ? "" : " main"), href: open(stop.site) }, say("start"), el("span", { className: "unseen" }, " " + stop.site))));
 
+function resultRow(result, name, now, amend) {
+  const passed = now - Date.parse(result.takenAt);
+  const left = result.hours > 0 ? result.hours * 3_600_000 - passed : undefined;
+  const shown = left > 0 ? mark("later", "○", say("resultLeft", duration(left))) : mark("due", "◆", left === undefined ? say("resultWaits") : say("resultOver"));
+  return el("li", { className: "stop" },
+    el("div", { className: "stop-head" }, el("span", {}, el("b", {}, result.site), " ", name, " · ", result.system), shown),
+    el("p", { className: "facts" }, say("resultTaken", testName(result.test), time(Date.parse(result.takenAt)), duration(passed))),
+    el("p", { className: "acts" }, el("a", { className: "button" + (left > 0 ? "" : " main"), href: amend(result.site, result.visit) }, say("enterResult"), el("span", { className: "unseen" }, " " + result.site + " " + testName(result.test)))));
+}
+
 function otherSites(sites, open) {
   const list = el("ul", { className: "plain" });
   const fill = (typed) => list.replaceChildren(...sites
@@ -68,6 +78,10 @@ export function homeView({ queue, drafts, round, people, shift, persisted, isBri
   const thrownAway = begun.filter((row) => row.thrownAway);
   const stops = round?.stops ?? [];
   const others = (round?.sites ?? []).filter((site) => !stops.some((stop) => stop.site === site.code));
+  // Those whose result is on its way from here are not asked for again.
+  const results = (round?.pending ?? []).filter((result) => !queue.some((row) => row.id === result.visit && row.version > result.version))
+    .sort((a, b) => Date.parse(a.takenAt) - Date.parse(b.takenAt));
+  const nameOf = (code) => round.sites.find((site) => site.code === code)?.name ?? "";
   return [
     el("h1", { className: "unseen", tabIndex: -1 }, say("title")),
     shift !== 0 && el("p", { className: "note" }, say("clockOff", duration(shift))),
@@ -75,6 +89,7 @@ export function homeView({ queue, drafts, round, people, shift, persisted, isBri
       waiting.length === 0 ? el("p", { className: "quiet" }, say("nothingWaits")) : el("ul", { className: "plain" }, waiting.map((row) => queueRow(row, shift, does.address, does.goOnWithout))),
       waiting.length > 0 && el("p", { className: "acts" }, button(say("sendNow"), once(does.send)))),
     open.length > 0 && section(say("drafts"), el("ul", { className: "plain" }, open.map((row) => draftRow(row, shift, people, does.address, () => does.throwAway(row))))),
+    results.length > 0 && section(say("results"), el("ul", { className: "plain" }, results.map((result) => resultRow(result, nameOf(result.site), Date.now() + shift, does.amend)))),
     el("section", {},
       el("div", { className: "stop-head" },
         el("h2", {}, say("round")),

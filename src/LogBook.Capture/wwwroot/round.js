@@ -55,6 +55,12 @@ async function dropSites(person, codes) {
   await write("round", (round) => { for (const id of gone) round.delete(id); });
 }
 
+// Results of slides and bottles that are still to come, so that the first view can offer them.
+const pendingOf = (document, except = new Set()) => (document.visits ?? []).filter((visit) => !except.has(visit.site.toUpperCase())).flatMap((visit) =>
+  (visit.systems ?? []).flatMap((system) => (system.readings ?? []).filter((reading) => reading.notTaken === "result pending").map((reading) => ({
+    site: visit.site, visit: visit.id, version: visit.version ?? 1, system: system.system, test: reading.test, takenAt: reading.takenAt ?? visit.arrived, hours: reading.incubation?.hours,
+  }))));
+
 // Brings everything; today's round first, so that a lost signal leaves the most useful part.
 export async function bring(person, told = () => {}) {
   const asked = Date.now();
@@ -63,11 +69,15 @@ export async function bring(person, told = () => {}) {
   const shift = Date.parse(today.now) - (asked + answered) / 2;
   await put("device", { id: "clock", shift: Math.abs(shift) > clockSlack ? Math.round(shift) : 0 });
   await keep("own:" + person, { phrases: today.phrases ?? {}, firm: today.firm ?? "" });
-  const own = await keepSites(person, await json(person, "/round"), new Set());
-  await keep("today:" + person, { stops: today.stops, sites: own, at: today.now });
+  const first = await json(person, "/round");
+  const own = await keepSites(person, first, new Set());
+  const pending = pendingOf(first);
+  await keep("today:" + person, { stops: today.stops, sites: own, at: today.now, pending });
   told();
-  const whole = await keepSites(person, await json(person, "/round?whole=true&visits=" + visitsOfOthers), new Set(own.map((site) => site.code.toUpperCase())));
-  await keep("today:" + person, { stops: today.stops, sites: whole, at: today.now });
+  const here = new Set(own.map((site) => site.code.toUpperCase()));
+  const rest = await json(person, "/round?whole=true&visits=" + visitsOfOthers);
+  const whole = await keepSites(person, rest, here);
+  await keep("today:" + person, { stops: today.stops, sites: whole, at: today.now, pending: [...pending, ...pendingOf(rest, here)] });
   await dropSites(person, whole.map((site) => site.code));
   told();
 }

@@ -5,6 +5,7 @@ import { homeView } from "./home.js";
 import * as people from "./people.js";
 import * as queue from "./queue.js";
 import { rescueFile } from "./rescue.js";
+import { keepFresh } from "./fresh.js";
 import { bring, clockShift, today, visitOnServer } from "./round.js";
 import { start as startRuntime, show } from "./runtime.js";
 import * as second from "./second.js";
@@ -80,13 +81,14 @@ async function showHome() {
 function drawHome({ known, rows, drafts, round, shift }) {
   // Made anew only for what has changed: a finger on its way, an open list or a search is left alone.
   const made = JSON.stringify([
-    rows.map((row) => [row.id, row.state, row.problem, row.status, row.closedAt]), drafts.map((row) => [row.id, row.at, row.closed, row.thrownAway]),
+    rows.map((row) => [row.id, row.state, row.problem, row.status, row.closedAt]), drafts.map((row) => [row.id, row.at, row.closed, row.thrownAway]), round?.pending?.length > 0 && Math.floor(Date.now() / 600_000),
     round?.at, round?.sites.length, shift, persisted === false, isBringing, bringProblem, spoken(), last, known.length, Boolean(people.at()),
   ]);
   if (made === drawn) return;
   drawn = made;
   view.replaceChildren(...homeView({ queue: rows, drafts, round, people: known, shift, persisted, isBringing, isUnlocked: Boolean(people.at()), problem: bringProblem }, {
     address,
+    amend: (site, visit) => "#/amend/" + encodeURIComponent(site) + "/" + visit + "/result",
     send: async () => { await sendNow(); },
     bring: bringRound,
     register: () => { location.hash = "#/register"; },
@@ -132,6 +134,14 @@ async function bringRound() {
   }
 }
 
+// By itself and without a word: the view is left as it is while somebody searches in it, and nothing is said of a failure.
+const keepRoundFresh = () => keepFresh({
+  brought: async () => Date.parse((await today(last))?.at ?? 0),
+  now: async () => Date.now() + await clockShift(),
+  isFree: () => Boolean(last) && formPlace.hidden && !isBringing,
+  bring: () => bring(last, async () => { if (!document.activeElement?.matches("input")) await refresh(); }),
+});
+
 async function showRegister() {
   const known = await people.people();
   const place = await registerView(async (code) => {
@@ -168,9 +178,9 @@ async function showUnlock(wanted, then) {
 }
 
 // Adds a late result or a correction to a visit that the device has among the last ones of its site.
-async function showAmendment(site, visit) {
+async function showAmendment(site, visit, place) {
   if (!people.at()) return showUnlock(last, route);
-  await showForm({ siteCode: site, draftId: visit, amends: true });
+  await showForm({ siteCode: site, draftId: visit, amends: true, atResult: place === "result" });
 }
 
 async function showVisit(site, draft, owner) {
@@ -336,6 +346,7 @@ async function begin() {
   for (const event of ["online", "offline"]) addEventListener(event, tellStanding);
   // The runtime is brought up while the person reads, so that the form opens at once.
   if (last) (window.requestIdleCallback ?? setTimeout)(() => startRuntime().catch(() => {}));
+  keepRoundFresh();
   await keepOffline();
 }
 

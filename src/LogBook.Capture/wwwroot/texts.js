@@ -53,6 +53,12 @@ const words = {
   lastVisit: ["Last visit: {0}", "Última visita: {0}", "Última visita: {0}"],
   since: ["Since you were here: {0}", "Desde su última visita: {0}", "Desde sua última visita: {0}"],
   start: ["Start the visit", "Empezar la visita", "Começar a visita"],
+  results: ["Results to enter", "Resultados por anotar", "Resultados a anotar"],
+  resultTaken: ["{0}, taken {1}, {2} ago", "{0}, tomada {1}, hace {2}", "{0}, coletada {1}, há {2}"],
+  resultOver: ["Incubation is over", "La incubación terminó", "A incubação terminou"],
+  resultLeft: ["{0} to go", "faltan {0}", "faltam {0}"],
+  resultWaits: ["Read it when its label says so", "Léala cuando lo diga la etiqueta", "Leia-a quando o rótulo disser"],
+  enterResult: ["Enter the result", "Anotar el resultado", "Anotar o resultado"],
   search: ["Find a site", "Buscar un sitio", "Procurar um local"],
   register: ["Register this tablet", "Registrar esta tableta", "Registrar este tablet"],
   registerWhy: [
@@ -138,6 +144,12 @@ let language = codes.find((code) => navigator.language.toLowerCase().startsWith(
 export const speak = (code) => { if (codes.includes(code)) { language = code; document.documentElement.lang = code; } };
 export const spoken = () => language;
 export const say = (key, ...values) => words[key][codes.indexOf(language)].replace(/\{(\d)\}/g, (_, at) => values[at]);
+const tests = {
+  "dip-slide": ["Dip slide", "Lámina de cultivo", "Lâmina de cultura"],
+  "colony-count": ["Colony count", "Recuento de colonias", "Contagem de colônias"],
+  legionella: ["Legionella", "Legionella", "Legionella"],
+};
+export const testName = (code) => tests[code]?.[codes.indexOf(language)] ?? code;
 export const time = (moment) => new Intl.DateTimeFormat(locales[language], { day: "numeric", month: "short", hour: "2-digit", minute: "2-digit" }).format(moment);
 export const clock = (moment) => new Intl.DateTimeFormat(locales[language], { hour: "2-digit", minute: "2-digit", second: "2-digit" }).format(moment);
 export const duration = (ms) => {
