@@ -9,7 +9,7 @@ using Microsoft.EntityFrameworkCore;
 
 namespace LogBook.Application.History;
 
-/// <summary>Compares one reading of two or three systems that the viewer sees. Three statements.</summary>
+/// <summary>Compares one reading or figure of two or three systems that the viewer sees. Four statements.</summary>
 public sealed class CompareQuery(LogBookStore store, TimeProvider clock)
 {
     /// <summary>Most systems on one axis: with more nobody tells the lines apart.</summary>
@@ -18,7 +18,7 @@ public sealed class CompareQuery(LogBookStore store, TimeProvider clock)
     /// <summary>The comparison; systems that the viewer does not see are left out as if they were not there.</summary>
     /// <param name="viewer">Who asks.</param>
     /// <param name="systems">Systems as "SITE/SYSTEM".</param>
-    /// <param name="key">Which reading; the one most of them have when null or unknown.</param>
+    /// <param name="key">Which reading or figure; the reading most of them have when null or unknown.</param>
     /// <param name="from">First day; null for half a year before the end.</param>
     /// <param name="to">Last day; null for today.</param>
     /// <param name="cancellationToken">Stops the reading.</param>
@@ -56,20 +56,30 @@ public sealed class CompareQuery(LogBookStore store, TimeProvider clock)
                     var (site, system) = (Documents.Site(document.Site), Documents.System(document.System));
                     return (row.Site, row.Code, History: HistoryOf(site, system, visitsOf[row.SiteId], start, end));
                 });
+                var stored = await db.Figures.Where(figure => ids.Contains(figure.SystemId) && figure.To >= fromUtc && figure.To < toUtc)
+                    .Join(db.Visits.Where(visit => visit.VoidedAt == null), figure => figure.VisitRowId, visit => visit.Id, (figure, visit) => new { Figure = figure, visit.VisitId })
+                    .OrderBy(pair => pair.Figure.To).ThenBy(pair => pair.Figure.Id).ToListAsync(cancellationToken);
+                var figures = chosen.Select((row, place) => SiteHistoryQuery.WithRates(stored.Where(pair => pair.Figure.SystemId == row.Id).Select(pair => (pair.Figure, pair.VisitId)).ToList(), histories[place].History.Zone)
+                    .Where(figure => DateOnly.FromDateTime(figure.To) is var day && day >= start && day < end).ToList()).ToList();
                 var keys = histories.SelectMany(one => HistoryBuilder.KeysOf(one.History.Visits)).GroupBy(known => known, StringComparer.OrdinalIgnoreCase)
                     .OrderByDescending(group => group.Count()).ThenBy(group => group.Key == Conductivity ? 0 : 1).Select(group => group.First()).ToList();
-                var shown = keys.Find(known => known.Equals(key, StringComparison.OrdinalIgnoreCase)) ?? (keys.Count > 0 ? keys[0] : null);
+                var rates = ComparedFigures.KeysOf(histories.Select((one, place) => (one.History.System, (IReadOnlyList<HistoryFigure>)figures[place])));
+                var shown = keys.Concat(rates).FirstOrDefault(known => known.Equals(key, StringComparison.OrdinalIgnoreCase)) ?? keys.Concat(rates).FirstOrDefault();
+                var isFigure = shown is not null && ComparedFigures.TitleOf(shown) is not null;
                 var compared = chosen.ConvertAll(row => new ComparedSystem(row.Site, row.SiteName, row.Code, row.Name)
                 {
-                    Range = shown is null ? null : RangeOf(histories.Find(one => one.Site == row.Site && one.Code == row.Code).History, shown, end.AddDays(-1)),
+                    Range = shown is null || isFigure ? null : RangeOf(histories.Find(one => one.Site == row.Site && one.Code == row.Code).History, shown, end.AddDays(-1)),
                 });
                 return new CompareView(
                     start,
                     end,
                     shown,
                     compared,
-                    shown is null ? null : PanelOf([.. histories.Select(one => one.History)], compared, shown, start, end),
+                    shown is null ? null : isFigure
+                        ? ComparedFigures.PanelOf(shown, histories.Select((one, place) => (NameOf(compared[place]), one.History.System, (IReadOnlyList<HistoryFigure>)figures[place], WallsOf(one.History))))
+                        : PanelOf([.. histories.Select(one => one.History)], compared, shown, start, end),
                     keys,
+                    [.. rates.Select(rate => new ComparedFigure(rate, [.. histories.Select((one, place) => ComparedFigures.Of(one.History.System, figures[place], rate).LastOrDefault())]))],
                     all.ConvertAll(row => new ComparedSystem(row.Site, row.SiteName, row.Code, row.Name)));
             },
             cancellationToken);
@@ -99,11 +109,15 @@ public sealed class CompareQuery(LogBookStore store, TimeProvider clock)
             var panel = own.Unit == unit ? own : HistoryBuilder.PanelOf(histories[place], key, from, to, unit);
             var water = panel.Series.Where(one => one.Source != ReadingSource.Controller).ToList();
             var points = (water.Count > 0 ? water : panel.Series).SelectMany(one => one.Points);
-            var name = $"{systems[place].Site} {systems[place].SystemName}";
-            return HistoryBuilder.WithGaps(null, points, [.. histories[place].Visits.Select(visit => HistoryBuilder.Wall(histories[place], visit.At))]) with { Name = new Text(name, name, name) };
+            var name = NameOf(systems[place]);
+            return HistoryBuilder.WithGaps(null, points, WallsOf(histories[place])) with { Name = new Text(name, name, name) };
         });
         return panels[0] with { Unit = unit, Series = [.. series], Bands = [], SetPoints = [], InOtherUnits = panels.Sum(panel => panel.InOtherUnits) };
     }
+
+    private static string NameOf(ComparedSystem system) => $"{system.Site} {system.SystemName}";
+
+    private static IReadOnlyList<DateTime> WallsOf(SystemHistory history) => [.. history.Visits.Select(visit => HistoryBuilder.Wall(history, visit.At))];
 
     private static TestRange? RangeOf(SystemHistory history, string key, DateOnly day)
     {

@@ -1,12 +1,14 @@
 using System.Text;
 using LogBook.Domain.Assessments;
+using LogBook.Domain.History;
 using LogBook.Domain.Languages;
 using LogBook.Domain.Programmes;
+using LogBook.Domain.Sites;
 using LogBook.Domain.Visits;
 
 namespace LogBook.Application.History;
 
-/// <summary>A history as a table for a spreadsheet: one reading or figure a line, in the person's language.</summary>
+/// <summary>A history as a table for a spreadsheet: one reading, record or figure a line, in the person's language.</summary>
 public static class HistoryTable
 {
     private static readonly Text[] Heads =
@@ -26,6 +28,10 @@ public static class HistoryTable
     ];
 
     private static readonly Text Reading = new("reading", "lectura", "leitura");
+    private static readonly Text Level = new("drum level", "nivel de bidón", "nível de bombona");
+    private static readonly Text Hours = new("hours run", "horas de marcha", "horas de funcionamento");
+    private static readonly Text Dial = new("meter dial", "contador de agua", "hidrômetro");
+    private static readonly Text Total = new("controller's total", "total del controlador", "total do controlador");
     private static readonly Text Figure = new("figure", "cifra", "cifra");
 
     /// <summary>The table with a byte order mark, without which spreadsheets misread accents.</summary>
@@ -36,6 +42,12 @@ public static class HistoryTable
         text.Append(CsvText.Line([.. Heads.Select(head => (object?)head.In(language))])).Append("\r\n");
         foreach (var visit in view.Visits)
         {
+            foreach (var (sort, where, value, unit) in RecordsOf(visit, view.System))
+            {
+                text.Append(CsvText.Line(
+                    TimeZoneInfo.ConvertTimeFromUtc(visit.At, zone), sort.In(language), sort.In(language), where, null, null, value, null, Shown.Unit(unit, language), null, visit.Visit.Technician, visit.Visit.Id)).Append("\r\n");
+            }
+
             foreach (var reading in visit.Record.Readings)
             {
                 text.Append(CsvText.Line(
@@ -73,5 +85,18 @@ public static class HistoryTable
         }
 
         return [.. Encoding.UTF8.Preamble, .. Encoding.UTF8.GetBytes(text.ToString())];
+    }
+
+    // As they were entered, in the unit of the day.
+    private static IEnumerable<(Text Sort, string Where, double Value, string Unit)> RecordsOf(SystemVisit visit, WaterSystem? system)
+    {
+        string UnitOf(string meter) => (system is null ? null : PartsOnDay.MeterOn(system, meter, DateOnly.FromDateTime(visit.Visit.Arrived.Wall)))?.Unit ?? "1";
+        return
+        [
+            .. visit.Record.Drums.Where(drum => drum.Level is not null).Select(drum => (Level, drum.Drum, drum.Level!.Value, drum.Unit ?? "1")),
+            .. visit.Record.HoursRun.Select(hours => (Hours, hours.Output, hours.Hours, "h")),
+            .. visit.Record.Meters.Where(meter => meter.Dial is not null).Select(meter => (Dial, meter.Meter, meter.Dial!.Value, UnitOf(meter.Meter))),
+            .. visit.Record.Meters.Where(meter => meter.Total is not null).Select(meter => (Total, meter.Meter, meter.Total!.Value, UnitOf(meter.Meter))),
+        ];
     }
 }

@@ -4,15 +4,18 @@ using LogBook.Application.DueLists;
 using LogBook.Application.Reviews;
 using LogBook.Domain.Assessments;
 using LogBook.Domain.Estimates;
+using LogBook.Domain.Exchange;
 using LogBook.Domain.Findings;
 using LogBook.Domain.History;
 using LogBook.Domain.Languages;
 using LogBook.Domain.Outcomes;
+using LogBook.Domain.Programmes;
+using LogBook.Domain.Sites;
 using Microsoft.EntityFrameworkCore;
 
 namespace LogBook.Application.History;
 
-/// <summary>Site history: readings, ranges, events, figures and findings of one system over a period. Four statements.</summary>
+/// <summary>Site history: readings, ranges, events, figures and findings of one system over a period. Five statements.</summary>
 public sealed class SiteHistoryQuery(LogBookStore store, TimeProvider clock)
 {
     /// <summary>Days shown when the address does not say.</summary>
@@ -88,11 +91,11 @@ public sealed class SiteHistoryQuery(LogBookStore store, TimeProvider clock)
                 .Select(visit => (visit, record: visit.Systems.FirstOrDefault(s => s.System.Equals(system.Code, StringComparison.OrdinalIgnoreCase))))
                 .Where(pair => pair.record is not null)
                 .Select(pair => new SystemVisit(pair.visit, pair.record!));
-            var history = new SystemHistory(FirmSetUp.Empty, site, system, visits);
+            var history = new SystemHistory(await ProductsAsync(db, [system], cancellationToken), site, system, visits);
             var worked = WithRates(figures.ConvertAll(pair => (pair.Figure, pair.VisitId)), zone);
             var readings = HistoryBuilder.KeysOf(history.Visits);
             var rates = HistoryFigures.KeysOf(worked);
-            IReadOnlyList<string> keys = [.. readings, .. rates];
+            IReadOnlyList<string> keys = [.. readings, .. rates, .. HistoryRecords.KeysOf(history.Visits)];
             var shown = show?.Where(key => keys.Contains(key, StringComparer.OrdinalIgnoreCase)).Take(MostPanels).ToList() ?? [];
             if (show is ["all"])
             {
@@ -120,16 +123,24 @@ public sealed class SiteHistoryQuery(LogBookStore store, TimeProvider clock)
                 end,
                 history.Visits,
                 keys,
-                [.. shown.Select(key => HistoryFigures.PanelOf(worked, key, moments) ?? HistoryBuilder.PanelOf(history, key, start, end))],
+                [.. shown.Select(key => HistoryFigures.PanelOf(worked, key, moments) ?? HistoryRecords.PanelOf(history, key) ?? HistoryBuilder.PanelOf(history, key, start, end))],
                 HistoryBuilder.MarksOf(history, rows.Select(row => row.Finding), start, end),
                 worked,
                 rows,
-                [.. systems.Where(pair => pair.System.Id != found.System.Id && pair.System.RetiredAt == null).Select(pair => (pair.System.Code, pair.System.Name))]);
+                [.. systems.Where(pair => pair.System.Id != found.System.Id && pair.System.RetiredAt == null).Select(pair => (pair.System.Code, pair.System.Name))]) { System = system };
         },
         cancellationToken);
 
+    /// <summary>A firm of the products that stand in drums: a level by weight is litres by their density.</summary>
+    internal static async Task<FirmSetUp> ProductsAsync(LogBookDb db, IEnumerable<WaterSystem> systems, CancellationToken cancellationToken)
+    {
+        var codes = systems.SelectMany(system => system.Drums).Select(drum => CodeKeys.Of(drum.Product)).Distinct().ToList();
+        var products = await db.SetUp.Where(row => row.Kind == SetUpKind.Product && codes.Contains(row.CodeKey)).Select(row => row.Document).ToListAsync(cancellationToken);
+        return new FirmSetUp(new ExchangeDocument { Format = ExchangeReader.Format, Version = ExchangeReader.Version, Products = [.. products.Select(ExchangeReader.Parse<Product>)] });
+    }
+
     // What is stored, with what it comes to a day and for each volume of make-up.
-    private static IReadOnlyList<HistoryFigure> WithRates(IReadOnlyList<(FigureRow Row, Guid Visit)> rows, TimeZoneInfo zone)
+    internal static IReadOnlyList<HistoryFigure> WithRates(IReadOnlyList<(FigureRow Row, Guid Visit)> rows, TimeZoneInfo zone)
     {
         var rates = IntervalRates.Of(
         [

@@ -1,5 +1,6 @@
 using LogBook.Application.Reviews;
 using LogBook.Domain.History;
+using LogBook.Domain.Sites;
 
 namespace LogBook.Application.History;
 
@@ -24,4 +25,8 @@ public sealed record SiteHistoryView(
     IReadOnlyList<HistoryMark> Marks,
     IReadOnlyList<HistoryFigure> Figures,
     IReadOnlyList<AttentionRow> Findings,
-    IReadOnlyList<(string Code, string Name)> Others);
+    IReadOnlyList<(string Code, string Name)> Others)
+{
+    /// <summary>Set-up of the system, for the units of its meters; null where several are drawn.</summary>
+    public WaterSystem? System { get; init; }
+}

@@ -18,6 +18,13 @@ public static class PartsOnDay
     /// <returns>The newest that was in on the day, else the oldest; null where the code is none of the system's.</returns>
     public static Drum? DrumOn(WaterSystem system, string code, DateOnly day) => Standing(system.Drums.Where(drum => Same(drum.Code, code)), drum => drum.From, day);
 
+    /// <summary>The meter under a code.</summary>
+    /// <param name="system">The system.</param>
+    /// <param name="code">Code of the meter; case does not count.</param>
+    /// <param name="day">Day in the site's zone.</param>
+    /// <returns>The newest that was in on the day, else the oldest; null where the code is none of the system's.</returns>
+    public static Meter? MeterOn(WaterSystem system, string code, DateOnly day) => Standing(system.Meters.Where(meter => Same(meter.Code, code)), meter => meter.From, day);
+
     /// <summary>A system with the pumps and drums of one day only. Two pumps of their own codes on one output both stay.</summary>
     /// <param name="system">The system.</param>
     /// <param name="day">Day in the site's zone.</param>

@@ -1,4 +1,6 @@
+using LogBook.Application.Data;
 using LogBook.Application.History;
+using LogBook.Domain.Assessments;
 using LogBook.Domain.Languages;
 using LogBook.Domain.Visits;
 using LogBook.Testing.Readers;
@@ -41,6 +43,39 @@ public sealed class CompareQueryTests
             view.Panel.Series.Select(series => (series.Name!.In(Language.English), string.Join(' ', series.Points.Select(point => point.Value)))));
         Assert.Equal([1540.0, 1540.0], view.Systems.Select(system => system.Range!.High!.Value));
         Assert.Empty(view.Panel.Bands);
+    }
+
+    [Fact]
+    public async Task OfAsync_Figures_AreComparedWithUncertaintyAndByProduct()
+    {
+        await using var firm = await ReadingFirm.CreateAsync();
+        var (first, second) = (await firm.AddSiteAsync("YAF-1"), await firm.AddSiteAsync("NUR-1", "Nurlescombe General Hospital"));
+        foreach (var (site, code, water, used) in new[] { (first, "YAF-1", 140_000.0, 14.0), (second, "NUR-1", 70_000.0, 6.9) })
+        {
+            var end = ReadingFirm.Start.AddDays(7);
+            var row = await firm.AddVisitAsync(site, ReadingFirm.VisitOf(code, end, 1350));
+            foreach (var (figure, about, value, uncertainty, unit) in new[] { (FigureCodes.MakeUp, "", water, water / 100, "L"), (FigureCodes.ProductUsed, "D-INH", used, 0.2, "L"), (FigureCodes.BleedHours, "bleed", 30, 0.3, "h") })
+            {
+                await firm.AddAsync(new FigureRow
+                {
+                    CustomerId = site.Customer, SiteId = site.Site, SystemId = site.System, VisitRowId = row, Code = figure, About = about, From = ReadingFirm.Start, To = end, Value = value, StandardUncertainty = uncertainty, Unit = unit,
+                });
+            }
+        }
+
+        var view = await Query(firm).OfAsync(ReadingFirm.Supervisor, ["YAF-1/CT-1", "NUR-1/CT-1"], "figures.make-up-per-day", From, To);
+
+        Assert.Equal(["figures.make-up-per-day", "figures.bleed-hours-per-volume", "figures.product-per-volume.D-INH"], view.Figures.Select(figure => figure.Key));
+        Assert.Equal(("figures.make-up-per-day", "m3/d", "Make-up a day"), (view.Key, view.Panel!.Unit, view.Panel.Title!.En));
+        Assert.Equal([(20.0, 19.6, 20.4), (10.0, 9.8, 10.2)], view.Panel.Series.Select(series => (Math.Round(series.Points.Single().Value!.Value, 9), Math.Round(series.Points[0].Low!.Value, 9), Math.Round(series.Points[0].High!.Value, 9))));
+        Assert.All(view.Systems, system => Assert.Null(system.Range));
+
+        // 20.0 less 10.0 m3/d; standard uncertainties of 0.2 and 0.1.
+        var water1 = view.Figures[0];
+        Assert.Equal((10.0, 0.447, true), (Math.Round(water1.Difference!.Value, 9), Math.Round(water1.Difference.ExpandedUncertainty, 3), water1.IsClear));
+
+        // 100 and 98.6 mL/m3: nearer to each other than they are known.
+        Assert.False(view.Figures[2].IsClear);
     }
 
     [Fact]
@@ -89,7 +124,7 @@ public sealed class CompareQueryTests
             await AddAsync($"AAA-{i}");
         }
 
-        Assert.Equal((few, 3), (await CountAsync(), few));
+        Assert.Equal((few, 4), (await CountAsync(), few));
     }
 
     private static CompareQuery Query(ReadingFirm firm) => new(firm.Store, firm.Clock);

@@ -29,6 +29,34 @@ public sealed class ComparePageTests
     }
 
     [Fact]
+    public async Task Compare_Figures_StandSideBySideWithUncertaintyAndAreOffered()
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Supervisor, fill: async firm =>
+        {
+            await TwoSitesAsync(firm);
+            var other = await firm.SystemAsync("NUR-1");
+            var end = ReadingFirm.Start.AddDays(14);
+            var row = await firm.AddVisitAsync(other, ReadingFirm.VisitOf("NUR-1", end, 1400));
+            await firm.AddAsync(new FigureRow
+            {
+                CustomerId = other.Customer, SiteId = other.Site, SystemId = other.System, VisitRowId = row, Code = FigureCodes.MakeUp, From = end.AddDays(-7), To = end, Value = 70_000, StandardUncertainty = 700, Unit = "L",
+            });
+            return null;
+        });
+
+        var page = pages.Render<ComparePage>(Address + "&test=figures.make-up-per-day");
+
+        Assert.Equal(["Readings", "Worked out between visits"], page.FindAll("#compare-reading optgroup").Select(group => group.GetAttribute("label")));
+        Assert.Equal("Make-up a day", page.Find("#compare-reading option[selected]").TextContent);
+        Assert.Contains("NUR-1 Cooling tower 1: one value, 10.00\u00a0±\u00a00.20\u00a0m³/day.", page.Find("#chart-summary").TextContent, StringComparison.Ordinal);
+        var row = page.FindAll("table.compared tbody tr").Single(line => line.TextContent.Contains("Make-up a day", StringComparison.Ordinal));
+        Assert.Equal(
+            ["20.0\u00a0±\u00a00.4\u00a0m³/day10 Mar 2025", "10.00\u00a0±\u00a00.20\u00a0m³/day17 Mar 2025", "10.0\u00a0±\u00a00.4\u00a0m³/daylarger than its uncertainty"],
+            row.QuerySelectorAll("td").Select(cell => cell.TextContent.Trim()));
+        Assert.Contains(page.FindAll("table.compared tbody tr"), line => line.TextContent.Contains("Bleed hours", StringComparison.Ordinal) && line.TextContent.Contains('–', StringComparison.Ordinal));
+    }
+
+    [Fact]
     public async Task Compare_NothingChosen_SaysWhatToDo()
     {
         await using var pages = await ReadPages.ForAsync(PersonRole.Supervisor, fill: TwoSitesAsync);

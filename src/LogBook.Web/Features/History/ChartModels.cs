@@ -106,7 +106,7 @@ public static class ChartModels
     /// <summary>Test and point of a key.</summary>
     public static string TitleOf(string key, Language language)
     {
-        if (HistoryFigures.TitleOf(key) is { } title)
+        if ((HistoryFigures.TitleOf(key) ?? ComparedFigures.TitleOf(key) ?? HistoryRecords.TitleOf(key)) is { } title)
         {
             return title.In(language);
         }

@@ -15,7 +15,7 @@ public static class HistoryPageTexts
     public static readonly Text Months6 = new("6 months", "6 meses", "6 meses");
     public static readonly Text Year = new("1 year", "1 año", "1 ano");
     public static readonly Text Year2 = new("2 years", "2 años", "2 anos");
-    public static readonly Text Shown = new("Readings shown ({0} of {1})", "Lecturas mostradas ({0} de {1})", "Leituras mostradas ({0} de {1})");
+    public static readonly Text Shown = new("Shown: {0} of {1}", "Se muestran {0} de {1}", "Mostrados: {0} de {1}");
     public static readonly Text Empty = new("Nothing was read in this period", "No se leyó nada en este periodo", "Nada foi lido neste período");
     public static readonly Text EmptyMore = new("Choose a longer period, or another system of the site.", "Elija un periodo más largo u otro sistema del sitio.", "Escolha um período mais longo ou outro sistema do local.");
     public static readonly Text OtherSystems = new("Other systems of this site", "Otros sistemas de este sitio", "Outros sistemas deste local");
@@ -72,9 +72,19 @@ public static class HistoryPageTexts
     public static readonly Text Compare = new("Compare systems", "Comparar sistemas", "Comparar sistemas");
     public static readonly Text SystemNumber = new("System {0}", "Sistema {0}", "Sistema {0}");
     public static readonly Text NoSystem = new("none", "ninguno", "nenhum");
-    public static readonly Text Reading = new("Reading", "Lectura", "Leitura");
+    public static readonly Text ReadingOrFigure = new("Reading or figure", "Lectura o cifra", "Leitura ou cifra");
+    public static readonly Text Readings = new("Readings", "Lecturas", "Leituras");
+    public static readonly Text Figure = new("Figure", "Cifra", "Cifra");
+    public static readonly Text LatestFigures = new("Figures side by side", "Cifras lado a lado", "Cifras lado a lado");
+    public static readonly Text LatestFiguresMore = new(
+        "The latest of the period in each system, with its expanded uncertainty (k = 2) and the visit that ends its interval. Intervals and loads differ. A product is compared with the same product.",
+        "La última del periodo en cada sistema, con su incertidumbre expandida (k = 2) y la visita que cierra su intervalo. Los intervalos y las cargas difieren. Un producto se compara con el mismo producto.",
+        "A última do período em cada sistema, com sua incerteza expandida (k = 2) e a visita que fecha seu intervalo. Os intervalos e as cargas diferem. Um produto é comparado com o mesmo produto.");
+    public static readonly Text Difference = new("First minus second", "Primero menos segundo", "Primeiro menos segundo");
+    public static readonly Text Larger = new("larger than its uncertainty", "mayor que su incertidumbre", "maior que sua incerteza");
+    public static readonly Text NotLarger = new("not larger than its uncertainty", "no mayor que su incertidumbre", "não maior que sua incerteza");
     public static readonly Text ChooseTwo = new("Choose two or three systems", "Elija dos o tres sistemas", "Escolha dois ou três sistemas");
-    public static readonly Text ChooseTwoMore = new("Their readings are then drawn on one axis, each with a shape of its own.", "Sus lecturas se dibujan entonces en un mismo eje, cada una con su propia forma.", "Suas leituras são então desenhadas em um mesmo eixo, cada uma com a sua forma.");
+    public static readonly Text ChooseTwoMore = new("Their readings or figures are then drawn on one axis, each with a shape of its own.", "Sus lecturas o cifras se dibujan entonces en un mismo eje, cada una con su propia forma.", "Suas leituras ou cifras são então desenhadas em um mesmo eixo, cada uma com a sua forma.");
     public static readonly Text RangesNow = new("Ranges in force on the last day", "Rangos en vigor el último día", "Faixas em vigor no último dia");
     public static readonly Text CompareSays = new(
         "Readings of the water; the controller's display only where nobody read anything else. Times are wall times of each site. Different water and load explain many differences.",
