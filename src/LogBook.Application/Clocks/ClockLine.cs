@@ -24,4 +24,8 @@ public sealed record ClockLine(
     RunningClock Clock,
     Rule? Rule,
     ClockStanding Standing,
-    bool IsIdle);
+    bool IsIdle)
+{
+    /// <summary>Day of the month by which a summary is promised; null for hours, and for the other kinds.</summary>
+    public DateOnly? PromisedBy { get; init; }
+}

@@ -19,7 +19,7 @@ public sealed class ClocksQuery(LogBookStore store, SetUpStore setUp, SitesQuery
     public const int PageSize = 100;
 
     // A summary that nobody sent for two months is a finding, not a clock.
-    private const int SummaryDays = 60;
+    private const int SummaryDays = 100;
 
     /// <summary>The list; null where the viewer may not see clocks at all, or no such site.</summary>
     public async Task<ClocksList?> ListAsync(Viewer viewer, ClocksFilter filter, CancellationToken cancellationToken = default)
@@ -29,14 +29,43 @@ public sealed class ClocksQuery(LogBookStore store, SetUpStore setUp, SitesQuery
             return null;
         }
 
-        var now = Utc.Now(clock);
-        var firm = await setUp.FirmAsync(viewer, withRetired: true, cancellationToken);
-        var sites = (await dues.ListAsync(viewer, cancellationToken: cancellationToken)).Where(site => firm.Sites.ContainsKey(site.Code)).ToList();
+        var (now, firm, sites, lines) = await LinesAsync(viewer, cancellationToken);
         if (filter.Site is { } asked && !sites.Exists(site => Same(site.Code, asked)))
         {
             return null;
         }
 
+        var matching = lines.Where(line => Matches(line, filter)).ToList();
+        var shown = matching.Where(line => filter.Standing is { } standing ? line.Standing == standing : line.Standing != ClockStanding.Met).ToList();
+        return new ClocksList(
+            now,
+            [
+                .. shown.OrderBy(line => line.IsIdle).ThenBy(line => line.Standing switch { ClockStanding.Missed => 0, ClockStanding.DueSoon => 1, ClockStanding.Met => 3, _ => 2 })
+                    .ThenBy(line => line.Clock.Kind == DutyKind.Notify ? 0 : 1)
+                    .ThenBy(line => line.Clock.Due).ThenBy(line => line.Site, StringComparer.Ordinal).ThenBy(line => line.System, StringComparer.Ordinal).ThenBy(line => line.Clock.Rule, StringComparer.Ordinal)
+                    .Skip((Math.Max(1, filter.Page) - 1) * PageSize).Take(PageSize),
+            ],
+            shown.Count,
+            Enum.GetValues<ClockStanding>().ToDictionary(standing => standing, standing => matching.Count(line => line.Standing == standing)),
+            [.. sites.OrderBy(site => site.Code, StringComparer.OrdinalIgnoreCase).Select(site => (site.Code, site.Name))],
+            [.. sites.Select(site => site.AssignedTo).OfType<string>().Distinct().Order(StringComparer.Ordinal)],
+            [.. lines.Select(line => line.Rule).OfType<Rule>().GroupBy(rule => rule.Code, StringComparer.OrdinalIgnoreCase).Select(versions => (versions.Key, versions.MaxBy(rule => rule.From)!.Name)).OrderBy(rule => rule.Key, StringComparer.OrdinalIgnoreCase)])
+        {
+            Versions = firm.Rules,
+            Zones = sites.ToDictionary(site => site.Code, site => TimeZoneInfo.FindSystemTimeZoneById(firm.Sites[site.Code].TimeZone)),
+        };
+    }
+
+    /// <summary>Clocks that no visit meets: an authority to be told, a summary to be sent. For people of the firm.</summary>
+    internal async Task<IReadOnlyList<ClockLine>> OfOfficeAsync(Viewer viewer, CancellationToken cancellationToken = default) => !viewer.IsOfFirm
+        ? []
+        : [.. (await LinesAsync(viewer, cancellationToken)).Lines.Where(line => line.Clock is { Kind: DutyKind.Notify or DutyKind.Summary, IsMet: false })];
+
+    private async Task<(DateTime Now, FirmSetUp Firm, List<SiteDueRow> Sites, List<ClockLine> Lines)> LinesAsync(Viewer viewer, CancellationToken cancellationToken)
+    {
+        var now = Utc.Now(clock);
+        var firm = await setUp.FirmAsync(viewer, withRetired: true, cancellationToken);
+        var sites = (await dues.ListAsync(viewer, cancellationToken: cancellationToken)).Where(site => firm.Sites.ContainsKey(site.Code)).ToList();
         var (kept, mails) = await store.ReadAsync(
             viewer,
             async db =>
@@ -66,25 +95,7 @@ public sealed class ClocksQuery(LogBookStore store, SetUpStore setUp, SitesQuery
             lines.AddRange(OfContract(firm, site, mails, now));
         }
 
-        var matching = lines.Where(line => Matches(line, filter)).ToList();
-        var shown = matching.Where(line => filter.Standing is { } standing ? line.Standing == standing : line.Standing != ClockStanding.Met).ToList();
-        return new ClocksList(
-            now,
-            [
-                .. shown.OrderBy(line => line.IsIdle).ThenBy(line => line.Standing switch { ClockStanding.Missed => 0, ClockStanding.DueSoon => 1, ClockStanding.Met => 3, _ => 2 })
-                    .ThenBy(line => line.Clock.Kind == DutyKind.Notify ? 0 : 1)
-                    .ThenBy(line => line.Clock.Due).ThenBy(line => line.Site, StringComparer.Ordinal).ThenBy(line => line.System, StringComparer.Ordinal).ThenBy(line => line.Clock.Rule, StringComparer.Ordinal)
-                    .Skip((Math.Max(1, filter.Page) - 1) * PageSize).Take(PageSize),
-            ],
-            shown.Count,
-            Enum.GetValues<ClockStanding>().ToDictionary(standing => standing, standing => matching.Count(line => line.Standing == standing)),
-            [.. sites.OrderBy(site => site.Code, StringComparer.OrdinalIgnoreCase).Select(site => (site.Code, site.Name))],
-            [.. sites.Select(site => site.AssignedTo).OfType<string>().Distinct().Order(StringComparer.Ordinal)],
-            [.. lines.Select(line => line.Rule).OfType<Rule>().GroupBy(rule => rule.Code, StringComparer.OrdinalIgnoreCase).Select(versions => (versions.Key, versions.MaxBy(rule => rule.From)!.Name)).OrderBy(rule => rule.Key, StringComparer.OrdinalIgnoreCase)])
-        {
-            Versions = firm.Rules,
-            Zones = sites.ToDictionary(site => site.Code, site => TimeZoneInfo.FindSystemTimeZoneById(firm.Sites[site.Code].TimeZone)),
-        };
+        return (now, firm, sites, lines);
     }
 
     private static IEnumerable<ClockLine> OfRules(FirmSetUp firm, SiteDueRow due, KeptRow row, DateTime now)
@@ -114,7 +125,7 @@ public sealed class ClocksQuery(LogBookStore store, SetUpStore setUp, SitesQuery
             yield return Line(RunningClock.OfVisit(zone, last, on, every, operations), operations.Count > 0 && operations.TrueForAll(operation => !PlantDays.Runs(operation, DayIn(site.TimeZone, now))));
         }
 
-        if (site.SummaryWithinHours is not { } within)
+        if (site.SummaryWithinHours is null && site.SummaryByMonthDay is null)
         {
             yield break;
         }
@@ -122,12 +133,12 @@ public sealed class ClocksQuery(LogBookStore store, SetUpStore setUp, SitesQuery
         // A summary is kept when any copy of it was taken; an amended one is a new promise of nothing.
         var promises = mails.Where(mail => Same(mail.Site, due.Code) && !MailNotes.IsReplaced(mail.LastError))
             .GroupBy(mail => mail.Visit)
-            .Select(copies => RunningClock.OfSummary(copies.Key, copies.First().Left, within, copies.Select(copy => copy.AcceptedAt).Where(accepted => accepted is not null).Min()))
+            .Select(copies => RunningClock.OfSummary(copies.Key, copies.First().Left, SummaryPromise.DueOf(site, zone, copies.First().Left)!.Value, copies.Select(copy => copy.AcceptedAt).Where(accepted => accepted is not null).Min()))
             .OrderByDescending(promise => promise.Since)
             .ToList();
         foreach (var promise in promises.Where((promise, place) => place == 0 || !promise.IsMet))
         {
-            yield return Line(promise, false);
+            yield return Line(promise, false) with { PromisedBy = SummaryPromise.DayOf(site, zone, promise.Since) };
         }
     }
 

@@ -67,12 +67,13 @@ public sealed class RuleAdopter(SetUpStore setUp)
         return saved;
     }
 
-    /// <summary>Promises the summary of a visit within some hours at sites.</summary>
+    /// <summary>Promises the summary of a visit at sites: within some hours, or by a day of the next month.</summary>
     /// <param name="viewer">Who does it; one who keeps the set-up.</param>
-    /// <param name="withinHours">Hours from the end of the visit; null ends the promise.</param>
+    /// <param name="withinHours">Hours from the end of the visit; null for none.</param>
     /// <param name="sites">Codes of the sites.</param>
+    /// <param name="byMonthDay">Day of the month after the visit, 1 to 28; null for none. Without either the promise ends.</param>
     /// <param name="cancellationToken">Stops.</param>
-    public async Task<SaveOutcome> PromiseAsync(Viewer viewer, double? withinHours, IReadOnlyList<string> sites, CancellationToken cancellationToken = default)
+    public async Task<SaveOutcome> PromiseAsync(Viewer viewer, double? withinHours, IReadOnlyList<string> sites, int? byMonthDay = null, CancellationToken cancellationToken = default)
     {
         if (!viewer.MayKeepSetUp)
         {
@@ -88,7 +89,7 @@ public sealed class RuleAdopter(SetUpStore setUp)
                 return new SaveOutcome.NotFound();
             }
 
-            saved = await setUp.SaveAsync(viewer, site with { SummaryWithinHours = withinHours }, row.Version, cancellationToken);
+            saved = await setUp.SaveAsync(viewer, site with { SummaryWithinHours = withinHours, SummaryByMonthDay = byMonthDay }, row.Version, cancellationToken);
             if (saved is not SaveOutcome.Saved)
             {
                 return saved;

@@ -61,6 +61,7 @@ public static class LogBookServices
         services.AddSingleton<ExchangeExport>();
         services.AddSingleton<RecordPackReader>();
         services.AddSingleton<LegalHoldStore>();
+        services.AddSingleton<KeepingQuery>();
         services.AddSingleton<MappingStore>();
         services.AddSingleton<MoveInDesk>();
         services.AddSingleton<Rescue.RescuedDraftStore>();

@@ -99,6 +99,7 @@ internal static class ClockTables
             asked,
             rule.GraceDays is { } grace and > 0 ? words[RecordTexts.Grace, grace] : null,
             rule.OperatingDaysOnly == true ? words[RecordTexts.OperatingDays] : null,
+            rule.KeepYears is { } years ? words[RecordTexts.KeptFor, years] : null,
             rule.RetestDays.Count > 0 && rule.Test is not null ? words[RecordTexts.Retest, what, rule.RetestDays[0], rule.RetestDays[^1]] : null,
         ];
         return string.Join("; ", parts.Where(part => part is not null));

@@ -52,6 +52,9 @@ public sealed record RecordPack
     /// <summary>Day of the last entry of the site, whatever the period; null where there is none.</summary>
     public DateOnly? LastEntry { get; init; }
 
+    /// <summary>How long the records are kept, and by what; null where there is none.</summary>
+    public RetentionPeriod? Keeping { get; init; }
+
     /// <summary>Legal hold on the site's records; null for none, and for a reader who is not of the firm.</summary>
     public LegalHold? Hold { get; init; }
 

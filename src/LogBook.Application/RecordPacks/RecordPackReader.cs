@@ -1,6 +1,6 @@
 using LogBook.Application.Clocks;
-using LogBook.Application.Data;
 using LogBook.Application.Data.Conventions;
+using LogBook.Application.Data;
 using LogBook.Application.DueLists;
 using LogBook.Application.Sites;
 using LogBook.Application.Visits;
@@ -24,7 +24,10 @@ public sealed class RecordPackReader(LogBookStore store, SetUpStore setUp, TimeP
     /// <summary>What a pack of a period would hold; null where there is no such site or the viewer may not take its records.</summary>
     public async Task<RecordPreview?> PreviewAsync(Viewer viewer, string siteCode, DateOnly? from, DateOnly? to, CancellationToken cancellationToken = default) => !MayTake(viewer)
         ? null
-        : await store.ReadAsync(
+        : await PreviewAsync(viewer, await setUp.FirmAsync(viewer, withRetired: true, cancellationToken), siteCode, from, to, cancellationToken);
+
+    private Task<RecordPreview?> PreviewAsync(Viewer viewer, FirmSetUp firm, string siteCode, DateOnly? from, DateOnly? to, CancellationToken cancellationToken) =>
+        store.ReadAsync<RecordPreview?>(
             viewer,
             async db =>
             {
@@ -62,7 +65,7 @@ public sealed class RecordPackReader(LogBookStore store, SetUpStore setUp, TimeP
                     photos,
                     span is null ? null : SitesQuery.DayIn(zone, span.First),
                     lastEntry,
-                    lastEntry is { } day ? Retention.KeepUntil(day, hold?.IsHeld == true) : null,
+                    lastEntry is { } day ? Retention.Of(firm.SystemsOf(row.Code), firm.Rules, SitesQuery.DayIn(zone, span!.First), day, hold?.IsHeld == true) : null,
                     hold);
             },
             cancellationToken);
@@ -140,6 +143,7 @@ public sealed class RecordPackReader(LogBookStore store, SetUpStore setUp, TimeP
             // Who is not of the firm sees the visits as they stand: photos that a correction took out are not told.
             Photos = [.. photos.Where(photo => viewer.IsOfFirm || counting.Exists(visit => visit.Visit.Id == photo.Visit && visit.Visit.Photos.Any(named => named.Sha256 == photo.Sha256 && named.Of == photo.Of)))],
             LastEntry = visits.Count == 0 ? null : visits.Max(DayOf),
+            Keeping = visits.Count == 0 ? null : Retention.Of(firm.SystemsOf(site.Code), firm.Rules, visits.Min(DayOf), visits.Max(DayOf), hold?.IsHeld == true),
             Hold = hold,
             TellsVersions = viewer.IsOfFirm,
         };

@@ -62,8 +62,7 @@ internal static class RecordPdf
             tables.Where(table => table.IsOnPaper).Select(table => PaperRow.Of(words[table.Title], table.Rows.Count.ToString(CultureInfo.InvariantCulture))));
     }
 
-    private static string KeepWords(RecordWords words) => words.Pack.Hold is { IsHeld: true } ? words[RecordTexts.HoldKeeps]
-        : words.Pack.LastEntry is { } last && Domain.Clocks.Retention.KeepUntil(last, isHeld: false) is { } until ? words[RecordTexts.KeepMore, words.Day(until)] : "–";
+    private static string KeepWords(RecordWords words) => words.Pack.Keeping is { } keeping ? KeepTexts.WordsOf(keeping, words.Language) : "–";
 
     private static IEnumerable<PaperRow> Rows(RecordTable table, int[] places, RecordWords words)
     {

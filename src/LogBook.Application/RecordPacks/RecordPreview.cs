@@ -1,3 +1,4 @@
+using LogBook.Domain.Clocks;
 using LogBook.Domain.Sites;
 
 namespace LogBook.Application.RecordPacks;
@@ -13,7 +14,7 @@ namespace LogBook.Application.RecordPacks;
 /// <param name="Photos">Photos named.</param>
 /// <param name="FirstEntry">Day of the first visit on record, whatever the period; null where there is none.</param>
 /// <param name="LastEntry">Day of the last one.</param>
-/// <param name="KeepUntil">Day before which records must not go; null under a hold or without records.</param>
+/// <param name="Keeping">How long the records are kept, and by what; null without records.</param>
 /// <param name="Hold">Legal hold as it stands; null where there never was one, or for a customer.</param>
 public sealed record RecordPreview(
-    Site Site, DateOnly From, DateOnly To, int Visits, int Voided, int Readings, int Amendments, int Photos, DateOnly? FirstEntry, DateOnly? LastEntry, DateOnly? KeepUntil, LegalHold? Hold);
+    Site Site, DateOnly From, DateOnly To, int Visits, int Voided, int Readings, int Amendments, int Photos, DateOnly? FirstEntry, DateOnly? LastEntry, RetentionPeriod? Keeping, LegalHold? Hold);

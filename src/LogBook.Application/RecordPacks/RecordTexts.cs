@@ -25,6 +25,7 @@ public static class RecordTexts
         "{0}: cinco anos desde a última entrada. Uma norma local ou um contrato pode pedir mais. O LogBook não apaga nenhum registro por si mesmo.");
     public static readonly Text Hold = new("Legal hold", "Retención legal", "Retenção legal");
     public static readonly Text HoldSince = new("since {0}, by {1}: {2}", "desde {0}, por {1}: {2}", "desde {0}, por {1}: {2}");
+    public static readonly Text KeptFor = new("records kept {0} years", "registros guardados {0} años", "registros guardados por {0} anos");
     public static readonly Text HoldKeeps = new("until the legal hold is lifted", "hasta que se levante la retención legal", "até que a retenção legal seja levantada");
 
     public static readonly Text WhatItIs = new(

@@ -1,8 +1,9 @@
-using LogBook.Application.Data;
 using LogBook.Application.Data.Conventions;
+using LogBook.Application.Data;
 using LogBook.Application.Notices;
 using LogBook.Application.Sites;
 using LogBook.Domain.Assessments;
+using LogBook.Domain.Clocks;
 using LogBook.Domain.Exchange;
 using LogBook.Domain.Findings;
 using LogBook.Domain.History;
@@ -102,12 +103,14 @@ public sealed class AssessmentKeeper(LogBookStore store, SetUpStore setUp, Round
                 .SelectMany(mail => new[]
                 {
                     (mail.SiteId, Since: mail.CreatedAt.AddHours(thresholds.SummaryHours.Value)),
-                    (mail.SiteId, Since: (mail.LeftAt ?? mail.ArrivedAt).AddHours(ExchangeReader.Parse<Site>(mail.Document).SummaryWithinHours ?? thresholds.SummaryHours.Value)),
+                    (mail.SiteId, Since: PromisedBy(ExchangeReader.Parse<Site>(mail.Document), mail.LeftAt ?? mail.ArrivedAt) ?? (mail.LeftAt ?? mail.ArrivedAt).AddHours(thresholds.SummaryHours.Value)),
                 })
                 .Where(mail => mail.Since <= now)
                 .ToList();
         },
         cancellationToken);
+
+    private static DateTime? PromisedBy(Site site, DateTime left) => SummaryPromise.DueOf(site, TimeZoneInfo.FindSystemTimeZoneById(site.TimeZone), left);
 
     private static bool IsDue(SystemRow system, SiteRow site, EngineSettings engine, DateTime now)
     {

@@ -26,7 +26,7 @@ public sealed record RuleAdoption(Rule Rule, Rule? Ended)
             return null;
         }
 
-        var rule = template.Rule with { Code = last?.Code ?? template.Rule.Code, From = from, Source = $"{template.Rule.Source}. {checkedWith}" };
+        var rule = template.Rule with { Code = last?.Code ?? template.Rule.Code, From = from, KeepYears = template.KeepYears, Source = $"{template.Rule.Source}. {checkedWith}" };
         return new RuleAdoption(rule, last is not null && (last.To is null || last.To >= from) ? last with { To = from.AddDays(-1) } : null);
     }
 }

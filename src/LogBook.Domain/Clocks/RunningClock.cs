@@ -118,6 +118,14 @@ public sealed record RunningClock(DutyKind Kind, DateTime Since, DateTime Soon, 
             IsMet = accepted is not null,
         };
 
+    /// <summary>The promise to send the summary of a visit by a moment.</summary>
+    /// <param name="visit">The visit.</param>
+    /// <param name="left">When the visit ended, UTC.</param>
+    /// <param name="due">By when it is promised, UTC, after <paramref name="left"/>.</param>
+    /// <param name="accepted">When the mail server took it, UTC; null where it has not.</param>
+    public static RunningClock OfSummary(Guid visit, DateTime left, DateTime due, DateTime? accepted) =>
+        OfSummary(visit, left, (due - left).TotalHours, accepted) with { Due = due };
+
     /// <summary>Where it stands.</summary>
     /// <param name="utc">Moment, UTC.</param>
     public ClockStanding StandingAt(DateTime utc) =>

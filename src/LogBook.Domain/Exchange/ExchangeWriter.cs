@@ -25,7 +25,7 @@ public static class ExchangeWriter
     /// </remarks>
     public static ExchangeDocument Canonical(ExchangeDocument document) => document with
     {
-        Minor = UsesAdditions(document) ? ExchangeShapes.Minor : document.Minor,
+        Minor = LeastMinor(document) is { } needed ? Math.Max(needed, document.Minor ?? 0) : document.Minor,
         Tests = Sorted(document.Tests, t => t.Code),
         Customers = Sorted(document.Customers, c => c.Code),
         People = Sorted(document.People, p => p.Code),
@@ -66,6 +66,13 @@ public static class ExchangeWriter
         system.Meters.Any(meter => (meter.FirstDial ?? meter.FirstTotal) is not null)
         || system.Drums.Any(drum => drum.FirstLevel is not null)
         || system.HoursRun.Any(hours => hours.FirstHours is not null);
+
+    private static bool UsesSecondAdditions(ExchangeDocument document) =>
+        document.Rules.Any(rule => rule.KeepYears is not null)
+        || document.Sites.Any(site => site.SummaryByMonthDay is not null)
+        || document.Systems.Any(system => (system.DischargeUsPerCm, system.DischargeSource) is not (null, null));
+
+    private static int? LeastMinor(ExchangeDocument document) => UsesSecondAdditions(document) ? 2 : UsesAdditions(document) ? 1 : null;
 
     /// <summary>Canonical text of one piece of a document.</summary>
     /// <typeparam name="T">A type of the document: customer, person, site, system, product, instrument, lot, rule, test, visit or finding.</typeparam>

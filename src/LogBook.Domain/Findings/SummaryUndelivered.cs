@@ -1,4 +1,5 @@
 using LogBook.Domain.Assessments;
+using LogBook.Domain.Clocks;
 using LogBook.Domain.History;
 using LogBook.Domain.Languages;
 
@@ -25,6 +26,11 @@ internal static class SummaryUndelivered
         "The summary of the visit of {0} was promised within {1} hours, and none has been accepted by the mail server.",
         "El resumen de la visita del {0} se prometió en {1} horas y el servidor de correo no ha aceptado ninguno.",
         "O resumo da visita de {0} foi prometido em {1} horas, e o servidor de correio não aceitou nenhum.");
+
+    private static readonly Text PromisedByDay = new(
+        "The summary of the visit of {0} was promised by {1}, and none has been accepted by the mail server.",
+        "El resumen de la visita del {0} se prometió para el {1} y el servidor de correo no ha aceptado ninguno.",
+        "O resumo da visita de {0} foi prometido até {1}, e o servidor de correio não aceitou nenhum.");
 
     private static readonly Text Hours = new("hours since it was handed over", "horas desde que se entregó al envío", "horas desde a entrega ao envio");
 
@@ -86,7 +92,7 @@ internal static class SummaryUndelivered
         .SelectMany(mail => new[]
         {
             mail.Accepted, mail.Refused, mail.Handed.AddHours(thresholds.SummaryHours.Value),
-            history.Site.SummaryWithinHours is { } promised ? left[mail.VisitId].AddHours(promised) : null,
+            SummaryPromise.DueOf(history.Site, history.Zone, left[mail.VisitId]),
         })
         .OfType<DateTime>()
         .Distinct()
@@ -116,7 +122,8 @@ internal static class SummaryUndelivered
 
         var oldest = waiting.MinBy(mail => mail.Handed)!;
         var hours = (moment - oldest.Handed).TotalHours;
-        var promised = history.Site.SummaryWithinHours is { } within && moment >= left.AddHours(within) && waiting.Count == mails.Count ? within : (double?)null;
+        var promised = SummaryPromise.DueOf(history.Site, history.Zone, left) is { } due && moment >= due && waiting.Count == mails.Count ? (due - left).TotalHours : (double?)null;
+        var promisedDay = SummaryPromise.DayOf(history.Site, history.Zone, left);
         var returned = waiting.Exists(mail => mail.Refused is { } refused && refused <= moment);
         if (promised is null && !returned && hours < thresholds.SummaryHours.Value)
         {
@@ -127,7 +134,7 @@ internal static class SummaryUndelivered
         return (
             new Indication(
                 promised is null ? Severity.Plan : Severity.Act,
-                promised is { } limit ? new Said(Promised, day, limit) : returned ? new Said(Returned, day) : new Said(Waits, day, Math.Floor(hours)))
+                promised is not null && promisedDay is { } named ? new Said(PromisedByDay, day, named) : promised is { } limit ? new Said(Promised, day, limit) : returned ? new Said(Returned, day) : new Said(Waits, day, Math.Floor(hours)))
             {
                 Evidence = [new EvidenceFigure(Hours, hours, "h", LimitHigh: promised ?? thresholds.SummaryHours.Value)],
                 LookAtNext = Next,

@@ -45,6 +45,9 @@ public sealed record Rule
     /// <summary>Earliest and latest day of a retest.</summary>
     public IReadOnlyList<double> RetestDays { get; init => field = value ?? []; } = [];
 
+    /// <summary>Years for which its records must be kept, from the last entry; above zero. Null where the rule does not say.</summary>
+    public double? KeepYears { get; init; }
+
     /// <summary>What a result means.</summary>
     public IReadOnlyList<RuleBand> Bands { get; init => field = value ?? []; } = [];
 }

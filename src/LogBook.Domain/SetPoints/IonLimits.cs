@@ -30,6 +30,8 @@ public static class IonLimits
     private static readonly Text Silica = new(
         "silica scale (common practice, no source)", "incrustación de sílice (práctica común, sin fuente)", "incrustação de sílica (prática comum, sem fonte)");
 
+    private static readonly Text Discharge = new("limit of the discharge", "límite del vertido", "limite do descarte");
+
     /// <summary>Tests that can limit the cycles, in the order in which they are shown.</summary>
     public static IReadOnlyList<string> Tests { get; } = [TestCodes.Chloride, TestCodes.Calcium, TestCodes.TotalHardness, TestCodes.Alkalinity, TestCodes.Silica, TestCodes.Sulphate];
 
@@ -37,7 +39,7 @@ public static class IonLimits
     /// <param name="system">The system with its metals.</param>
     /// <param name="programme">Programme in force, or null.</param>
     /// <returns>
-    /// High ends of the programme's ranges for ions of the tower water, brought to mg/L in the basis of the test, the chloride limit of stainless steel, and silica
+    /// High ends of the programme's ranges for ions of the tower water, brought to mg/L in the basis of the test, the chloride limit of stainless steel, the conductivity that the permit of the discharge allows, and silica
     /// where the programme has none. Other metals have no published limit here: enter the maker's.
     /// </returns>
     public static IReadOnlyList<IonLimit> Of(WaterSystem system, Programme? programme)
@@ -57,8 +59,15 @@ public static class IonLimits
             limits.Add(new IonLimit(TestCodes.Silica, SilicaMgPerL, IonLimitKind.Scale, Silica));
         }
 
+        if (system.DischargeUsPerCm is > 0 and var discharge)
+        {
+            limits.Add(new IonLimit(TestCodes.Conductivity, discharge, IonLimitKind.Discharge, string.IsNullOrWhiteSpace(system.DischargeSource) ? Discharge : Named(system.DischargeSource.Trim())));
+        }
+
         return limits;
     }
+
+    private static Text Named(string source) => new($"{Discharge.En} ({source})", $"{Discharge.Es} ({source})", $"{Discharge.Pt} ({source})");
 
     /// <summary>Tests whose range in the programme cannot be brought to mg/L in the test's own basis: nobody knows whether it holds.</summary>
     /// <param name="programme">Programme in force, or null.</param>

@@ -27,6 +27,9 @@ public sealed record Site
     /// <summary>Hours within which the summary is promised.</summary>
     public double? SummaryWithinHours { get; init; }
 
+    /// <summary>Day of the calendar month, 1 to 28, by whose end the summaries of all visits of the month before are promised.</summary>
+    public int? SummaryByMonthDay { get; init; }
+
     /// <summary>False where the site forbids photos.</summary>
     public bool? PhotosAllowed { get; init; }
 

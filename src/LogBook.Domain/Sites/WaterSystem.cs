@@ -37,6 +37,12 @@ public sealed record WaterSystem
     /// <summary>Wetted metals.</summary>
     public IReadOnlyList<Metal> Metals { get; init => field = value ?? []; } = [];
 
+    /// <summary>Highest conductivity that the permit for the discharge allows, µS/cm at 25 °C; null where none is on file.</summary>
+    public double? DischargeUsPerCm { get; init; }
+
+    /// <summary>Where that limit was read: permit, number, day.</summary>
+    public string? DischargeSource { get; init; }
+
     /// <summary>Day new galvanised steel went into use.</summary>
     public DateOnly? NewGalvanisedFrom { get; init; }
 

@@ -65,6 +65,9 @@ public sealed class RuleAdopterTests(DatabaseFixture<SqliteDatabase> fixture) : 
 
         var firm = await _database.Get<SetUpStore>().FirmAsync(_database.Supervisor);
         Assert.Equal((120.0, 24.0), (firm.Sites["PLU-1"].SummaryWithinHours!.Value, firm.Sites["YAF-1"].SummaryWithinHours!.Value));
+        Assert.IsType<SaveOutcome.Saved>(await Adopter.PromiseAsync(_database.Supervisor, null, ["PLU-1"], 10));
+        var changed = (await _database.Get<SetUpStore>().FirmAsync(_database.Supervisor)).Sites["PLU-1"];
+        Assert.Equal((null, 10), (changed.SummaryWithinHours, changed.SummaryByMonthDay));
         Assert.IsType<SaveOutcome.NotAllowed>(await Adopter.PromiseAsync(_database.Technician, 1, ["PLU-1"]));
         Assert.IsType<SaveOutcome.NotFound>(await Adopter.PromiseAsync(_database.Supervisor, 1, ["ZZZ-1"]));
     }

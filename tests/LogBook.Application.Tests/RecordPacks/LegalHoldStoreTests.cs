@@ -56,7 +56,7 @@ public sealed class LegalHoldStoreTests
         var pack = await database.Get<RecordPackReader>().ReadAsync(database.Supervisor, "YAF-1", preview!.From, preview.To);
         var paper = await Office.TextAsync(PackFiles.Of(RecordPackMaker.Make(pack!, Domain.Languages.Language.English)).Ending(".pdf"));
 
-        Assert.Null(preview.KeepUntil);
+        Assert.Null(preview.Keeping!.Until);
         Assert.Contains("until the legal hold is lifted", paper, StringComparison.Ordinal);
         Assert.Contains("by I. Wendle: letter", paper, StringComparison.Ordinal);
         Assert.Empty((await database.Get<LogBook.Application.Audit.Verifier>().VerifyAsync(database.Supervisor)).Faults);

@@ -182,6 +182,6 @@ public sealed class RecordPackTests(YearOfRecords year) : IClassFixture<YearOfRe
         var file = RecordPackMaker.Make((await reader.ReadAsync(database.Supervisor, Site, From, To))!, Language.Portuguese);
 
         Assert.Equal((preview!.Visits, preview.Readings), (file.Visits, file.Results));
-        Assert.Equal(preview.LastEntry!.Value.AddYears(Retention.Years), preview.KeepUntil);
+        Assert.Equal(preview.LastEntry!.Value.AddYears(Retention.Years), preview.Keeping!.Until);
     }
 }

@@ -39,7 +39,7 @@ public static class SupervisorPages
             ("visits", "/visits"), ("visit", $"/visits/{visit.Id}"), ("summary", $"/visits/{visit.Id}/summary"), ("mail", "/mail"),
             ("clocks", "/clocks"), ("site clocks", $"/sites/{JobHost.Site}/clocks"), ("rule templates", "/setup/rules/templates"),
             ("shelf", "/shelf"), ("reorder list", "/shelf/order"), ("make-up watch", "/shelf/make-up"),
-            ("quick phrases", "/setup/phrases"), ("access tokens", "/tokens"), ("record pack", $"/sites/{JobHost.Site}/records"), ("move-in", "/setup/move-in"), ("rescue file", "/rescue"),
+            ("quick phrases", "/setup/phrases"), ("access tokens", "/tokens"), ("record pack", $"/sites/{JobHost.Site}/records"), ("keeping", "/records/keeping"), ("move-in", "/setup/move-in"), ("rescue file", "/rescue"),
         ];
     }
 

@@ -17,6 +17,7 @@ public sealed class RuleAdoptionTests
         Assert.Contains("10 NYCRR", adoption.Rule.Source, StringComparison.Ordinal);
         Assert.Contains("I. Wendle asked", adoption.Rule.Source, StringComparison.Ordinal);
         Assert.Equal(Template.Rule.Bands, adoption.Rule.Bands);
+        Assert.Equal((3.0, Template.KeepYears), (adoption.Rule.KeepYears, adoption.Rule.KeepYears));
         Assert.Null(adoption.Ended);
     }
 
@@ -56,7 +57,8 @@ public sealed class RuleAdoptionTests
     [Fact]
     public void Promises_AreInOrderAndHaveASource()
     {
-        Assert.Equal(PromiseTemplate.All.OrderBy(promise => promise.SummaryWithinHours), PromiseTemplate.All);
+        Assert.Equal(PromiseTemplate.All.OrderBy(promise => promise.SummaryWithinHours ?? double.MaxValue), PromiseTemplate.All);
+        Assert.All(PromiseTemplate.All, promise => Assert.NotEqual(promise.SummaryWithinHours is null, promise.SummaryByMonthDay is null));
         Assert.All(PromiseTemplate.All, promise => Assert.NotEmpty(promise.Source));
     }
 }

@@ -95,7 +95,7 @@ public sealed class ExchangeReaderTests
     [Theory]
     [InlineData("""{ "format": "other", "version": 1, "x": 1 }""", "format", "wrong-format")]
     [InlineData("""{ "format": "logbook-exchange", "version": 2, "x": 1 }""", "version", "wrong-version")]
-    [InlineData("""{ "format": "logbook-exchange", "version": 1, "minor": 2, "x": 1 }""", "minor", "newer-minor")]
+    [InlineData("""{ "format": "logbook-exchange", "version": 1, "minor": 3, "x": 1 }""", "minor", "newer-minor")]
     [InlineData("""{ "version": 1 }""", "format", "required")]
     [InlineData("""{ "format": "logbook-exchange", "version": 1, "version": 1 }""", "version", "duplicate-key")]
     [InlineData("""{ "format": "logbook-exchange", "version": 1, "Sites": [] }""", "Sites", "unknown-field")]
@@ -111,7 +111,7 @@ public sealed class ExchangeReaderTests
 
     [Fact]
     public void Read_NewerMinor_SaysThatANewerProgramWroteIt() => Assert.Equal(
-        "minor: 3 was written by a newer LogBook, expected is at most 1",
+        "minor: 3 was written by a newer LogBook, expected is at most 2",
         Assert.Single(ExchangeReader.Read("""{ "format": "logbook-exchange", "version": 1, "minor": 3 }""").Issues).Message);
 
     [Theory]

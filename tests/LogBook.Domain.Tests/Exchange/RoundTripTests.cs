@@ -88,6 +88,30 @@ public sealed class RoundTripTests
         Assert.Equal(written, ExchangeWriter.Write(ExchangeReader.Read(written).Document!));
     }
 
+    [Theory]
+    [InlineData("\"rules\": [{ \"code\": \"OXT-LEG\", \"name\": \"Legionella\", \"from\": \"2024-07-01\", \"keepYears\": 7 }]", 2)]
+    [InlineData("\"sites\": [{ \"code\": \"YAF-1\", \"customer\": \"YAF\", \"name\": \"Yaffleford College\", \"timeZone\": \"Europe/London\", \"summaryByMonthDay\": 10 }]", 2)]
+    [InlineData("\"systems\": [{ \"site\": \"YAF-1\", \"code\": \"CT-1\", \"name\": \"Tower\", \"kind\": \"open-recirculating\", \"dischargeUsPerCm\": 2500, \"dischargeSource\": \"permit 12\" }]", 2)]
+    [InlineData("\"systems\": [{ \"site\": \"YAF-1\", \"code\": \"CT-1\", \"name\": \"Tower\", \"kind\": \"open-recirculating\" }]", null)]
+    public void Write_FieldsOfTheSecondMinor_SayItAndComeBack(string part, int? minor)
+    {
+        var read = ExchangeReader.Read($$"""{ "format": "logbook-exchange", "version": 1, {{part}} }""");
+        Assert.Empty(read.Issues);
+
+        var written = ExchangeWriter.Write(read.Document!);
+
+        Assert.Equal(minor, ExchangeReader.Read(written).Document!.Minor);
+        Assert.Equal(written, ExchangeWriter.Write(ExchangeReader.Read(written).Document!));
+        Assert.Equal(minor is not null, written.Contains("keepYears", StringComparison.Ordinal) || written.Contains("summaryByMonthDay", StringComparison.Ordinal) || written.Contains("permit 12", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("0")]
+    [InlineData("29")]
+    public void Read_DayThatNotEveryMonthHas_IsRefused(string day) => Assert.Contains(
+        ExchangeReader.Read($$"""{ "format": "logbook-exchange", "version": 1, "sites": [{ "code": "YAF-1", "customer": "YAF", "name": "Y", "timeZone": "Europe/London", "summaryByMonthDay": {{day}} }] }""").Issues,
+        issue => issue.Path == "sites[0].summaryByMonthDay");
+
     [Fact]
     public void Write_AfterRead_IsTheCanonicalDocument() => Documents.Any.Sample(
         document =>

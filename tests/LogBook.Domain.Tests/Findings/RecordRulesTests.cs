@@ -124,6 +124,24 @@ public class RecordRulesTests
         Assert.True(finding is null || finding.FirstVisit == builder.IdOf(0));
     }
 
+    [Theory]
+    [InlineData(-1, Severity.Plan)]
+    [InlineData(0, Severity.Act)]
+    public void SummaryUndelivered_PromisedByADayOfTheMonth_ActsFromItsEnd(int hours, Severity expected)
+    {
+        var builder = new HistoryBuilder().Visit(0);
+        var document = builder.Document();
+        var firm = new Domain.History.FirmSetUp(document with { Sites = [document.Sites[0] with { SummaryByMonthDay = 10 }] });
+        var left = HistoryBuilder.Start.AddHours(1);
+        var due = Domain.Clocks.SummaryPromise.DueOf(firm.Sites["YAF-1"], TimeZoneInfo.FindSystemTimeZoneById(document.Sites[0].TimeZone), left)!.Value;
+        var inputs = new AssessmentInputs { Deliveries = [new SummaryDelivery(builder.IdOf(0), 1, left, null, null)] };
+
+        var finding = Assessment.Of(Domain.History.SystemHistory.From(firm, "YAF-1", "CT-1", builder.Visits), due.AddHours(hours), inputs).Open(FindingKinds.SummaryUndelivered)!;
+
+        Assert.Equal(expected, finding.Severity);
+        Assert.Equal(expected == Severity.Act, finding.Text.Contains("was promised by 10", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void SummaryUndelivered_AcceptedLater_Closes()
     {

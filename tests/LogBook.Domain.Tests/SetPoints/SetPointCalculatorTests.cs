@@ -53,6 +53,18 @@ public sealed class SetPointCalculatorTests
     }
 
     [Fact]
+    public void IonLimits_DischargeOnFile_IsThereWithItsSourceAndLimits()
+    {
+        var permitted = new WaterSystem { Site = "UMB-1", Code = "CT-1", Name = "Tower", Kind = SystemKind.OpenRecirculating, DischargeUsPerCm = 1000, DischargeSource = "permit 12 of 3 March" };
+
+        var limits = IonLimits.Of(permitted, null);
+
+        Assert.Equal((TestCodes.Conductivity, 1000.0, "limit of the discharge (permit 12 of 3 March)"), limits.Where(one => one.Kind == IonLimitKind.Discharge).Select(one => (one.Test, one.Most, one.Basis.En)).Single());
+        Assert.Equal(1000, SetPointCalculator.Of(Umb1 with { Limits = limits }).Value.SetPoint.Result.Value.Value, 1e-6);
+        Assert.DoesNotContain(IonLimits.Of(permitted with { DischargeUsPerCm = null }, null), one => one.Kind == IonLimitKind.Discharge);
+    }
+
+    [Fact]
     public void Of_DischargeConductivityLimited_IsTheSetPoint()
     {
         var proposal = SetPointCalculator.Of(Umb1 with { Limits = [new IonLimit(TestCodes.Conductivity, 1000, IonLimitKind.Discharge, new Text("permit", "permiso", "licença"))] }).Value;

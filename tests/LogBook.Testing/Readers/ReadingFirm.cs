@@ -151,6 +151,22 @@ public sealed class ReadingFirm : IAsyncDisposable
         return (found.CustomerId, found.SiteId, found.Id);
     });
 
+    /// <summary>A rule of the firm.</summary>
+    public Task AddRuleAsync(Rule rule) => AddAsync(new SetUpRow
+    {
+        Kind = SetUpKind.Rule, Code = rule.Code, CodeKey = CodeKeys.Of(rule.Code), From = rule.From, Name = rule.Name, Document = JsonSerializer.Serialize(rule, ExchangeJson.Default.Rule),
+    });
+
+    /// <summary>Puts a system under rules.</summary>
+    public Task SetRulesAsync((int Customer, int Site, int System) at, params IReadOnlyList<string> rules) => ChangeSystemAsync(at, system => system with { Rules = rules });
+
+    /// <summary>Changes the set-up of a system.</summary>
+    public Task ChangeSystemAsync((int Customer, int Site, int System) at, Func<WaterSystem, WaterSystem> change) => Store.WriteAsync(Viewer.System("test"), async db =>
+    {
+        var row = await db.Systems.AsTracking().SingleAsync(system => system.Id == at.System);
+        row.Document = JsonSerializer.Serialize(change(JsonSerializer.Deserialize(row.Document, ExchangeJson.Default.WaterSystem)!), ExchangeJson.Default.WaterSystem);
+    });
+
     /// <summary>Products of the firm.</summary>
     public async Task AddProductsAsync(params IReadOnlyList<Product> products)
     {

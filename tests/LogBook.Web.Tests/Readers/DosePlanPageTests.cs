@@ -46,6 +46,26 @@ public sealed class DosePlanPageTests
     }
 
     [Fact]
+    public async Task SetPoint_DischargeLimitOnFile_StandsThereWithItsSourceAndLimits()
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Technician, fill: firm => CollegeAsync(firm, College with { DischargeUsPerCm = 1000, DischargeSource = "permit 12" }));
+        var page = Open(pages);
+
+        Assert.Equal("1000", page.Find("#set-point-discharge").GetAttribute("value"));
+        Assert.StartsWith("limit of the discharge (permit 12)", Note(page, "set-point-discharge"), StringComparison.Ordinal);
+
+        page.Find("#set-point").Submit();
+
+        Assert.Contains("limit of the discharge (permit 12)", page.Find("#set-point-result").TextContent, StringComparison.Ordinal);
+        Assert.Contains("1000\u00a0µS/cm", page.Find("#set-point-result").TextContent, StringComparison.Ordinal);
+
+        // Whoever takes it out is told that it is left out.
+        page.Find("#set-point-discharge").Change("");
+        page.Find("#set-point").Submit();
+        Assert.Contains("Conductivity", page.Find("#limits-cleared").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Feed_BadNumber_NamesFieldValueAndExpected()
     {
         await using var pages = await ReadPages.ForAsync(PersonRole.Technician, fill: CollegeAsync);

@@ -11,8 +11,8 @@ using static LogBook.Domain.Exchange.Shapes.FieldKind;
 /// </summary>
 internal static class ExchangeShapes
 {
-    /// <summary>Newest minor number that this program reads. 1: hours to notify and a shorter interval in the bands of a rule; counters and levels as first typed.</summary>
-    public const int Minor = 1;
+    /// <summary>Newest minor number that this program reads. 1: hours to notify and a shorter interval in the bands of a rule; counters and levels as first typed. 2: years for which a rule keeps records, summaries by a day of the month, the limit of the discharge.</summary>
+    public const int Minor = 2;
 
     private static readonly string[] Languages = ["en", "es", "pt"];
     private static readonly string[] Severities = ["act", "plan", "watch"];
@@ -384,6 +384,7 @@ internal static class ExchangeShapes
         Amount("graceDays"),
         Field("operatingDaysOnly", Flag),
         List("retestDays", Amount("")) with { Count = (0, 2) },
+        Positive("keepYears"),
         List("bands", RuleBand));
 
     /// <summary>A site.</summary>
@@ -397,6 +398,7 @@ internal static class ExchangeShapes
         Choice("units", "metric", "us", "imperial"),
         Field("assignedTo"),
         Positive("summaryWithinHours"),
+        Whole("summaryByMonthDay", 1, 28),
         Field("photosAllowed", Flag),
         Field("address"),
         Field("accessNotes"));
@@ -415,6 +417,8 @@ internal static class ExchangeShapes
         Nested("bleedTimed", new Shape("bleedTiming", Required("on", Date), Must(Amount("LPerH")))),
         List("metals", Choice("", "steel", "copper", "galvanised", "stainless", "aluminium", "plastic")),
         Field("newGalvanisedFrom", Date),
+        Positive("dischargeUsPerCm"),
+        Field("dischargeSource"),
         List("rules", Text),
         Nested("operation", Operation),
         List("samplePoints", Text),

@@ -16,6 +16,7 @@ public static class ClockWords
     public static string What(ClockLine line, Language language) => line.Clock.Kind switch
     {
         DutyKind.Visit => ClocksTexts.VisitEvery.In(language, Shown.Plain(line.Clock.Days, language)),
+        DutyKind.Summary when line.PromisedBy is { } day => ClocksTexts.SummaryBy.In(language, Shown.Day(day, language)),
         DutyKind.Summary => ClocksTexts.SummaryWithin.In(language, Span(TimeSpan.FromDays(line.Clock.Days), language)),
         DutyKind.Notify => ClocksTexts.Notify.In(language, Subject(line.Rule, language), Span(TimeSpan.FromDays(line.Clock.Days), language)),
         DutyKind.Retest => ClocksTexts.Retest.In(language, Subject(line.Rule, language), NotBefore(line, language), LastDay(line, language)),

@@ -45,6 +45,7 @@ public static class ClocksTexts
     public static readonly Text Retest = new("{0}: test again from {1} to {2}", "{0}: repetir del {1} al {2}", "{0}: repetir de {1} a {2}");
     public static readonly Text Notify = new("{0}: tell the authority within {1} of receipt", "{0}: avisar a la autoridad en {1} desde la recepción", "{0}: avisar a autoridade em {1} desde o recebimento");
     public static readonly Text VisitEvery = new("Visit every {0} days", "Visita cada {0} días", "Visita a cada {0} dias");
+    public static readonly Text SummaryBy = new("Summary by {0}", "Resumen hasta el {0}", "Resumo até {0}");
     public static readonly Text SummaryWithin = new("Summary within {0} of the visit", "Resumen en {0} desde la visita", "Resumo em {0} desde a visita");
     public static readonly Text WatchedCount = new("the count that the rules watch", "el recuento que vigilan las normas", "a contagem que as regras vigiam");
     public static readonly Text Hours = new("{0} hours", "{0} horas", "{0} horas");

@@ -27,5 +27,19 @@ public sealed class RecordPackHelp : IHelpSource
                     "Abaixo consta por quanto tempo os registros devem ser guardados. Um supervisor pode pôr ou levantar uma retenção legal, com um motivo. O LogBook não apaga nenhum registro por si mesmo."),
             ],
             "/sites/{Code}/records"),
+        new(
+            "keeping",
+            KeepingTexts.Title,
+            [
+                new(
+                    "Every site with records, until when they must be kept, and by which rule. A rule says its years in its set-up; a template brings those of its source along. The longest rule of the site counts, a shorter one than five years does not shorten them, and a legal hold wins over all.",
+                    "Todos los sitios con registros, hasta cuándo deben conservarse y por qué norma. Una norma dice sus años en su configuración; una plantilla trae los de su fuente. Cuenta la norma más larga del sitio, una menor de cinco años no los acorta y una retención legal prevalece sobre todo.",
+                    "Todos os locais com registros, até quando devem ser guardados e por qual regra. Uma regra diz seus anos na sua configuração; um modelo traz os da sua fonte. Conta a regra mais longa do local, uma menor que cinco anos não os encurta, e uma retenção legal prevalece sobre tudo."),
+                new(
+                    "What is past its period stands first. LogBook deletes nothing: records also stand in the chained audit trail, in photos and in backups, and a deletion that left those would not be one.",
+                    "Lo que ha superado su periodo está primero. LogBook no borra nada: los registros están también en la auditoría encadenada, en fotos y en copias de seguridad, y un borrado que los dejara no lo sería.",
+                    "O que passou do seu período vem primeiro. O LogBook não apaga nada: os registros também estão na auditoria encadeada, em fotos e em cópias de segurança, e uma exclusão que os deixasse não seria uma."),
+            ],
+            "/records/keeping"),
     ];
 }

@@ -42,6 +42,7 @@ internal static class FirmForms
         Ask.Number("visitEveryDays", new("Visit every", "Visitar cada", "Visitar a cada"), "d"),
         Ask.Choice("assignedTo", new("On the round of", "En la ronda de", "Na ronda de"), (scope, _) => scope.Firm.People.Values.Where(p => p.Role is PersonRole.Technician or PersonRole.Supervisor or PersonRole.Administrator).OrderBy(p => p.Name).Select(p => new FormOption(p.Code, $"{p.Code} – {p.Name}"))),
         Ask.Number("summaryWithinHours", new("Summary promised within", "Resumen prometido en", "Resumo prometido em"), "h"),
+        Ask.Whole("summaryByMonthDay", new("Summaries of a month promised by this day of the next", "Resúmenes de un mes prometidos para este día del siguiente", "Resumos de um mês prometidos até este dia do seguinte")) with { Hint = new("1 to 28, as 10 for “by the 10th”.", "De 1 a 28, como 10 para «hasta el día 10».", "De 1 a 28, como 10 para “até o dia 10”.") },
         new FormField("photosAllowed", FormKind.YesNo, new("Photos allowed", "Fotos permitidas", "Fotos permitidas")),
         Ask.Choice("units", new("Units people use there", "Unidades que usan allí", "Unidades usadas lá"), ChoiceTexts.Units),
         Ask.LongText("address", new("Address", "Dirección", "Endereço")),
@@ -134,6 +135,7 @@ internal static class FirmForms
         Ask.Number("graceDays", new("Grace", "Gracia", "Tolerância"), "d"),
         Ask.Flag("operatingDaysOnly", new("Counts only days of operation", "Cuenta solo días de operación", "Conta só dias de operação")),
         new FormField("retestDays", FormKind.Numbers, new("Retest between which days", "Repetir entre qué días", "Repetir entre que dias")) { Hint = new("First and last day, as 3; 7.", "Primer y último día, como 3; 7.", "Primeiro e último dia, como 3; 7.") },
+        Ask.Number("keepYears", new("Records kept for, from the last entry", "Registros guardados durante, desde la última entrada", "Registros guardados por, desde a última entrada")) with { Hint = new("In years. Shorter than five counts as five.", "En años. Menos de cinco cuenta como cinco.", "Em anos. Menos de cinco conta como cinco.") },
         Ask.Rows(
             "bands",
             new("Bands", "Bandas", "Faixas"),

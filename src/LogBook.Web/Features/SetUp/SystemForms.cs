@@ -37,6 +37,8 @@ public static class SystemForms
             Ask.Number("LPerH", new("Flow", "Caudal", "Vazão"), "L/h").Needed()).When(IsTower),
         Ask.Picks("metals", new("Wetted metals", "Metales en contacto", "Metais em contato"), Ask.From(ChoiceTexts.Metals)),
         Ask.Day("newGalvanisedFrom", new("New galvanised steel since", "Acero galvanizado nuevo desde", "Aço galvanizado novo desde")).When(group => IsTower(group) && group.Text("metals").Contains("galvanised", StringComparison.Ordinal)),
+        Ask.Number("dischargeUsPerCm", new("Limit of the discharge, conductivity", "Límite del vertido, conductividad", "Limite do descarte, condutividade"), "uS/cm").When(IsTower) with { Hint = new("As the permit says, at 25 °C. The calculators begin with it.", "Como dice el permiso, a 25 °C. Los cálculos parten de él.", "Como diz a licença, a 25 °C. Os cálculos partem dele.") },
+        Ask.Text("dischargeSource", new("Where this limit was read", "Dónde se leyó este límite", "Onde este limite foi lido")).When(IsTower),
         Ask.Picks("rules", new("Rules that apply", "Normas que se aplican", "Regras que se aplicam"), (scope, _) => scope.Firm.Rules.OrderBy(rule => rule.Code).DistinctBy(rule => rule.Code, StringComparer.OrdinalIgnoreCase).Select(rule => new FormOption(rule.Code, $"{rule.Code} – {rule.Name}"))),
         Ask.Words("samplePoints", new("Further sample points", "Otros puntos de muestreo", "Outros pontos de amostragem")),
         Ask.Group(

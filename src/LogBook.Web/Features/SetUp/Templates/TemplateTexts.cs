@@ -31,9 +31,9 @@ public static class TemplateTexts
     public static readonly Text Sites = new("Sites with this promise", "Sitios con esta promesa", "Locais com esta promessa");
     public static readonly Text Promises = new("Promises of contracts", "Promesas de contratos", "Promessas de contratos");
     public static readonly Text PromisesMore = new(
-        "What is agreed with a customer. The interval of visits is kept with the site; other tasks of a contract are rules without a jurisdiction. A promise by a day of the month is not kept here.",
-        "Lo acordado con un cliente. El intervalo de visitas se lleva en el sitio; otras tareas de un contrato son normas sin jurisdicción. Una promesa por día del mes no se lleva aquí.",
-        "O que foi combinado com um cliente. O intervalo de visitas fica no local; outras tarefas de um contrato são regras sem jurisdição. Uma promessa por dia do mês não fica aqui.");
+        "What is agreed with a customer. The interval of visits is kept with the site; other tasks of a contract are rules without a jurisdiction. “By the 10th” counts from the month after the visit: the end of that day.",
+        "Lo acordado con un cliente. El intervalo de visitas se lleva en el sitio; otras tareas de un contrato son normas sin jurisdicción. «Hasta el día 10» se cuenta en el mes siguiente a la visita: hasta el final de ese día.",
+        "O que foi combinado com um cliente. O intervalo de visitas fica no local; outras tarefas de um contrato são regras sem jurisdição. “Até o dia 10” conta no mês seguinte à visita: até o fim desse dia.");
 
     public static readonly Text PromiseOf = new("{0} sites", "{0} sitios", "{0} locais");
     public static readonly Text Promise = new("Promise", "Prometer", "Prometer");
