@@ -1,6 +1,7 @@
 using System.Globalization;
-using LogBook.Application.Data;
+using LogBook.Application.Clocks;
 using LogBook.Application.Data.Conventions;
+using LogBook.Application.Data;
 using LogBook.Application.DueLists;
 using LogBook.Application.Mail;
 using LogBook.Application.Reviews;
@@ -14,7 +15,7 @@ using Microsoft.Extensions.Options;
 namespace LogBook.Application.Notices;
 
 /// <summary>Queues each morning's message for who asked for it: once a day and person, and none when there is nothing to tell.</summary>
-public sealed class DigestWriter(LogBookStore store, SitesQuery sites, LogBookOptions options, IOptions<MailOptions> mail, TimeProvider clock, ILogger<DigestWriter> log)
+public sealed class DigestWriter(LogBookStore store, SitesQuery sites, ClocksQuery clocks, LogBookOptions options, IOptions<MailOptions> mail, TimeProvider clock, ILogger<DigestWriter> log)
 {
     /// <summary>Hour of the day, where most of the firm's sites are, from which the message is written.</summary>
     public const int FromHour = 6;
@@ -67,7 +68,10 @@ public sealed class DigestWriter(LogBookStore store, SitesQuery sites, LogBookOp
 
     private async Task<DigestContent> ContentAsync(NoticeReader reader, DateOnly day, CancellationToken cancellationToken)
     {
-        var due = (await sites.ListAsync(reader.Viewer, reader.OwnSites ? reader.PersonCode ?? "" : null, cancellationToken)).Where(site => site.DueInDays <= 0).ToList();
+        var office = await clocks.OfOfficeAsync(reader.Viewer, cancellationToken);
+        var due = (await sites.ListAsync(reader.Viewer, reader.OwnSites ? reader.PersonCode ?? "" : null, cancellationToken))
+            .Select(site => DigestClock.Of(site, office)).OfType<DigestSite>()
+            .OrderByDescending(site => site.DaysOver).ThenBy(site => site.Code, StringComparer.OrdinalIgnoreCase).ToList();
         var yesterday = day.AddDays(-1);
         FindingState[] waiting = [FindingState.Open, FindingState.Acknowledged];
         return await store.ReadAsync(

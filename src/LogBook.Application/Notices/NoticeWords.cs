@@ -16,10 +16,11 @@ internal static class NoticeWords
     private static readonly Text NewFindings = new("New since yesterday", "Nuevo desde ayer", "Novo desde ontem");
     private static readonly Text More = new("and {0} more", "y {0} más", "e mais {0}");
     private static readonly Text StillOpen = new("Open: {0}", "Abiertos: {0}", "Abertas: {0}");
-    private static readonly Text Due = new("Visits due", "Visitas que tocan", "Visitas devidas");
-    private static readonly Text DueToday = new("{0}: due today", "{0}: toca hoy", "{0}: vence hoje");
-    private static readonly Text Late = new("{0}: {1} days over", "{0}: {1} días de retraso", "{0}: {1} dias de atraso");
-    private static readonly Text LateOne = new("{0}: 1 day over", "{0}: 1 día de retraso", "{0}: 1 dia de atraso");
+    private static readonly Text Due = new("Due today or before, by the most urgent clock of each site", "Vence hoy o ya venció, por el plazo más urgente de cada sitio", "Vence hoje ou já venceu, pelo prazo mais urgente de cada local");
+    private static readonly Text DueToday = new("{0} (ends today)", "{0} (acaba hoy)", "{0} (acaba hoje)");
+    private static readonly Text Late = new("{0} ({1} days over)", "{0} ({1} días de retraso)", "{0} ({1} dias de atraso)");
+    private static readonly Text LateOne = new("{0} (1 day over)", "{0} (1 día de retraso)", "{0} (1 dia de atraso)");
+    private static readonly Text FurtherClocks = new("{0}; further clocks that have ended or end today: {1}", "{0}; otros plazos vencidos o que vencen hoy: {1}", "{0}; outros prazos vencidos ou que vencem hoje: {1}");
     private static readonly Text ForYou = new("Waiting for you", "Esperan por usted", "Esperam por você");
     private static readonly Text ToReview = new("Visits to review: {0}", "Visitas por revisar: {0}", "Visitas a revisar: {0}");
     private static readonly Text Conflicts = new("Visits that came twice with other content: {0}", "Visitas que llegaron dos veces con otro contenido: {0}", "Visitas que chegaram duas vezes com outro conteúdo: {0}");
@@ -70,9 +71,7 @@ internal static class NoticeWords
             [
                 (NewFindings.In(language), fresh),
                 (Due.In(language), [
-                    .. content.Due.Select(site => new NoticeLine(
-                        site.DueInDays switch { 0 => DueToday.In(language, Place(site)), -1 => LateOne.In(language, Place(site)), _ => Late.In(language, Place(site), -site.DueInDays!.Value) },
-                        Link(address, $"/sites/{Uri.EscapeDataString(site.Code)}"))),
+                    .. content.Due.Select(site => new NoticeLine(Of(site, language), Link(address, $"/sites/{Uri.EscapeDataString(site.Code)}/clocks"))),
                 ]),
                 (ForYou.In(language), waiting),
             ],
@@ -80,7 +79,12 @@ internal static class NoticeWords
             language);
     }
 
-    private static string Place(DueLists.SiteDueRow site) => $"{site.Code} {site.Name}";
+    private static string Of(DigestSite site, Language language)
+    {
+        var most = $"{site.Code} {site.Name}: {site.Clocks[0].Words.In(language)}";
+        var told = site.DaysOver switch { 0 => DueToday.In(language, most), 1 => LateOne.In(language, most), var days => Late.In(language, most, days) };
+        return site.Clocks.Count == 1 ? told : FurtherClocks.In(language, told, site.Clocks.Count - 1);
+    }
 
     private static string? Link(string address, string path) => address.Length == 0 ? null : address.TrimEnd('/') + path;
 }

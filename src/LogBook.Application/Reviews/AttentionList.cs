@@ -13,6 +13,9 @@ public sealed record AttentionList(
     IReadOnlyList<(string Code, string Name)> Sites,
     IReadOnlyList<string> People)
 {
+    /// <summary>Who has taken findings on, for the filter.</summary>
+    public IReadOnlyList<string> Owners { get; init; } = [];
+
     /// <summary>How many clocks that will run out soon are left out of <see cref="Rows"/>.</summary>
     public int DuesAhead { get; init; }
 

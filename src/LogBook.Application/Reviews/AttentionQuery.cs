@@ -1,4 +1,5 @@
 using LogBook.Application.Data;
+using LogBook.Domain.Clocks;
 using LogBook.Domain.Findings;
 using LogBook.Domain.Languages;
 using Microsoft.EntityFrameworkCore;
@@ -29,7 +30,7 @@ public sealed class AttentionQuery(LogBookStore store, TimeProvider clock)
             async db =>
             {
                 var sites = await db.Sites.Where(site => site.RetiredAt == null).OrderBy(site => site.CodeKey)
-                    .Select(site => new { site.Id, site.Code, site.CodeKey, site.Name, site.AssignedTo })
+                    .Select(site => new { site.Id, site.Code, site.CodeKey, site.Name, site.AssignedTo, site.TimeZone })
                     .ToListAsync(cancellationToken);
                 var seen = Seen(db, viewer);
                 var kinds = await seen.Where(finding => NotOver.Contains(finding.State)).Select(finding => finding.Kind).Distinct().OrderBy(kind => kind).ToListAsync(cancellationToken);
@@ -49,13 +50,19 @@ public sealed class AttentionQuery(LogBookStore store, TimeProvider clock)
                     .Select(finding => new
                     {
                         finding.SiteId,
+                        finding.SystemId,
                         finding.Kind,
                         finding.AboutKey,
                         finding.FirstSeen,
+                        Owner = db.FindingMarks
+                            .Where(mark => mark.SystemId == finding.SystemId && mark.Kind == finding.Kind && mark.AboutKey == finding.AboutKey && mark.FirstSeen == finding.FirstSeen && mark.State == FindingState.Acknowledged)
+                            .Select(mark => mark.Owner).FirstOrDefault(),
                         System = db.Systems.Where(system => system.Id == finding.SystemId).Select(system => new { system.Code, system.Name }).FirstOrDefault(),
                         Json = viewer.Language == Language.Spanish ? finding.Spanish : viewer.Language == Language.Portuguese ? finding.Portuguese : finding.English,
                     })
                     .ToListAsync(cancellationToken);
+                var owners = await db.FindingMarks.Where(mark => mark.State == FindingState.Acknowledged && mark.Owner != null).Select(mark => mark.Owner!).Distinct().OrderBy(owner => owner).ToListAsync(cancellationToken);
+                var deadlines = await DeadlineReader.ReadAsync(db, [.. rows.Where(row => FindingDeadlines.Kinds.Contains(row.Kind)).Select(row => row.SystemId).OfType<int>().Distinct()], cancellationToken);
                 var today = DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime);
                 var siteOf = sites.ToDictionary(site => site.Id);
                 return new AttentionList(
@@ -63,13 +70,19 @@ public sealed class AttentionQuery(LogBookStore store, TimeProvider clock)
                         .. rows.Select(row =>
                         {
                             var site = row.SiteId is { } id ? siteOf.GetValueOrDefault(id) : null;
+                            var finding = Documents.Finding(row.Json);
                             return new AttentionRow(
                                 new FindingKey(site?.Code, row.System?.Code, row.Kind, row.AboutKey, row.FirstSeen),
                                 site?.Name,
                                 row.System?.Name,
                                 site?.AssignedTo,
-                                Documents.Finding(row.Json),
-                                today.DayNumber - row.FirstSeen.DayNumber);
+                                finding,
+                                today.DayNumber - row.FirstSeen.DayNumber)
+                            {
+                                Deadline = site is null ? null : deadlines.Of(row.SystemId, finding, site.TimeZone),
+                                TimeZone = site?.TimeZone,
+                                Owner = row.Owner,
+                            };
                         }),
                     ],
                     total,
@@ -77,6 +90,7 @@ public sealed class AttentionQuery(LogBookStore store, TimeProvider clock)
                     [.. sites.Select(site => (site.Code, site.Name))],
                     [.. sites.Select(site => site.AssignedTo).OfType<string>().Distinct().Order(StringComparer.Ordinal)])
                 {
+                    Owners = owners,
                     DuesAhead = ahead,
                     SecondLooks = looks,
                     Asleep = asleep,
@@ -106,10 +120,14 @@ public sealed class AttentionQuery(LogBookStore store, TimeProvider clock)
                     .Select(finding => new
                     {
                         Finding = finding,
-                        Site = db.Sites.Where(site => site.Id == finding.SiteId).Select(site => new { site.Code, site.Name, site.AssignedTo }).FirstOrDefault(),
+                        Site = db.Sites.Where(site => site.Id == finding.SiteId).Select(site => new { site.Code, site.Name, site.AssignedTo, site.TimeZone }).FirstOrDefault(),
                         System = db.Systems.Where(system => system.Id == finding.SystemId).Select(system => new { system.Code, system.Name }).FirstOrDefault(),
+                        Owner = db.FindingMarks
+                            .Where(mark => mark.SystemId == finding.SystemId && mark.Kind == finding.Kind && mark.AboutKey == finding.AboutKey && mark.FirstSeen == finding.FirstSeen && mark.State == FindingState.Acknowledged)
+                            .Select(mark => mark.Owner).FirstOrDefault(),
                     })
                     .FirstOrDefaultAsync(cancellationToken);
+                var deadlines = await DeadlineReader.ReadAsync(db, row?.Finding.SystemId is { } own && FindingDeadlines.Kinds.Contains(key.Kind) ? [own] : [], cancellationToken);
                 var today = DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime);
                 return row is null
                     ? null
@@ -122,6 +140,9 @@ public sealed class AttentionQuery(LogBookStore store, TimeProvider clock)
                         today.DayNumber - row.Finding.FirstSeen.DayNumber)
                     {
                         Id = row.Finding.Id,
+                        Deadline = row.Site is null ? null : deadlines.Of(row.Finding.SystemId, Documents.Finding(row.Finding, viewer.Language), row.Site.TimeZone),
+                        TimeZone = row.Site?.TimeZone,
+                        Owner = row.Owner,
                     };
             },
             cancellationToken);
@@ -167,6 +188,17 @@ public sealed class AttentionQuery(LogBookStore store, TimeProvider clock)
         {
             var key = CodeKeys.Of(filter.Person);
             asked = asked.Where(finding => db.Sites.Any(site => site.Id == finding.SiteId && site.AssignedTo == key));
+        }
+
+        if (filter.Owner == AttentionFilter.Nobody)
+        {
+            asked = asked.Where(finding => !db.FindingMarks.Any(mark => mark.SystemId == finding.SystemId && mark.Kind == finding.Kind && mark.AboutKey == finding.AboutKey && mark.FirstSeen == finding.FirstSeen
+                && mark.State == FindingState.Acknowledged && mark.Owner != null));
+        }
+        else if (!string.IsNullOrEmpty(filter.Owner))
+        {
+            asked = asked.Where(finding => db.FindingMarks.Any(mark => mark.SystemId == finding.SystemId && mark.Kind == finding.Kind && mark.AboutKey == finding.AboutKey && mark.FirstSeen == finding.FirstSeen
+                && mark.State == FindingState.Acknowledged && mark.Owner == filter.Owner));
         }
 
         return asked;

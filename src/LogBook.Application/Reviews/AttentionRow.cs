@@ -1,3 +1,4 @@
+using LogBook.Domain.Clocks;
 using LogBook.Domain.Findings;
 
 namespace LogBook.Application.Reviews;
@@ -11,6 +12,15 @@ namespace LogBook.Application.Reviews;
 /// <param name="DaysOpen">Days since it was first seen.</param>
 public sealed record AttentionRow(FindingKey Key, string? SiteName, string? SystemName, string? Person, Finding Finding, int DaysOpen)
 {
+    /// <summary>The clock of its own, where its kind has one.</summary>
+    public FindingDeadline? Deadline { get; init; }
+
+    /// <summary>Zone of its site; null for the firm's own.</summary>
+    public string? TimeZone { get; init; }
+
+    /// <summary>Code or name of who took it on; null where nobody did.</summary>
+    public string? Owner { get; init; }
+
     /// <summary>Number of its row, for an answer; 0 where the row was not read for one. It changes when findings are worked out anew.</summary>
     public int Id { get; init; }
 }

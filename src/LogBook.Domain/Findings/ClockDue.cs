@@ -21,7 +21,7 @@ public sealed class ClockDue : IDailyRule, IReadsCounts
     // Laboratories answer within two weeks or so; at daily visits that is fifteen of them.
     private const int VisitsWithLateResults = 15;
 
-    private const string Notify = "notify";
+    internal const string Notify = "notify";
 
     private static readonly Text VisitLate = new(
         "The last visit was {0} days ago; the interval is {1} days (late from {2} days on, {3}).",

@@ -6,6 +6,7 @@ using LogBook.Application.Reviews;
 using LogBook.Application.Tests.Mail;
 using LogBook.Application.Visits;
 using LogBook.Domain.Languages;
+using LogBook.Domain.Rounds.Planning;
 using LogBook.Domain.Sites;
 using LogBook.Domain.Visits;
 using LogBook.Testing;
@@ -125,6 +126,35 @@ public sealed class NoticeTests
         Assert.All(rows, row => Assert.Equal("i.wendle@quernwath.example", row.Recipient));
         Assert.Contains("YAF-1", rows[0].TextBody, StringComparison.Ordinal);
         Assert.Contains("Visits to review: 1", rows[0].TextBody, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Digest_EveryClock_IsToldByTheMostUrgentOfEachSite()
+    {
+        await using var house = await MailHouse.StartAsync();
+        await AddUserAsync(house, "i.wendle@quernwath.example", "IWE", PersonRole.Supervisor, Language.English, digest: true);
+        await ReceiveAndAssessAsync(house, Urgent);
+        house.Database.Clock.Advance(TimeSpan.FromDays(5));
+        await house.Store.WriteAsync(Viewer.System("test"), async db =>
+        {
+            // The customer has the summary.
+            await db.Outbox.Where(mail => mail.Kind == OutboxKinds.VisitSummary).ExecuteUpdateAsync(set => set.SetProperty(mail => mail.AcceptedAt, house.Database.Clock.GetUtcNow().UtcDateTime));
+
+            // A drum that may be empty since yesterday, a promise of three days ago and one that has a week left.
+            var system = await db.Systems.AsTracking().FirstAsync(row => db.Sites.Any(site => site.Id == row.SiteId && site.Code == "YAF-1"));
+            var today = DateOnly.FromDateTime(house.Database.Clock.GetUtcNow().UtcDateTime);
+            system.Ahead = KeptAhead.Text(new SystemAhead
+            {
+                Drums = [new DrumAhead("D-INH", "P-40", today.AddDays(-20), 4, 0.2) { From = today.AddDays(-1), To = today.AddDays(3) }],
+                Promises = [new PromiseAhead("clean the basin", today.AddDays(-3), null), new PromiseAhead("new float valve", today.AddDays(7), null)],
+            });
+        });
+
+        await house.Database.Get<DigestWriter>().QueueDueAsync();
+
+        var text = (await house.OutboxAsync()).Single(row => row.Kind == OutboxKinds.Digest).TextBody;
+        Assert.Contains("clean the basin (3 days over); further clocks that have ended or end today: 1", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("float valve", text, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,4 +1,7 @@
+using LogBook.Application.Data;
 using LogBook.Application.Reviews;
+using LogBook.Domain.Clocks;
+using LogBook.Domain.Rounds.Planning;
 using LogBook.Testing.Readers;
 using LogBook.Domain.Findings;
 using LogBook.Domain.Languages;
@@ -88,8 +91,59 @@ public sealed class AttentionQueryTests
         var many = await firm.CountAsync(() => Query(firm).ListAsync(ReadingFirm.Supervisor, new AttentionFilter()));
 
         Assert.Equal(few, many);
-        Assert.InRange(many, 1, 8);
+        Assert.InRange(many, 1, 10);
     }
+
+    [Fact]
+    public async Task ListAsync_ByOwner_ShowsWhatThatPersonTookOnAndWhatNobodyDid()
+    {
+        await using var firm = await ReadingFirm.CreateAsync();
+        var site = await firm.AddSiteAsync("YAF-1");
+        await firm.AddFindingAsync(site, FindingKinds.WaterLoss, Severity.Plan, Day, state: FindingState.Acknowledged);
+        await firm.AddFindingAsync(site, FindingKinds.FeedLow, Severity.Plan, Day, state: FindingState.Acknowledged);
+        await firm.AddFindingAsync(site, FindingKinds.ProbeDrifting, Severity.Plan, Day);
+        foreach (var (kind, owner) in new[] { (FindingKinds.WaterLoss, "RYA"), (FindingKinds.FeedLow, "IWE") })
+        {
+            await firm.AddAsync(new FindingMarkRow
+            {
+                CustomerId = site.Customer, SiteId = site.Site, SystemId = site.System, Kind = kind, AboutKey = "", FirstSeen = Day, State = FindingState.Acknowledged, Owner = owner, Who = "I. Wendle", At = ReadingFirm.Start,
+            });
+        }
+
+        async Task<IEnumerable<string>> KindsAsync(string? owner) => (await Query(firm).ListAsync(ReadingFirm.Supervisor, new AttentionFilter(Owner: owner)))!.Rows.Select(row => row.Key.Kind);
+
+        Assert.Equal([FindingKinds.WaterLoss], await KindsAsync("RYA"));
+        Assert.Equal([FindingKinds.ProbeDrifting], await KindsAsync(AttentionFilter.Nobody));
+        Assert.Equal(3, (await KindsAsync(null)).Count());
+        var all = (await Query(firm).ListAsync(ReadingFirm.Supervisor, new AttentionFilter()))!;
+        Assert.Equal(["IWE", "RYA"], all.Owners);
+        Assert.Equal(["RYA", "IWE", null], new[] { FindingKinds.WaterLoss, FindingKinds.FeedLow, FindingKinds.ProbeDrifting }.Select(kind => all.Rows.Single(row => row.Key.Kind == kind).Owner));
+    }
+
+    [Fact]
+    public async Task ListAsync_KindWithAClock_TellsItsOwnDeadline()
+    {
+        await using var firm = await ReadingFirm.CreateAsync();
+        var site = await firm.AddSiteAsync("YAF-1");
+        await firm.AddFindingAsync(site, FindingKinds.ClockDue, Severity.Plan, Day, about: new About { Rule = "OXT-LEG" });
+        await firm.AddFindingAsync(site, FindingKinds.RunsOut, Severity.Plan, Day, about: new About { Drum = "D-INH" });
+        await firm.AddFindingAsync(site, FindingKinds.WaterLoss, Severity.Plan, Day);
+        var due = new DateTime(2026, 4, 1, 23, 0, 0, DateTimeKind.Utc);
+        var clock = new RunningClock(DutyKind.Interval, due.AddDays(-90), due.AddDays(-18), due, 90) { Rule = "OXT-LEG", RuleFrom = new DateOnly(2024, 7, 1) };
+        await firm.AddAsync(new ClockRow { CustomerId = site.Customer, SystemId = site.System, Clocks = System.Text.Json.JsonSerializer.Serialize(new[] { clock }, ClockJson), EngineVersion = "1" });
+        await firm.SetAheadAsync(site, new SystemAhead { Drums = [new DrumAhead("D-INH", "P-40", Day, 4, 0.2) { From = new DateOnly(2026, 3, 20), To = new DateOnly(2026, 3, 28) }] });
+
+        var rows = (await Query(firm).ListAsync(ReadingFirm.Supervisor, new AttentionFilter()))!.Rows.ToDictionary(row => row.Key.Kind, row => row.Deadline);
+
+        // London is on summer time: the last day is the 1st of April.
+        Assert.Equal(new FindingDeadline(DutyKind.Interval, due, new DateOnly(2026, 4, 1)), rows[FindingKinds.ClockDue]);
+        Assert.Equal(new DateOnly(2026, 3, 20), rows[FindingKinds.RunsOut]!.Day);
+        Assert.Null(rows[FindingKinds.WaterLoss]);
+        var one = await Query(firm).FindAsync(ReadingFirm.Supervisor, new FindingKey("YAF-1", "CT-1", FindingKinds.ClockDue, "rule:OXT-LEG", Day));
+        Assert.Equal(rows[FindingKinds.ClockDue], one!.Deadline);
+    }
+
+    private static readonly System.Text.Json.JsonSerializerOptions ClockJson = new(System.Text.Json.JsonSerializerDefaults.Web) { Converters = { new System.Text.Json.Serialization.JsonStringEnumConverter() } };
 
     private static AttentionQuery Query(ReadingFirm firm) => new(firm.Store, firm.Clock);
 }

@@ -27,6 +27,31 @@ public sealed class AttentionPageTests
     }
 
     [Fact]
+    public async Task List_FindingWithAClock_SaysWhenItEndsAndWhoIsOfferedAsOwner()
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Supervisor, fill: async firm =>
+        {
+            var site = await firm.AddSiteAsync("YAF-1");
+            await firm.AddFindingAsync(site, FindingKinds.RunsOut, Severity.Plan, Day, about: new About { Drum = "D-INH" }, state: FindingState.Acknowledged);
+            await firm.AddFindingAsync(site, FindingKinds.WaterLoss, Severity.Plan, Day);
+            await firm.SetAheadAsync(site, new Domain.Rounds.Planning.SystemAhead { Drums = [new("D-INH", "P-40", Day, 4, 0.2) { From = Day.AddDays(9) }] });
+            await firm.AddAsync(new FindingMarkRow
+            {
+                CustomerId = site.Customer, SiteId = site.Site, SystemId = site.System, Kind = FindingKinds.RunsOut, AboutKey = About.Key(new About { Drum = "D-INH" }), FirstSeen = Day, State = FindingState.Acknowledged, Owner = "RYA",
+                Who = "I. Wendle", At = ReadingFirm.Start,
+            });
+            return null;
+        });
+
+        var page = pages.Render<AttentionPage>("/attention");
+
+        Assert.Equal("own clock: by 10 Apr 2026", Assert.Single(page.FindAll(".finding-deadline")).TextContent.Trim(' ', '·', '\n', '\r'));
+        Assert.Equal(["All", "nobody yet", "RYA"], page.FindAll("#attention-owner option").Select(option => option.TextContent));
+        Assert.Equal("Runs out before the next visit", Assert.Single(pages.Render<AttentionPage>("/attention?owner=RYA").FindAll(".finding-title a")).TextContent);
+        Assert.Equal("Water loss", Assert.Single(pages.Render<AttentionPage>("/attention?owner=-").FindAll(".finding-title a")).TextContent);
+    }
+
+    [Fact]
     public async Task List_InSpanish_SpeaksSpanish()
     {
         await using var pages = await ReadPages.ForAsync(PersonRole.Technician, Language.Spanish, OneFindingAsync);

@@ -18,6 +18,9 @@ public static class AttentionTexts
     public static readonly Text LastSeen = new("last seen {0}", "visto por última vez {0}", "vista pela última vez {0}");
     public static readonly Text Waiting = new("Open or taken on", "Abiertos o asumidos", "Abertas ou assumidas");
     public static readonly Text Asleep = new("Asleep: {0}", "Aplazados: {0}", "Adiadas: {0}");
+    public static readonly Text DueBy = new("own clock: by {0}", "plazo propio: hasta el {0}", "prazo próprio: até {0}");
+    public static readonly Text WasDue = new("own clock: ended {0}", "plazo propio: venció el {0}", "prazo próprio: venceu em {0}");
+    public static readonly Text Nobody = new("nobody yet", "nadie todavía", "ninguém ainda");
     public static readonly Text TakenOnBy = new("looked after by {0}", "a cargo de {0}", "a cargo de {0}");
     public static readonly Text Evidence = new("Evidence", "Evidencia", "Evidência");
     public static readonly Text RestsOn = new("Visits it rests on", "Visitas en que se apoya", "Visitas em que se apoia");
