@@ -11,6 +11,9 @@ public sealed record RoundStop(SiteDueRow Site, DateOnly? OwnLast, IReadOnlyList
     /// <summary>Code of the person who is planned to go there today; null where nobody is.</summary>
     public string? PlannedFor { get; init; }
 
+    /// <summary>Version of the day's plan that was read, for a change of the order; 0 where there is none yet.</summary>
+    public int PlanVersion { get; init; }
+
     /// <summary>Code of the technician in whose place it stands on this round; null for the own sites.</summary>
     public string? InPlaceOf { get; init; }
 

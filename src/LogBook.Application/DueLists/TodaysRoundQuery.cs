@@ -51,9 +51,10 @@ public sealed class TodaysRoundQuery(LogBookStore store, SitesQuery sites, TimeP
                 .. MostUrgentFirst(own)
                     .Select(site => (site, stop: PlannedAt(site)))
                     .OrderBy(pair => IsFor(pair.stop, person) ? PlaceOf(plans[pair.site.Today].Plan, pair.stop!) : int.MaxValue)
+                    .ThenBy(pair => plans.GetValueOrDefault(pair.site.Today)?.Plan.PlaceByHand(person, pair.site.Code) ?? int.MaxValue)
                     .Select(pair => With(calendar, (since.TryGetValue(pair.site.Code, out var told)
                         ? new RoundStop(pair.site, told.OwnLast, told.Entries)
-                        : new RoundStop(pair.site, null, [])) with { PlannedFor = pair.stop?.Person, InPlaceOf = StandsIn(pair.site) ? pair.site.AssignedTo : null })),
+                        : new RoundStop(pair.site, null, [])) with { PlannedFor = pair.stop?.Person, PlanVersion = plans.GetValueOrDefault(pair.site.Today)?.Version ?? 0, InPlaceOf = StandsIn(pair.site) ? pair.site.AssignedTo : null })),
             ]);
     }
 

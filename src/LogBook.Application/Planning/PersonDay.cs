@@ -11,6 +11,11 @@ public sealed record PersonDay(string Person, string Name, IReadOnlyList<PlanSto
     /// <summary>Minutes on site; the way between sites is not in it.</summary>
     public double Minutes => Stops.Sum(stop => stop.Minutes);
 
+    /// <summary>Minutes that were spent where visits tell it, and what those visits need; null while none does.</summary>
+    public (double Spent, double Needed)? Made => Stops.Any(stop => stop.Spent is not null)
+        ? (Stops.Sum(stop => stop.Spent ?? 0), Stops.Where(stop => stop.Spent is not null).Sum(stop => stop.Minutes))
+        : null;
+
     /// <summary>Whether the minutes on site alone are more than a day has.</summary>
     public bool IsTooMuch => Minutes > VisitNeed.MinutesOfDay;
 }

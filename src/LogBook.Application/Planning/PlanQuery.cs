@@ -57,7 +57,7 @@ public sealed class PlanQuery(LogBookStore store, SitesQuery sites, SetUpStore s
                                 .Select(group => new PersonDay(
                                     group.Key,
                                     firm.People.GetValueOrDefault(group.Key)?.Name ?? group.Key,
-                                    [.. group.Select(stop => new PlanStop(stop.Site, siteOf.GetValueOrDefault(stop.Site), visits.TryGetValue((CodeKeys.Of(stop.Site), day), out var state) ? state : null))]))
+                                    [.. group.Select(stop => new PlanStop(stop.Site, siteOf.GetValueOrDefault(stop.Site), visits.TryGetValue((CodeKeys.Of(stop.Site), day), out var made) ? made.State : null) { Spent = made.Spent })]))
                                 .OrderBy(person => person.Name, StringComparer.CurrentCultureIgnoreCase),
                         ]);
                 }),
@@ -78,13 +78,18 @@ public sealed class PlanQuery(LogBookStore store, SitesQuery sites, SetUpStore s
     ];
 
     // The day of a visit is the day at its site; a day more on either side holds every zone.
-    private static async Task<Dictionary<(string Site, DateOnly Day), VisitState>> VisitsAsync(LogBookDb db, DateOnly from, DateOnly to, CancellationToken cancellationToken)
+    private static async Task<Dictionary<(string Site, DateOnly Day), (VisitState State, double? Spent)>> VisitsAsync(LogBookDb db, DateOnly from, DateOnly to, CancellationToken cancellationToken)
     {
         var (first, last) = (from.AddDays(-1).ToDateTime(TimeOnly.MinValue, DateTimeKind.Utc), to.AddDays(2).ToDateTime(TimeOnly.MinValue, DateTimeKind.Utc));
         var rows = await db.Visits.Where(visit => visit.VoidedAt == null && visit.ArrivedAt >= first && visit.ArrivedAt < last && visit.Kind != VisitKind.Delivery && visit.Kind != VisitKind.Result)
-            .Join(db.Sites, visit => visit.SiteId, site => site.Id, (visit, site) => new { site.CodeKey, site.TimeZone, visit.ArrivedAt, visit.State })
+            .Join(db.Sites, visit => visit.SiteId, site => site.Id, (visit, site) => new { site.CodeKey, site.TimeZone, visit.ArrivedAt, visit.LeftAt, visit.State })
             .ToListAsync(cancellationToken);
         return rows.GroupBy(row => (row.CodeKey, SitesQuery.DayIn(TimeZoneInfo.FindSystemTimeZoneById(row.TimeZone), row.ArrivedAt)))
-            .ToDictionary(group => group.Key, group => group.OrderByDescending(row => row.ArrivedAt).First().State);
+            .ToDictionary(group => group.Key, group =>
+            {
+                // Two visits on a day are added; one without a departure makes the sum unknown.
+                var minutes = group.Select(row => VisitNeed.MinutesSpent(row.ArrivedAt, row.LeftAt)).ToList();
+                return (group.OrderByDescending(row => row.ArrivedAt).First().State, minutes.TrueForAll(one => one is not null) ? minutes.Sum() : null);
+            });
     }
 }

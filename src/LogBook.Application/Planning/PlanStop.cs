@@ -11,4 +11,7 @@ public sealed record PlanStop(string Code, SiteDueRow? Site, VisitState? Visit)
 {
     /// <summary>Minutes it needs; 0 where that is not known.</summary>
     public double Minutes => Site?.Need?.Minutes ?? 0;
+
+    /// <summary>Minutes that were spent there on the day; null where no visit was made, or none tells when it ended.</summary>
+    public double? Spent { get; init; }
 }

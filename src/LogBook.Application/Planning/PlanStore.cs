@@ -63,6 +63,29 @@ public sealed class PlanStore(LogBookStore store, SetUpStore setUp, TimeProvider
             null,
             cancellationToken);
 
+    /// <summary>Moves a stop that nobody planned on the viewer's own round of a day: below 0 for earlier. Nobody else's round changes.</summary>
+    /// <param name="viewer">Whose round it is.</param>
+    /// <param name="day">The day.</param>
+    /// <param name="shown">Codes of the sites it is shown with, in their order of now.</param>
+    /// <param name="site">Code of the site.</param>
+    /// <param name="steps">How many places.</param>
+    /// <param name="expectedVersion">Version of the day's plan that was read; 0 where there was none.</param>
+    /// <param name="cancellationToken">Stops.</param>
+    public Task<SaveOutcome> ArrangeAsync(Viewer viewer, DateOnly day, IReadOnlyList<string> shown, string site, int steps, int expectedVersion, CancellationToken cancellationToken = default) =>
+        ChangeAsync(
+            viewer,
+            day,
+            expectedVersion,
+            viewer.IsOfFirm && viewer.PersonCode is not null,
+            async () =>
+            {
+                var firm = await setUp.FirmAsync(viewer, cancellationToken: cancellationToken);
+                return [.. shown.Where(code => !firm.Sites.ContainsKey(code)).Select(code => new Issue("site", "site-unknown", PlanTexts.SiteUnknown.In(viewer.Language, code)))];
+            },
+            plan => plan.Arrange(viewer.PersonCode!, shown, site, steps),
+            null,
+            cancellationToken);
+
     /// <summary>Hands all stops of a day to somebody else. A technician hands over only the own ones.</summary>
     public Task<SaveOutcome> HandOverAsync(Viewer viewer, DateOnly day, string from, string to, string? why, int expectedVersion, CancellationToken cancellationToken = default) =>
         ChangeAsync(

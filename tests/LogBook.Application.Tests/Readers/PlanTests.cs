@@ -32,6 +32,47 @@ public sealed class PlanTests
     }
 
     [Fact]
+    public async Task Arrange_UnplannedStops_IsTheOwnRoundOfTheDayAndNobodyElses()
+    {
+        await using var firm = await FirmAsync("AAA-1", "BBB-1", "CCC-1");
+        var today = Today(firm);
+        var rounds = new TodaysRoundQuery(firm.Store, SitesOf(firm), firm.Clock);
+        async Task<IEnumerable<string>> RoundAsync(Viewer viewer) => (await rounds.OfAsync(viewer))!.Stops.Select(stop => stop.Site.Code);
+        Assert.Equal(["AAA-1", "BBB-1", "CCC-1"], await RoundAsync(ReadingFirm.Technician));
+
+        Assert.Equal(new SaveOutcome.Saved(1), await Plans(firm).ArrangeAsync(ReadingFirm.Technician, today, ["AAA-1", "BBB-1", "CCC-1"], "CCC-1", -1, 0));
+
+        Assert.Equal(["AAA-1", "CCC-1", "BBB-1"], await RoundAsync(ReadingFirm.Technician));
+        Assert.Equal(["AAA-1", "BBB-1", "CCC-1"], await RoundAsync(ReadingFirm.Supervisor));
+        Assert.Equal(1, (await rounds.OfAsync(ReadingFirm.Technician))!.Stops[0].PlanVersion);
+
+        // It holds for the day, stays beside what is planned later, and is not written over by who read an older version.
+        Assert.IsType<SaveOutcome.ChangedMeanwhile>(await Plans(firm).ArrangeAsync(ReadingFirm.Technician, today, ["AAA-1", "BBB-1"], "BBB-1", -1, 0));
+        Assert.Equal(new SaveOutcome.Saved(2), await Plans(firm).AssignAsync(ReadingFirm.Supervisor, today, "BBB-1", "RYA", 1));
+        Assert.Equal(["BBB-1", "AAA-1", "CCC-1"], await RoundAsync(ReadingFirm.Technician));
+        Assert.IsType<SaveOutcome.Invalid>(await Plans(firm).ArrangeAsync(ReadingFirm.Technician, today, ["AAA-1", "XXX-1"], "XXX-1", -1, 2));
+        firm.Clock.Advance(TimeSpan.FromDays(1));
+        Assert.Equal(["AAA-1", "BBB-1", "CCC-1"], await RoundAsync(ReadingFirm.Technician));
+    }
+
+    [Fact]
+    public async Task Plan_VisitMade_TellsMinutesSpentBesideThoseNeeded()
+    {
+        await using var firm = await FirmAsync("YAF-1", "NUR-1");
+        var today = Today(firm);
+        await Plans(firm).AssignAsync(ReadingFirm.Supervisor, today, [new PlannedStop("YAF-1", "RYA"), new PlannedStop("NUR-1", "RYA")], 0);
+        var arrived = firm.Clock.GetUtcNow().UtcDateTime.Date.AddHours(9);
+        await firm.AddVisitAsync(await firm.SystemAsync("YAF-1"), ReadingFirm.VisitOf("YAF-1", DateTime.SpecifyKind(arrived, DateTimeKind.Utc), 1350));
+
+        var day = (await Query(firm).OfAsync(ReadingFirm.Supervisor, today, 1))!.Days.Single().People.Single();
+
+        // A visit of the sample firm lasts 55 minutes.
+        Assert.Equal([55.0, null], day.Stops.Select(stop => stop.Spent));
+        Assert.Equal((55.0, day.Stops[0].Minutes), day.Made);
+        Assert.True(day.Minutes > day.Made!.Value.Needed);
+    }
+
+    [Fact]
     public async Task Assign_ReadBeforeSomebodyElseChangedIt_IsNotWritten()
     {
         await using var firm = await FirmAsync("YAF-1", "NUR-1");

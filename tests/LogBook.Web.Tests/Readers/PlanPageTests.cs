@@ -56,6 +56,20 @@ public sealed class PlanPageTests
     }
 
     [Fact]
+    public async Task Round_Technician_OrdersUnplannedStopsByButtonsAlone()
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Technician, fill: FillAsync);
+        var page = pages.Render<RoundPage>("/");
+        Assert.Equal(["YAF-1", "NUR-1"], page.FindAll(".stop .stop-name b").Select(code => code.TextContent));
+
+        await page.Find("[aria-label='Make NUR-1 earlier']").ClickAsync(new());
+
+        page.WaitForAssertion(() => Assert.Equal(["NUR-1", "YAF-1"], page.FindAll(".stop .stop-name b").Select(code => code.TextContent)));
+        Assert.Equal("NUR-1 is now stop 1 of 2.", page.Find(".plan-said").TextContent);
+        Assert.True(page.Find("[aria-label='Make NUR-1 earlier']").HasAttribute("disabled"));
+    }
+
+    [Fact]
     public async Task Plan_DayHandedOver_GoesToTheColleagueAndComesBack()
     {
         await using var pages = await ReadPages.ForAsync(PersonRole.Supervisor, fill: PlannedAsync);

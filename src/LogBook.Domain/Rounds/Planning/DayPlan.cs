@@ -10,6 +10,52 @@ public sealed record DayPlan(DateOnly Day)
     /// <summary>Stops; those of one person stand in the order in which they are to be made.</summary>
     public IReadOnlyList<PlannedStop> Stops { get; init => field = value ?? []; } = [];
 
+    /// <summary>Orders that people gave to stops which nobody planned; null where nobody did.</summary>
+    public IReadOnlyList<HandOrder>? ByHand { get; init; }
+
+    /// <summary>Place of an unplanned stop in the order of a person.</summary>
+    /// <param name="person">Code of the person.</param>
+    /// <param name="site">Code of the site.</param>
+    /// <returns>From 0; null where the person gave it no place.</returns>
+    public int? PlaceByHand(string person, string site)
+    {
+        var sites = OrderOf(person);
+        for (var place = 0; place < sites.Count; place++)
+        {
+            if (Codes.Equals(sites[place], site))
+            {
+                return place;
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>Moves an unplanned stop among those it is shown with. Planned stops stay as they are.</summary>
+    /// <param name="person">Code of the person whose round it is.</param>
+    /// <param name="shown">Codes of the sites it is shown with, in their order of now, itself among them.</param>
+    /// <param name="site">Code of the site.</param>
+    /// <param name="steps">Below 0 for earlier, above 0 for later; it stays among them.</param>
+    /// <returns>The plan; the same one where it cannot move.</returns>
+    public DayPlan Arrange(string person, IReadOnlyList<string> shown, string site, int steps)
+    {
+        var order = shown.Distinct(Codes).ToList();
+        var from = order.FindIndex(code => Codes.Equals(code, site));
+        var to = Math.Clamp(from + steps, 0, Math.Max(0, order.Count - 1));
+        if (from < 0 || from == to)
+        {
+            return this;
+        }
+
+        var moved = order[from];
+        order.RemoveAt(from);
+        order.Insert(to, moved);
+        var others = (ByHand ?? []).Where(one => !Codes.Equals(one.Person, person));
+        return this with { ByHand = [.. others, new HandOrder(person, [.. OrderOf(person).Where(code => !order.Contains(code, Codes)), .. order])] };
+    }
+
+    private IReadOnlyList<string> OrderOf(string person) => (ByHand ?? []).FirstOrDefault(one => Codes.Equals(one.Person, person))?.Sites ?? [];
+
     /// <summary>Stops of a person, in order.</summary>
     /// <param name="person">Code.</param>
     /// <returns>The stops.</returns>

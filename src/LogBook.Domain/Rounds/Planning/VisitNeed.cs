@@ -30,6 +30,15 @@ public sealed record VisitNeed(double Minutes, int Visits, int Readings, int Dru
     /// <summary>Minutes of a working day; the way between sites is part of it. Common practice, no source.</summary>
     public const double MinutesOfDay = 480;
 
+    /// <summary>Minutes that its work asks for by the rule of thumb, whatever visits have taken.</summary>
+    public double MinutesOfWork { get; init; }
+
+    /// <summary>Minutes spent at a visit.</summary>
+    /// <param name="arrived">Arrival, UTC.</param>
+    /// <param name="left">Departure, UTC; null where it was not written.</param>
+    /// <returns>Minutes; null without a departure, or where it lies before the arrival.</returns>
+    public static double? MinutesSpent(DateTime arrived, DateTime? left) => left is { } end && end >= arrived ? (end - arrived).TotalMinutes : null;
+
     /// <summary>Whether it is the rule of thumb.</summary>
     public bool IsRuleOfThumb => Visits == 0;
 
@@ -45,10 +54,10 @@ public sealed record VisitNeed(double Minutes, int Visits, int Readings, int Dru
         // A visit to two systems stands in the records of both; one of them that wants a second look is enough to leave it out.
         var honest = systems.SelectMany(pair => pair.Ahead.Lengths).GroupBy(length => length.Visit)
             .Where(group => group.All(length => !length.IsDoubted)).Select(group => group.First().Minutes).ToList();
-        return honest.Count >= FewestVisits
+        var work = MinutesOfSite + (MinutesOfSystem * systems.Count) + (MinutesOfReading * readings) + (MinutesOfDrum * drums);
+        return (honest.Count >= FewestVisits
             ? new VisitNeed(Statistics.Median(honest), honest.Count, readings, drums, systems.Count)
-            : new VisitNeed(
-                MinutesOfSite + (MinutesOfSystem * systems.Count) + (MinutesOfReading * readings) + (MinutesOfDrum * drums), 0, readings, drums, systems.Count);
+            : new VisitNeed(work, 0, readings, drums, systems.Count)) with { MinutesOfWork = work };
     }
 
     /// <summary>Readings of a visit to a system: those the programme in force has ranges for, and those taken at most visits.</summary>

@@ -28,6 +28,7 @@ public sealed class VisitNeedTests
 
         // 15 for the site, 15 for its one system, three readings (pH counts once) of 3, two drums of 4 minutes.
         Assert.Equal((true, 3, 2, 1, 47.0), (need.IsRuleOfThumb, need.Readings, need.Drums, need.Systems, need.Minutes));
+        Assert.Equal(47, need.MinutesOfWork);
     }
 
     [Fact]
@@ -36,6 +37,9 @@ public sealed class VisitNeedTests
         var need = VisitNeed.Of([(Tower, new SystemAhead { Lengths = Lengths(40, 50, 60, 75, 300) })], Day);
 
         Assert.Equal((false, 5, 60.0), (need.IsRuleOfThumb, need.Visits, need.Minutes));
+
+        // What visits take stands beside what their work asks for.
+        Assert.Equal(15 + 15 + (3 * need.Readings) + (4 * 2), need.MinutesOfWork);
     }
 
     [Fact]

@@ -19,7 +19,7 @@ public static class PlanPageTexts
     public static readonly Text OnSite = new("{0} min on site of {1} min a day", "{0} min en sitio de {1} min al día", "{0} min no local de {1} min por dia");
     public static readonly Text TooMuch = new("more than a day holds", "más de lo que cabe en un día", "mais do que cabe em um dia");
     public static readonly Text WayNotIn = new("The way between sites is not in these minutes.", "El camino entre sitios no está en estos minutos.", "O caminho entre locais não está nestes minutos.");
-    public static readonly Text Median = new("{0} min, median of {1} visits here", "{0} min, mediana de {1} visitas aquí", "{0} min, mediana de {1} visitas aqui");
+    public static readonly Text Median = new("{0} min, median of {1} visits here; {2} by its work (rule of thumb)", "{0} min, mediana de {1} visitas aquí; {2} por su trabajo (regla aproximada)", "{0} min, mediana de {1} visitas aqui; {2} pelo seu trabalho (regra aproximada)");
     public static readonly Text Thumb = new("{0} min, rule of thumb", "{0} min, regla aproximada", "{0} min, regra aproximada");
     public static readonly Text ThumbSays = new(
         "Rule of thumb (common practice, no source): {0} min for the site, {1} for each system, {2} for each reading, {3} for each drum. From {4} routine visits without doubts on, the site's own median stands instead.",
@@ -35,6 +35,8 @@ public static class PlanPageTexts
     public static readonly Text HandOver = new("Hand this day to a colleague", "Pasar este día a un compañero", "Passar este dia a um colega");
     public static readonly Text HandedOver = new("{0} stops of {1} are now planned for {2}.", "{0} paradas del {1} están ahora planificadas para {2}.", "{0} paradas de {1} agora estão planejadas para {2}.");
     public static readonly Text HandBack = new("Give it back to {0}", "Devolverlo a {0}", "Devolver a {0}");
+    public static readonly Text Spent = new("{0} min spent", "{0} min empleados", "{0} min gastos");
+    public static readonly Text SpentOfNeed = new("visits made: {0} min spent, {1} min needed", "visitas hechas: {0} min empleados, {1} min necesarios", "visitas feitas: {0} min gastos, {1} min necessários");
     public static readonly Text Moved = new("{0} is now stop {1} of {2}.", "{0} es ahora la parada {1} de {2}.", "{0} agora é a parada {1} de {2}.");
     public static readonly Text TakenOff = new("{0} is off the plan of {1}.", "{0} ya no está en el plan del {1}.", "{0} saiu do plano de {1}.");
     public static readonly Text Done = new("{0} is planned for {1} on {2}.", "{0} está planificado para {1} el {2}.", "{0} está planejado para {1} em {2}.");
