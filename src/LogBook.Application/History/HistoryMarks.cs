@@ -2,6 +2,7 @@ using LogBook.Domain.Exchange;
 using LogBook.Domain.History;
 using LogBook.Domain.Languages;
 using LogBook.Domain.Programmes;
+using LogBook.Domain.Settings;
 using LogBook.Domain.Visits;
 
 namespace LogBook.Application.History;
@@ -21,7 +22,7 @@ internal static class HistoryMarks
             var name = VisitTexts.NameOfSetting(setting.Name);
             if (setting.Found is { } found && left.TryGetValue(setting.Name, out var before) && before != found)
             {
-                yield return new(HistoryMarkKind.Settings, at, visit.Visit.Id, new Said(HistoryTexts.SettingFoundChanged, name, Value(before), Value(found)));
+                yield return new(HistoryMarkKind.Settings, at, visit.Visit.Id, new Said(HistoryTexts.SettingFoundChanged, name, Value(setting, before), Value(setting, found)));
             }
 
             if (setting is { Found: not null, Left: not null } && setting.Found != setting.Left)
@@ -120,16 +121,14 @@ internal static class HistoryMarks
 
     /// <summary>A setting that was changed at a visit, in words.</summary>
     public static Said Changed(SettingReading setting) =>
-        new(HistoryTexts.SettingChanged, VisitTexts.NameOfSetting(setting.Name), Value(setting.Found!), Value(setting.Left!));
+        new(HistoryTexts.SettingChanged, VisitTexts.NameOfSetting(setting.Name), Value(setting, setting.Found!), Value(setting, setting.Left!));
 
     /// <summary>A result, in words.</summary>
     public static Said Came(Reading reading) => new(HistoryTexts.Result, TestTexts.NameOf(reading.Test), ReadingWords.Of(reading));
 
-    private static Text Value(SettingValue value) => value.IsNone ? HistoryTexts.None : value.Number is { } number ? Number(number) : Same(value.Text!);
+    private static Text Value(SettingReading setting, SettingValue value) => SettingValues.Of(setting.Name, value, setting.Unit ?? SettingNames.UnitOf(setting.Name, null));
 
     private static Text Number(double value) => ReadingWords.InAll(language => Shown.Entered(value, language));
 
     private static Text WithUnit(double value, string unit) => ReadingWords.InAll(language => Shown.Entered(value, unit, language));
-
-    private static Text Same(string text) => new(text, text, text);
 }

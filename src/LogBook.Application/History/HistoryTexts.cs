@@ -45,5 +45,4 @@ public static class HistoryTexts
     public static readonly Text NotQuantifiable = new("not quantifiable", "no cuantificable", "não quantificável");
 
     /// <summary>Nothing set.</summary>
-    public static readonly Text None = new("none", "ninguno", "nenhum");
 }

@@ -53,4 +53,16 @@ public static class SettingChoices
         ["sat"] = new("Sat", "sáb", "sáb"),
         ["sun"] = new("Sun", "dom", "dom"),
     };
+
+    /// <summary>The closed list of a setting that takes one of it.</summary>
+    /// <param name="name">Name of the setting in the exchange format, with or without its output.</param>
+    /// <returns>Words by code; null for a number, free text or a list of several.</returns>
+    public static IReadOnlyDictionary<string, Text>? Of(string name) => SettingNames.FieldOf(name) switch
+    {
+        "mode" => Modes,
+        "bleedActs" => BleedActs,
+        "direction" => Directions,
+        "inhibitorMeanwhile" => Meanwhile,
+        _ => null,
+    };
 }

@@ -33,12 +33,13 @@ public static class SettingValues
         }
 
         var text = value.Text!;
+        if (SettingChoices.Of(name) is { } choices)
+        {
+            return Of(choices, text, language);
+        }
+
         return SettingNames.FieldOf(name) switch
         {
-            "mode" => Of(SettingChoices.Modes, text, language),
-            "bleedActs" => Of(SettingChoices.BleedActs, text, language),
-            "direction" => Of(SettingChoices.Directions, text, language),
-            "inhibitorMeanwhile" => Of(SettingChoices.Meanwhile, text, language),
             "days" => string.Join(", ", Parts(text).Select(day => Of(SettingChoices.Days, day, language))),
             "weekOneFrom" => DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? Shown.Day(day, language) : text,
             _ => string.Join(", ", Parts(text)),

@@ -3,6 +3,7 @@ using LogBook.Domain.Findings;
 using LogBook.Domain.History;
 using LogBook.Domain.Languages;
 using LogBook.Domain.Programmes;
+using LogBook.Domain.Settings;
 using LogBook.Domain.Sites;
 using LogBook.Domain.Visits;
 
@@ -170,7 +171,7 @@ public sealed class SummaryBuilder
         foreach (var setting in record.Settings.Where(s => s.Left is not null && !Equals(s.Left, s.Found)))
         {
             yield return WithReason(
-                SummaryTexts.SettingChanged.In(_language, VisitTexts.NameOfSetting(setting.Name).In(_language), SettingWords(setting.Found), SettingWords(setting.Left)),
+                SummaryTexts.SettingChanged.In(_language, VisitTexts.NameOfSetting(setting.Name).In(_language), SettingWords(setting, setting.Found), SettingWords(setting, setting.Left)),
                 setting.Reason);
         }
 
@@ -243,13 +244,8 @@ public sealed class SummaryBuilder
         return drum is null ? about : ProductName(drum.Product);
     }
 
-    private string SettingWords(SettingValue? value) => value switch
-    {
-        null => "–",
-        { Number: { } number } => Shown.Entered(number, _language),
-        { Text: { } text } => text,
-        _ => "–",
-    };
+    private string SettingWords(SettingReading setting, SettingValue? value) =>
+        SettingValues.In(setting.Name, value, setting.Unit ?? SettingNames.UnitOf(setting.Name, null), _language);
 
     private DateOnly DayOf(DateTime utc) => DateOnly.FromDateTime(TimeZoneInfo.ConvertTimeFromUtc(utc, _zone));
 

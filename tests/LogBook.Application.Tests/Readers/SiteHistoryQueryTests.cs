@@ -73,7 +73,7 @@ public sealed class SiteHistoryQueryTests
         var view = await Query(firm).OfAsync(ReadingFirm.Supervisor, "YAF-1", "CT-1", From, new DateOnly(2025, 5, 31));
 
         Assert.Equal(
-            ["set point: 1350 → 1395", "D-INH: 25\u00a0L added", "set point: left at 1395, found at 1000"],
+            ["set point: 1350\u00a0µS/cm → 1395\u00a0µS/cm", "D-INH: 25\u00a0L added", "set point: left at 1395\u00a0µS/cm, found at 1000\u00a0µS/cm"],
             view!.Marks.Select(mark => mark.Words.In(Domain.Languages.Language.English)));
     }
 

@@ -59,7 +59,7 @@ internal static class RichVisit
                 Switches = [new SwitchReading { Output = "bleed", Found = SwitchPosition.Automatic, Left = SwitchPosition.ForcedOff, Reason = "valve leaks" }],
                 Settings =
                 [
-                    new SettingReading { Name = "setPointUsPerCm", Found = SettingValue.Of(1350), Left = SettingValue.Of(1400), Reason = "softer make-up" },
+                    new SettingReading { Name = "setPointUsPerCm", Found = SettingValue.Of(1350), Left = SettingValue.Of(1400), Reason = "softer make-up" }, new SettingReading { Name = "inhibitor/mode", Found = SettingValue.Of("by-make-up-volume"), Left = SettingValue.Of("alongside-bleed"), Reason = "meter stands still" },
                     new SettingReading { Name = "biocide-1/starts", Found = SettingValue.Of("21:30"), Left = SettingValue.Of("22:00") },
                 ],
                 Additions = [new Addition { Product = "P-40", Amount = 0.5, Unit = "L", To = "basin", Reason = "residual was low" }],

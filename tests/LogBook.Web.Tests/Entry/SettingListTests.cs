@@ -1,4 +1,6 @@
 using Bunit;
+using LogBook.Domain.Languages;
+using LogBook.Domain.Programmes;
 using LogBook.Domain.Visits;
 using LogBook.Entry.Drafts;
 using LogBook.Entry.Plans;
@@ -55,6 +57,31 @@ public sealed class SettingListTests
 
         page.Form.Find($"[data-key='{setting}left']").Change("1396");
         Assert.Single(page.Form.FindAll($"#{DraftKey.ElementId(setting + "reason")}"));
+    }
+
+    [Fact]
+    public async Task DaysAndWhatGoesOnMeanwhile_AreChosenInTheReadersWords()
+    {
+        const string Feed = "systems/CT-1/settings/biocide-1/";
+        var plan = new Feed
+        {
+            Drum = "D-B1", Output = "biocide-1", Mode = FeedMode.DosePlan, Days = [Weekday.Monday, Weekday.Thursday], Weeks = [1, 3], Starts = ["21:30"], RunMinutes = 30,
+            InhibitorMeanwhile = InhibitorMeanwhile.Waits,
+        };
+        var tower = EntryFirm.Tower with { Programmes = [EntryFirm.Tower.Programmes[0] with { Feeds = [plan] }] };
+        await using var page = new EntryPage(EntryFirm.With(tower), language: Language.Spanish);
+        page.Go("Controlador");
+
+        var days = page.Form.FindAll("fieldset").Single(set => set.QuerySelector("legend")!.TextContent.Contains("días", StringComparison.Ordinal));
+        days.QuerySelectorAll("button").Single(day => day.TextContent.Contains("jue", StringComparison.Ordinal)).Click();
+        days = page.Form.FindAll("fieldset").Single(set => set.QuerySelector("legend")!.TextContent.Contains("días", StringComparison.Ordinal));
+        days.QuerySelectorAll("button").Single(day => day.TextContent.Contains("lun", StringComparison.Ordinal)).Click();
+        var meanwhile = page.Form.Find("#" + DraftKey.ElementId(Feed.Replace("biocide-1/", "biocide-1%2F", StringComparison.Ordinal) + "inhibitorMeanwhile/found"));
+        Assert.Contains("Espera", meanwhile.TextContent, StringComparison.Ordinal);
+        meanwhile.Change("skips");
+
+        var found = page.Tower.Settings.ToDictionary(setting => setting.Name, setting => setting.Found!.ToString());
+        Assert.Equal(("mon,thu", "skips"), (found["biocide-1/days"], found["biocide-1/inhibitorMeanwhile"]));
     }
 
     private static VisitedSystem All() => new() { System = "CT-1", Settings = [.. Planned.Select(s => new SettingReading { Name = s.Name, Found = SettingValue.Of(1), Left = SettingValue.Of(1) })] };

@@ -25,7 +25,7 @@ public sealed class TakeOverPageTests
 
         Assert.Equal(2, story.Count);
         Assert.Contains("Settings lost, still open", story[0], StringComparison.Ordinal);
-        Assert.Contains("set point: 1000 → 1350", story[1], StringComparison.Ordinal);
+        Assert.Contains("set point: 1000 µS/cm → 1350 µS/cm", story[1], StringComparison.Ordinal);
 
         // The same words of two visits are told once, with the newer day.
         var note = Assert.Single(notes);
