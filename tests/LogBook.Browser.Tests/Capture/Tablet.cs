@@ -38,10 +38,12 @@ public sealed class Tablet : IAsyncDisposable
     private ICDPSession? _emulation;
     private readonly DateTimeOffset? _clock;
     private readonly string? _zone;
+    private readonly string? _locale;
     private int _pictureNumber;
 
-    private Tablet(Uri address, string name, DateTimeOffset? clock, string? zone)
+    private Tablet(Uri address, string name, DateTimeOffset? clock, string? zone, string? locale)
     {
+        _locale = locale;
         _clock = clock;
         _zone = zone;
         _address = address;
@@ -59,10 +61,11 @@ public sealed class Tablet : IAsyncDisposable
     /// <param name="name">Folder of its pictures.</param>
     /// <param name="clock">What its clock shows now; the real one when null.</param>
     /// <param name="zone">Its zone; null for one that can be changed while it runs.</param>
-    public static async Task<Tablet> StartAsync(Uri address, string name, DateTimeOffset? clock = null, string? zone = "Europe/London")
+    /// <param name="locale">Language and region of its browser; null for one that can be changed while it runs.</param>
+    public static async Task<Tablet> StartAsync(Uri address, string name, DateTimeOffset? clock = null, string? zone = "Europe/London", string? locale = "en-GB")
     {
         SetDefaultExpectTimeout(Longest);
-        var tablet = new Tablet(address, name, clock, zone) { _playwright = await Playwright.CreateAsync() };
+        var tablet = new Tablet(address, name, clock, zone, locale) { _playwright = await Playwright.CreateAsync() };
         await tablet.SwitchOnAsync();
         return tablet;
     }
@@ -91,7 +94,7 @@ public sealed class Tablet : IAsyncDisposable
             Args = TestBrowser.Flags,
             ViewportSize = new() { Width = 820, Height = 1180 },
             HasTouch = true,
-            Locale = "en-GB",
+            Locale = _locale,
             TimezoneId = _zone,
             BaseURL = _address.ToString(),
         });
@@ -115,6 +118,13 @@ public sealed class Tablet : IAsyncDisposable
         // One session: a second one may not override what the first has set.
         _emulation ??= await _context!.NewCDPSessionAsync(Page);
         await _emulation.SendAsync("Emulation.setTimezoneOverride", new() { ["timezoneId"] = zone });
+    }
+
+    /// <summary>Gives the browser of a tablet that was started without one another locale.</summary>
+    public async Task SetLocaleAsync(string locale)
+    {
+        _emulation ??= await _context!.NewCDPSessionAsync(Page);
+        await _emulation.SendAsync("Emulation.setLocaleOverride", new() { ["locale"] = locale });
     }
 
     /// <summary>Makes the tablet as slow as an old one.</summary>
