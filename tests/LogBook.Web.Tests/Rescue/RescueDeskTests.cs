@@ -22,31 +22,32 @@ namespace LogBook.Web.Tests.Rescue;
 /// <summary>What a rescue file brings comes in once, by the one way in; drafts stay in the name of who entered them.</summary>
 public sealed class RescueDeskTests : IAsyncLifetime
 {
-    private readonly LogBookWebApp _app = new();
+    private LogBookWebApp App { get; } = new();
+
     private Viewer _supervisor = default!;
     private Viewer _technician = default!;
     private IServiceScope _scope = default!;
 
-    private RescueDesk Desk => _app.Services.GetRequiredService<RescueDesk>();
+    private RescueDesk Desk => App.Services.GetRequiredService<RescueDesk>();
 
-    private RescuedDraftStore Drafts => _app.Services.GetRequiredService<RescuedDraftStore>();
+    private RescuedDraftStore Drafts => App.Services.GetRequiredService<RescuedDraftStore>();
 
-    private LogBookStore Store => _app.Services.GetRequiredService<LogBookStore>();
+    private LogBookStore Store => App.Services.GetRequiredService<LogBookStore>();
 
     public async Task InitializeAsync()
     {
-        await _app.AddFirmAsync();
+        await App.AddFirmAsync();
         await using var setUp = SampleFirm.SetUp();
-        Assert.DoesNotContain((await _app.Services.GetRequiredService<ExchangeImport>().ImportAsync(Viewer.System("test"), setUp)).Issues, issue => issue.Blocks);
-        _supervisor = new(await _app.AddUserAsync("i.wendle@quernwath.example", PersonRole.Supervisor, person: "IWE"), "i.wendle@quernwath.example", "IWE", PersonRole.Supervisor, null, Language.English);
-        _technician = new(await _app.AddUserAsync("r.yaffle@quernwath.example", PersonRole.Technician, person: "RYA"), "r.yaffle@quernwath.example", "RYA", PersonRole.Technician, null, Language.English);
-        _scope = _app.Services.CreateScope();
+        Assert.DoesNotContain((await App.Services.GetRequiredService<ExchangeImport>().ImportAsync(Viewer.System("test"), setUp)).Issues, issue => issue.Blocks);
+        _supervisor = new(await App.AddUserAsync("i.wendle@quernwath.example", PersonRole.Supervisor, person: "IWE"), "i.wendle@quernwath.example", "IWE", PersonRole.Supervisor, null, Language.English);
+        _technician = new(await App.AddUserAsync("r.yaffle@quernwath.example", PersonRole.Technician, person: "RYA"), "r.yaffle@quernwath.example", "RYA", PersonRole.Technician, null, Language.English);
+        _scope = App.Services.CreateScope();
     }
 
     public async Task DisposeAsync()
     {
         _scope.Dispose();
-        await _app.DisposeAsync();
+        await App.DisposeAsync();
     }
 
     [Fact]
@@ -94,7 +95,7 @@ public sealed class RescueDeskTests : IAsyncLifetime
         var desk = _scope.ServiceProvider.GetRequiredService<VisitDesk>();
         var sheet = await desk.OpenRescuedAsync(_supervisor, draft.Id);
         Assert.Equal(("RYA", "noise in the fan, second blade"), (sheet!.Draft.Technician, sheet.Draft.Text("visit/notes")));
-        Assert.NotNull(await _app.Services.GetRequiredService<DraftPhotos>().ThumbnailAsync(_supervisor, photo));
+        Assert.NotNull(await App.Services.GetRequiredService<DraftPhotos>().ThumbnailAsync(_supervisor, photo));
 
         // A visit of the supervisor's own at this site does not go on with it, and nobody else has it.
         Assert.NotEqual(draft.Id, (await desk.OpenAsync(_supervisor, draft.Site))!.Draft.Id);
@@ -158,8 +159,8 @@ public sealed class RescueDeskTests : IAsyncLifetime
         var file = RescueFiles.Of(drafts: [kept]);
 
         Assert.Equal(RescueTexts.NoKey, (await Desk.OpenDraftAsync(_supervisor, file, kept, "has left")).Says);
-        var protector = _app.Services.GetRequiredService<IDataProtectionProvider>().CreateProtector("LogBook.TabletKeys");
-        Assert.True(await _app.Services.GetRequiredService<TabletKeyStore>().KeepAsync(_technician, id, "Barge tablet", protector.Protect(Convert.ToBase64String(second)), null));
+        var protector = App.Services.GetRequiredService<IDataProtectionProvider>().CreateProtector("LogBook.TabletKeys");
+        Assert.True(await App.Services.GetRequiredService<TabletKeyStore>().KeepAsync(_technician, id, "Barge tablet", protector.Protect(Convert.ToBase64String(second)), null));
         await Store.WriteAsync(Viewer.System("test"), db => db.Users.Where(user => user.Id == _technician.UserId).ExecuteUpdateAsync(set => set.SetProperty(user => user.DisabledAt, new DateTime(2025, 3, 1, 0, 0, 0, DateTimeKind.Utc))));
 
         Assert.Equal(RescueTexts.StillSealed, (await Desk.TakeDraftAsync(_supervisor, file, kept)).Says);
