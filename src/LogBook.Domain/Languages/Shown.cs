@@ -28,6 +28,7 @@ public static class Shown
         ["[cft_i]"] = Same("ft³"),
         ["L/h"] = Same("L/h"),
         ["L/d"] = new("L/day", "L/día", "L/dia"),
+        ["h/d"] = new("h/day", "h/día", "h/dia"),
         ["mL/h"] = Same("mL/h"),
         ["[gal_us]/min"] = new("US gal/min", "gal EE. UU./min", "gal EUA/min"),
         ["cm"] = Same("cm"),
