@@ -79,7 +79,7 @@ public sealed class CompareQuery(LogBookStore store, TimeProvider clock)
                         ? ComparedFigures.PanelOf(shown, histories.Select((one, place) => (NameOf(compared[place]), one.History.System, (IReadOnlyList<HistoryFigure>)figures[place], WallsOf(one.History))))
                         : PanelOf([.. histories.Select(one => one.History)], compared, shown, start, end),
                     keys,
-                    [.. rates.Select(rate => new ComparedFigure(rate, [.. histories.Select((one, place) => ComparedFigures.Of(one.History.System, figures[place], rate).LastOrDefault())]))],
+                    [.. rates.Select(rate => new ComparedFigure(rate, [.. histories.Select((one, place) => ComparedFigures.Of(one.History.System, figures[place], rate) is { Count: > 0 } known ? known[^1] : null)]))],
                     all.ConvertAll(row => new ComparedSystem(row.Site, row.SiteName, row.Code, row.Name)));
             },
             cancellationToken);
