@@ -19,12 +19,6 @@ public static class Retention
     // A calendar ends in the year 9999.
     private const double MostYears = 1000;
 
-    /// <summary>Last day on which the records must still be there, where no rule asks for more than the usual years.</summary>
-    /// <param name="lastEntry">Day of the last entry.</param>
-    /// <param name="isHeld">Whether a legal hold lies on them.</param>
-    /// <returns>The day; null under a legal hold, which has no end of its own.</returns>
-    public static DateOnly? KeepUntil(DateOnly lastEntry, bool isHeld) => isHeld ? null : lastEntry.AddYears(Years);
-
     /// <summary>How long the records of a site are kept, and by what.</summary>
     /// <param name="systems">Systems of the site, those out of use too.</param>
     /// <param name="rules">Every version of all rules of the firm.</param>

@@ -39,6 +39,10 @@ public static class HistoryPageTexts
     public static readonly Text DisplayMark = new("broken line, open marks: controller display", "línea discontinua, marcas abiertas: pantalla del controlador", "linha tracejada, marcas abertas: visor do controlador");
     public static readonly Text GapMark = new("no line where visits are missing", "sin línea donde faltan visitas", "sem linha onde faltam visitas");
     public static readonly Text InOtherUnits = new("{0}: {1} readings in a unit that cannot be put into this one are not drawn; they are in the table.", "{0}: {1} lecturas en una unidad no convertible no se dibujan; están en la tabla.", "{0}: {1} leituras em unidade não conversível não são desenhadas; estão na tabela.");
+    public static readonly Text NotDrawn = new(
+        "{0}: {1} values are not drawn, because the part is not in the set-up, the unit does not fit it, or the level lies outside it. They are in the table for a spreadsheet.",
+        "{0}: {1} valores no se dibujan, porque la pieza no está en la configuración, la unidad no le corresponde o el nivel queda fuera de ella. Están en la tabla para hoja de cálculo.",
+        "{0}: {1} valores não são desenhados, porque a peça não está na configuração, a unidade não lhe cabe ou o nível fica fora dela. Estão na tabela para planilha.");
     public static readonly Text Moment = new("Moment", "Momento", "Momento");
     public static readonly Text Figures = new("Worked out between visits", "Calculado entre visitas", "Calculado entre visitas");
     public static readonly Text FiguresMore = new(
