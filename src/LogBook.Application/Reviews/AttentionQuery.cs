@@ -12,6 +12,15 @@ public sealed class AttentionQuery(LogBookStore store, TimeProvider clock)
     /// <summary>Findings on a page.</summary>
     public const int PageSize = 100;
 
+    // What the list says a number of; counted in one statement.
+    private enum Counted
+    {
+        Listed,
+        Ahead,
+        Asleep,
+        SecondLook,
+    }
+
     // What sleeps has left the list until its day; kinds of it are still offered by the filter.
     private static readonly FindingState[] Waiting = [FindingState.Open, FindingState.Acknowledged];
 
@@ -36,12 +45,23 @@ public sealed class AttentionQuery(LogBookStore store, TimeProvider clock)
                 var kinds = await seen.Where(finding => NotOver.Contains(finding.State)).Select(finding => finding.Kind).Distinct().OrderBy(kind => kind).ToListAsync(cancellationToken);
                 var apart = viewer.MayReview && !filter.SecondLook && string.IsNullOrEmpty(filter.Kind);
                 var asked = Asked(db, apart ? seen.Where(finding => !FindingKey.AboutRecords.Contains(finding.Kind)) : seen, filter);
-                var total = await asked.CountAsync(cancellationToken);
-                var ahead = LeavesDuesOut(filter)
-                    ? await Asked(db, seen, filter with { Kind = FindingKinds.ClockDue, Severity = Severity.Watch }).CountAsync(cancellationToken)
-                    : 0;
-                var asleep = filter.State is null ? await Asked(db, seen, filter with { State = FindingState.Snoozed }).CountAsync(cancellationToken) : 0;
-                var looks = apart ? await Asked(db, seen, new AttentionFilter(SecondLook: true)).CountAsync(cancellationToken) : 0;
+                var counted = asked.Select(_ => Counted.Listed);
+                if (LeavesDuesOut(filter))
+                {
+                    counted = counted.Concat(Asked(db, seen, filter with { Kind = FindingKinds.ClockDue, Severity = Severity.Watch }).Select(_ => Counted.Ahead));
+                }
+
+                if (filter.State is null)
+                {
+                    counted = counted.Concat(Asked(db, seen, filter with { State = FindingState.Snoozed }).Select(_ => Counted.Asleep));
+                }
+
+                if (apart)
+                {
+                    counted = counted.Concat(Asked(db, seen, new AttentionFilter(SecondLook: true)).Select(_ => Counted.SecondLook));
+                }
+
+                var counts = await counted.GroupBy(what => what).Select(group => new { What = group.Key, Count = group.Count() }).ToDictionaryAsync(group => group.What, group => group.Count, cancellationToken);
                 var rows = await asked
                     .OrderBy(finding => finding.Severity == Severity.Act ? 0 : finding.Severity == Severity.Plan ? 1 : 2)
                     .ThenBy(finding => finding.FirstSeen)
@@ -85,15 +105,15 @@ public sealed class AttentionQuery(LogBookStore store, TimeProvider clock)
                             };
                         }),
                     ],
-                    total,
+                    counts.GetValueOrDefault(Counted.Listed),
                     kinds,
                     [.. sites.Select(site => (site.Code, site.Name))],
                     [.. sites.Select(site => site.AssignedTo).OfType<string>().Distinct().Order(StringComparer.Ordinal)])
                 {
                     Owners = owners,
-                    DuesAhead = ahead,
-                    SecondLooks = looks,
-                    Asleep = asleep,
+                    DuesAhead = counts.GetValueOrDefault(Counted.Ahead),
+                    SecondLooks = counts.GetValueOrDefault(Counted.SecondLook),
+                    Asleep = counts.GetValueOrDefault(Counted.Asleep),
                 };
             },
             cancellationToken);
