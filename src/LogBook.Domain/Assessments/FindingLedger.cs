@@ -20,6 +20,8 @@ internal sealed class FindingLedger
     // By kind, the latest entry of each subject: a handful, found sooner by looking than by hashing eleven codes for every verdict. The
     // arrays are never changed.
     private readonly Dictionary<string, int[]> _latest;
+    private string? _kindLookedUp;
+    private int[] _placesOfKind = [];
 
     /// <summary>Makes an empty ledger.</summary>
     /// <param name="site">Code of the site; null for the firm as a whole.</param>
@@ -37,13 +39,25 @@ internal sealed class FindingLedger
     }
 
     /// <summary>What is open, in the order in which it opened.</summary>
-    public IEnumerable<(string Kind, About? About, Severity Severity)> Open
+    public List<(string Kind, About? About, Severity Severity)> Open
     {
         get
         {
             // Nothing opens again once it is closed or withdrawn.
-            _open.RemoveAll(place => _entries[place].State != FindingState.Open);
-            return _open.Select(place => _entries[place]).Select(entry => (entry.Kind, entry.About, entry.Severity));
+            var open = new List<(string Kind, About? About, Severity Severity)>(_open.Count);
+            var kept = 0;
+            for (var i = 0; i < _open.Count; i++)
+            {
+                var entry = _entries[_open[i]];
+                if (entry.State == FindingState.Open)
+                {
+                    _open[kept++] = _open[i];
+                    open.Add((entry.Kind, entry.About, entry.Severity));
+                }
+            }
+
+            _open.RemoveRange(kept, _open.Count - kept);
+            return open;
         }
     }
 
@@ -129,12 +143,19 @@ internal sealed class FindingLedger
         _entries.Add(entry);
         var places = _latest.GetValueOrDefault(entry.Kind) ?? [];
         _latest[entry.Kind] = [.. places.Where(other => other != before), place];
+        _kindLookedUp = null;
         return place;
     }
 
     private int PlaceOf(string kind, About? about)
     {
-        foreach (var place in _latest.GetValueOrDefault(kind) ?? [])
+        // Verdicts of one kind come one after the other.
+        if (!ReferenceEquals(kind, _kindLookedUp))
+        {
+            (_kindLookedUp, _placesOfKind) = (kind, _latest.GetValueOrDefault(kind) ?? []);
+        }
+
+        foreach (var place in _placesOfKind)
         {
             if (MatterComparer.SameSubject(_entries[place].About, about))
             {

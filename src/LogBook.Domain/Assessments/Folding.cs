@@ -47,10 +47,10 @@ internal sealed class Folding
     /// <summary>Gathers the causes that hold after a step.</summary>
     /// <param name="open">Findings open before the step.</param>
     /// <param name="verdicts">Verdicts of the step.</param>
-    public Folding(IEnumerable<(string Kind, About? About, Severity Severity)> open, IReadOnlyList<(string Kind, Verdict Verdict)> verdicts)
+    public Folding(List<(string Kind, About? About, Severity Severity)> open, List<(string Kind, Verdict Verdict)> verdicts)
     {
         // A mere "watch" leads nothing: folding under it would leave no headline at all.
-        _causes = [];
+        _causes = new(open.Count);
         foreach (var (kind, about, severity) in open)
         {
             if (severity >= Severity.Plan && !IsJudged(verdicts, kind, about))
@@ -90,7 +90,7 @@ internal sealed class Folding
         return shown.Severity;
     }
 
-    private static bool IsJudged(IReadOnlyList<(string Kind, Verdict Verdict)> verdicts, string kind, About? about)
+    private static bool IsJudged(List<(string Kind, Verdict Verdict)> verdicts, string kind, About? about)
     {
         for (var i = 0; i < verdicts.Count; i++)
         {

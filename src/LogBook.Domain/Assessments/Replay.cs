@@ -32,7 +32,7 @@ internal sealed class Replay
     private readonly IReadOnlyList<RoundShift> _shifts;
     private readonly bool _mayGoOn;
     private readonly IReadOnlyList<IFindingRule> _rules;
-    private readonly IReadOnlyList<IDailyRule> _dailyRules;
+    private readonly IDailyRule[] _dailyRules;
     private readonly List<ReplayStep> _done = [];
     private readonly List<ReplayMark> _marks = [];
     private readonly List<VisitFacts> _facts = [];
@@ -103,13 +103,24 @@ internal sealed class Replay
         asOf,
         SetUp.Firm.Engine.Version,
         _ledger.Findings(summaries),
-        [.. _facts.SelectMany(visit => visit.Figures)])
+        AllFigures())
     {
         Clocks = _facts.Count == 0 ? [] : [.. _facts[^1].DutiesOn(SetUp.DayOf(asOf)).Select(duty => RunningClock.Of(SetUp, duty, _thresholds.DueSoonPercent.Value / 100))],
         Clues = new SystemClues(SetUp.Site.Code, SetUp.System.Code, [.. _clues]),
         Ahead = _facts.Count == 0 ? SystemAhead.Nothing : AheadReader.Of(_facts[^1], SetUp.DayOf(asOf), IsDoubted),
         NotJudged = [.. NotJudgedLast().OrderBy(n => n.Kind, StringComparer.Ordinal).ThenBy(n => FindingLedger.KeyOf(n.About), StringComparer.Ordinal)],
     };
+
+    private List<Figure> AllFigures()
+    {
+        var all = new List<Figure>(_facts.Sum(visit => visit.Figures.Count));
+        foreach (var visit in _facts)
+        {
+            all.AddRange(visit.Figures);
+        }
+
+        return all;
+    }
 
     private bool IsDoubted(Guid visit) => _factClues.Find(clues => clues.VisitId == visit) is { } clues && SecondLookSigns.Suffice(clues.Signs);
 
@@ -184,9 +195,15 @@ internal sealed class Replay
     // Facts look backwards only, so those before the earliest changed visit stay as they are.
     private void Learn(DateTime moment, IReadOnlyList<SystemVisit> versions)
     {
-        if (versions.All(version => OnlyCountsCameIn(version, moment)))
+        if (OnlyCountsCameIn(versions, moment))
         {
             LearnCounts(moment, versions);
+            return;
+        }
+
+        if (versions.Count == 1 && IsNewest(versions[0]))
+        {
+            LearnNewest(moment, versions[0]);
             return;
         }
 
@@ -232,12 +249,46 @@ internal sealed class Replay
         }
     }
 
+    // Nearly every step: one visit after all that are known.
+    private bool IsNewest(SystemVisit version) => !_known.ContainsKey(version.Visit.Id)
+        && (_facts.Count == 0 || Compare((_facts[^1].Visit.At, _facts[^1].Visit.Visit.Id), (version.At, version.Visit.Id)) < 0);
+
+    private void LearnNewest(DateTime moment, SystemVisit version)
+    {
+        var known = version.AsKnownAt(moment);
+        _known[version.Visit.Id] = known;
+        _facts.Add(new VisitFacts(SetUp, known, _facts.Count > 0 ? _facts[^1] : null));
+        var clues = ClueReader.Of(_facts[^1], _thresholds);
+        _factClues.Add(clues);
+        if (!clues.IsEmpty)
+        {
+            _clues.Add(new ClueStep(moment, version.At, version.Visit.Id, [clues]));
+        }
+    }
+
     // Most late results are counts from slides and laboratories.
-    private bool OnlyCountsCameIn(SystemVisit version, DateTime moment) =>
-        moment > version.KnownFrom
-        && _known.TryGetValue(version.Visit.Id, out var before)
-        && before.Visit.Version == version.Visit.Version
-        && version.Record.Readings.All(reading => reading.ResultAt?.Utc != moment || TestCodes.IsCount(reading.Test));
+    private bool OnlyCountsCameIn(IReadOnlyList<SystemVisit> versions, DateTime moment)
+    {
+        for (var i = 0; i < versions.Count; i++)
+        {
+            var version = versions[i];
+            if (moment <= version.KnownFrom || !_known.TryGetValue(version.Visit.Id, out var before) || before.Visit.Version != version.Visit.Version)
+            {
+                return false;
+            }
+
+            var readings = version.Record.Readings;
+            for (var j = 0; j < readings.Count; j++)
+            {
+                if (readings[j].ResultAt is { } result && result.Utc == moment && !TestCodes.IsCount(readings[j].Test))
+                {
+                    return false;
+                }
+            }
+        }
+
+        return true;
+    }
 
     private void LearnCounts(DateTime moment, IReadOnlyList<SystemVisit> versions)
     {
@@ -250,10 +301,23 @@ internal sealed class Replay
         for (var i = _facts.Count - 1; left > 0; i--)
         {
             var id = _facts[i].Visit.Visit.Id;
-            var isOne = versions.Any(version => version.Visit.Id == id);
+            var isOne = IsAmong(versions, id);
             _facts[i].TakeCounts(isOne ? _known[id] : _facts[i].Visit);
             left -= isOne ? 1 : 0;
         }
+    }
+
+    private static bool IsAmong(IReadOnlyList<SystemVisit> versions, Guid id)
+    {
+        for (var i = 0; i < versions.Count; i++)
+        {
+            if (versions[i].Visit.Id == id)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private void JudgeVisit(DateTime moment)
@@ -336,13 +400,16 @@ internal sealed class Replay
         var end = including ? day : day.AddDays(-1);
         for (var next = last.AddDays(1); next <= end; next = next.AddDays(1))
         {
-            List<(string Kind, Verdict Verdict)> verdicts = [];
+            List<(string Kind, Verdict Verdict)>? verdicts = null;
             foreach (var rule in _dailyRules)
             {
-                verdicts.AddRange(rule.JudgeDay(_facts[^1], next, _thresholds).Select(verdict => (rule.Kind, verdict)));
+                foreach (var verdict in rule.JudgeDay(_facts[^1], next, _thresholds))
+                {
+                    (verdicts ??= []).Add((rule.Kind, verdict));
+                }
             }
 
-            if (verdicts.Count > 0)
+            if (verdicts is not null)
             {
                 Apply(verdicts, next, next, null);
             }

@@ -227,8 +227,18 @@ public static class Duties
         };
     }
 
-    private static Rule? VersionOn(SystemHistory history, Rule rule, DateTime taken) =>
-        RulesInForce.Of(history, history.DayOf(taken)).FirstOrDefault(version => IsVersionOf(version, rule));
+    private static Rule? VersionOn(SystemHistory history, Rule rule, DateTime taken)
+    {
+        foreach (var version in RulesInForce.At(history, taken))
+        {
+            if (IsVersionOf(version, rule))
+            {
+                return version;
+            }
+        }
+
+        return null;
+    }
 
     // Where no receipt is on record, the first version of the visit that held the result: an amendment starts no clock anew.
     internal static DateTime ReceivedAt(SystemHistory history, SystemVisit visit, Reading reading) => (reading.ReceivedAt ?? reading.ResultAt)?.Utc
@@ -261,7 +271,7 @@ public static class Duties
         return false;
     }
 
-    private static bool IsVersionOf(Rule version, Rule rule) => version.Code.Equals(rule.Code, StringComparison.OrdinalIgnoreCase);
+    private static bool IsVersionOf(Rule version, Rule rule) => ReferenceEquals(version, rule) || version.Code.Equals(rule.Code, StringComparison.OrdinalIgnoreCase);
 
     internal static bool IsInBand(Reading reading, Rule rule) => IsTaken(reading) && ResultBands.Of(rule, reading) is not null;
 
@@ -298,8 +308,10 @@ public static class Duties
         for (var i = 0; i < LongestLookBack && at is not null; i++, at = at.Previous)
         {
             DateTime? newest = null;
-            foreach (var happened in at.Record.Events)
+            var events = at.Record.Events;
+            for (var j = 0; j < events.Count; j++)
             {
+                var happened = events[j];
                 if (happened.Type == type && (happened.At ?? at.Visit.Visit.Arrived).Utc is var moment && (newest is null || moment > newest))
                 {
                     newest = moment;
@@ -322,8 +334,10 @@ public static class Duties
         var at = latest;
         for (var i = 0; i < LongestLookBack && at is not null; i++, at = at.Previous)
         {
-            foreach (var happened in at.Record.Events)
+            var events = at.Record.Events;
+            for (var j = 0; j < events.Count; j++)
             {
+                var happened = events[j];
                 if (happened.Type == EventType.Disinfected && (happened.At ?? at.Visit.Visit.Arrived).Utc is var moment && moment >= received && (first is null || moment < first))
                 {
                     first = moment;

@@ -76,7 +76,7 @@ public sealed record BalanceFacts(
             return null;
         }
 
-        return new Estimate(best.Value, best.Unit, 0, best.Common).WithCommon(visit.PartName, best.Random);
+        return best.RandomNamed(visit.PartName);
     }
 
     private static Estimate DrainsBetween(VisitFacts visit, VisitFacts? since)

@@ -112,28 +112,61 @@ public sealed record BleedInterval(VisitFacts From, double Days, double OpenPerD
             : Computed<Step>.None(VisitReasons.RegisterContradictsBleed);
     }
 
-    private static bool SetPointMoved(VisitFacts visit) =>
-        visit.Record.Settings.Any(setting => setting.Name == "setPointUsPerCm" && setting.Found?.Number is { } found && setting.Left?.Number is { } left && found != left);
+    private static bool SetPointMoved(VisitFacts visit)
+    {
+        var settings = visit.Record.Settings;
+        for (var i = 0; i < settings.Count; i++)
+        {
+            if (settings[i].Name == "setPointUsPerCm" && settings[i].Found?.Number is { } found && settings[i].Left?.Number is { } left && found != left)
+            {
+                return true;
+            }
+        }
 
-    private static double BackwashOf(VisitFacts visit) => visit.Meters
-        .Where(meter => meter.Meter.Measures == MeterMeasures.Backwash && meter.Since == visit.Water.Since && meter.Litres.HasValue)
-        .Sum(meter => meter.Litres.Value.Value);
+        return false;
+    }
+
+    private static double BackwashOf(VisitFacts visit)
+    {
+        var sum = 0.0;
+        for (var i = 0; i < visit.Meters.Count; i++)
+        {
+            var meter = visit.Meters[i];
+            sum += meter.Meter.Measures == MeterMeasures.Backwash && meter.Since == visit.Water.Since && meter.Litres.HasValue ? meter.Litres.Value.Value : 0;
+        }
+
+        return sum;
+    }
 
     // A visit whose routes contradict each other tells nobody which of them is right: it does not count where others do.
     private static Computed<Estimate> MeanCycles(VisitFacts visit, VisitFacts from)
     {
-        var all = visit.Back().TakeWhile(v => v != from).Append(from)
-            .Where(v => v.Unsettled is null && v.Cycles.Best is { HasValue: true, Value.Value: > 0 })
-            .ToList();
-        var agreeing = all.Where(v => !v.Cycles.RoutesContradict).ToList();
-        var used = (agreeing.Count > 0 ? agreeing : all).Select(v => v.Cycles.Best.Value).ToList();
-        if (used.Count == 0)
+        var (count, sum, shares) = (0, 0.0, 0.0);
+        var hasAgreeing = false;
+        for (var at = visit; at is not null; at = at == from ? null : at.Previous)
+        {
+            if (at.Unsettled is not null || at.Cycles.Best is not { HasValue: true, Value: { Value: > 0 } cycles } || (hasAgreeing && at.Cycles.RoutesContradict))
+            {
+                continue;
+            }
+
+            if (!hasAgreeing && !at.Cycles.RoutesContradict)
+            {
+                (hasAgreeing, count, sum, shares) = (true, 0, 0, 0);
+            }
+
+            count++;
+            sum += cycles.Value;
+            shares += cycles.StandardUncertainty / cycles.Value;
+        }
+
+        if (count == 0)
         {
             return Computed<Estimate>.None(VisitReasons.NotMeasured);
         }
 
-        var mean = used.Average(cycles => cycles.Value);
-        var share = used.Average(cycles => cycles.StandardUncertainty / cycles.Value) / Math.Sqrt(Math.Min(2, used.Count));
+        var mean = sum / count;
+        var share = shares / count / Math.Sqrt(Math.Min(2, count));
         return Computed<Estimate>.Of(new Estimate(mean, "1", Math.Max(share, LeastCyclesShare) * mean));
     }
 

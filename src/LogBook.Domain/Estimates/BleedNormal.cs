@@ -125,10 +125,18 @@ public sealed class BleedNormal
 
     private static bool Restarts(VisitFacts visit)
     {
-        var meters = visit.History.System.Meters.Where(m => m.Measures is Sites.MeterMeasures.MakeUp or Sites.MeterMeasures.Bleed).Select(m => m.Code).ToHashSet(StringComparer.OrdinalIgnoreCase);
-        if (visit.Record.Events.Any(e => e.Type == EventType.ValveRenewed) || visit.Record.Meters.Any(m => m.Replaced == true && meters.Contains(m.Meter)))
+        if (visit.Record.Events.Count > 0 && visit.Record.Events.Any(e => e.Type == EventType.ValveRenewed))
         {
             return true;
+        }
+
+        var read = visit.Record.Meters;
+        for (var i = 0; i < read.Count; i++)
+        {
+            if (read[i].Replaced == true && (visit.History.MakeUpMeters.Contains(read[i].Meter, StringComparer.OrdinalIgnoreCase) || visit.History.BleedMeters.Contains(read[i].Meter, StringComparer.OrdinalIgnoreCase)))
+            {
+                return true;
+            }
         }
 
         return FlowOf(visit) is { } now

@@ -1,20 +1,35 @@
 namespace LogBook.Domain.Estimates;
 
 /// <summary>A few values by code, kept while they hold: a handful, so a search serves better than a hash table for each visit. Case does not count.</summary>
+/// <remarks>A struct that changes: a field of its owner, never copied. <c>default</c> is empty.</remarks>
 /// <typeparam name="T">Type of the values.</typeparam>
-internal sealed class CodeMemo<T>
+internal struct CodeMemo<T>
 {
-    private (string Code, T Value)[] _items = new (string, T)[4];
+    private (string Code, T Value)[]? _items;
     private int _count;
 
-    public bool TryGet(string code, out T value)
+    /// <summary>What is kept for a code.</summary>
+    public readonly bool TryGet(string code, out T value)
     {
-        for (var i = 0; i < _count; i++)
+        if (_items is { } items)
         {
-            if (ReferenceEquals(_items[i].Code, code) || string.Equals(_items[i].Code, code, StringComparison.OrdinalIgnoreCase))
+            // Most callers name a test by the same constant.
+            for (var i = 0; i < _count; i++)
             {
-                value = _items[i].Value;
-                return true;
+                if (ReferenceEquals(items[i].Code, code))
+                {
+                    value = items[i].Value;
+                    return true;
+                }
+            }
+
+            for (var i = 0; i < _count; i++)
+            {
+                if (string.Equals(items[i].Code, code, StringComparison.OrdinalIgnoreCase))
+                {
+                    value = items[i].Value;
+                    return true;
+                }
             }
         }
 
@@ -25,7 +40,11 @@ internal sealed class CodeMemo<T>
     /// <summary>Keeps a value and gives it back.</summary>
     public T Keep(string code, T value)
     {
-        if (_count == _items.Length)
+        if (_items is null)
+        {
+            _items = new (string, T)[2];
+        }
+        else if (_count == _items.Length)
         {
             Array.Resize(ref _items, 2 * _count);
         }

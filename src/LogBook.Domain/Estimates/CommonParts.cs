@@ -1,10 +1,15 @@
 using System.Collections;
 using System.Diagnostics.CodeAnalysis;
+using System.Runtime.CompilerServices;
 
 namespace LogBook.Domain.Estimates;
 
-/// <summary>Named common parts of an estimate: a handful, so two small arrays serve better than a hash table for each figure.</summary>
-internal sealed class CommonParts : IReadOnlyDictionary<string, double>
+/// <summary>
+/// Named common parts of an estimate: a handful, so two small arrays serve better than a hash table for each figure. A struct, because an
+/// assessment makes some hundreds of estimates for each visit; as a dictionary it is boxed where somebody asks for one. <c>default</c> is
+/// nothing that this class gives: without parts there is <see cref="None"/>.
+/// </summary>
+internal readonly struct CommonParts : IReadOnlyDictionary<string, double>, IEquatable<CommonParts>
 {
     public static readonly CommonParts None = new([], []);
 
@@ -50,6 +55,53 @@ internal sealed class CommonParts : IReadOnlyDictionary<string, double>
     /// <summary>A single part.</summary>
     public static CommonParts One(string name, double part) => new([name], [part]);
 
+    /// <summary>A single part of a name that is given as an array, to be shared by many.</summary>
+    public static CommonParts One(string[] name, double part) => new(name, [part]);
+
+    /// <summary>Parts in arrays that nobody changes any more.</summary>
+    public static CommonParts Sharing(string[] names, double[] values) => new(names, values);
+
+    /// <summary>Adds these to parts that are being summed up.</summary>
+    /// <param name="names">Names so far; another array where one is added.</param>
+    /// <param name="values">Values so far.</param>
+    /// <param name="owns">Whether <paramref name="values"/> may be changed in place.</param>
+    public void AddTo(ref string[] names, ref double[] values, ref bool owns)
+    {
+        if (names.Length == 0)
+        {
+            (names, values, owns) = (_names, _values, false);
+            return;
+        }
+
+        for (var i = 0; i < Count; i++)
+        {
+            var at = i < names.Length && ReferenceEquals(names[i], _names[i]) ? i : IndexOf(names, names.Length, _names[i]);
+            if (at < 0)
+            {
+                (names, values, owns) = ([.. names, _names[i]], [.. values, _values[i]], true);
+                continue;
+            }
+
+            if (!owns)
+            {
+                (values, owns) = ([.. values], true);
+            }
+
+            values[at] += _values[i];
+        }
+    }
+
+    public static bool operator ==(CommonParts one, CommonParts other) => one.Equals(other);
+
+    public static bool operator !=(CommonParts one, CommonParts other) => !one.Equals(other);
+
+    // The same arrays, as it was when this was a class.
+    public bool Equals(CommonParts other) => ReferenceEquals(_names, other._names) && ReferenceEquals(_values, other._values);
+
+    public override bool Equals(object? obj) => obj is CommonParts other && Equals(other);
+
+    public override int GetHashCode() => RuntimeHelpers.GetHashCode(_values);
+
     /// <summary>These times one factor plus others times another, equal names added.</summary>
     public CommonParts Combine(double factor, CommonParts other, double otherFactor)
     {
@@ -75,9 +127,7 @@ internal sealed class CommonParts : IReadOnlyDictionary<string, double>
             return new CommonParts(_names, both);
         }
 
-        var sum = new Sum(this, factor);
-        sum.Add(other, otherFactor);
-        return sum.ToParts();
+        return Joined(factor, other, otherFactor);
     }
 
     public CommonParts Scaled(double factor)
@@ -97,7 +147,14 @@ internal sealed class CommonParts : IReadOnlyDictionary<string, double>
     }
 
     /// <summary>These with one more part, added to one of the same name.</summary>
-    public CommonParts With(string name, double part) => Combine(1, One(name, part), 1);
+    public CommonParts With(string name, double part)
+    {
+        var at = IndexOf(name);
+        var values = new double[at < 0 ? Count + 1 : Count];
+        _values.CopyTo(values, 0);
+        values[at < 0 ? Count : at] += part;
+        return new CommonParts(at < 0 ? [.. _names, name] : _names, values);
+    }
 
     public bool ContainsKey(string key) => IndexOf(key) >= 0;
 
@@ -119,6 +176,45 @@ internal sealed class CommonParts : IReadOnlyDictionary<string, double>
     IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
 
     private int IndexOf(string name) => IndexOf(_names, _names.Length, name);
+
+    // Arrays of the right length at once: first where each of the others goes, then the sum.
+    private CommonParts Joined(double factor, CommonParts other, double otherFactor)
+    {
+        Span<int> places = other.Count <= 32 ? stackalloc int[other.Count] : new int[other.Count];
+        var count = Count;
+        for (var i = 0; i < places.Length; i++)
+        {
+            var at = i < Count && ReferenceEquals(_names[i], other._names[i]) ? i : IndexOf(other._names[i]);
+            places[i] = at >= 0 ? at : count++;
+        }
+
+        var (names, values) = (_names, new double[count]);
+        for (var i = 0; i < Count; i++)
+        {
+            values[i] = _values[i] * factor;
+        }
+
+        if (count > Count)
+        {
+            names = new string[count];
+            _names.CopyTo(names, 0);
+        }
+
+        for (var i = 0; i < places.Length; i++)
+        {
+            var part = other._values[i] * otherFactor;
+            if (places[i] < Count)
+            {
+                values[places[i]] += part;
+            }
+            else
+            {
+                (names[places[i]], values[places[i]]) = (other._names[i], part);
+            }
+        }
+
+        return new CommonParts(names, values);
+    }
 
     private static int IndexOf(string[] names, int count, string name)
     {

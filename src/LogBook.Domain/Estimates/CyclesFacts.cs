@@ -39,7 +39,7 @@ public sealed record CyclesFacts(
     public double? OwnRatio { get; private init; }
 
     /// <summary>Whether there are several routes and no two of them agree.</summary>
-    public bool RoutesContradict => AgreeingRoutes.Count == 1 && new[] { ByConductivity, ByChloride, BySilica }.Count(route => route.HasValue) > 1;
+    public bool RoutesContradict => AgreeingRoutes.Count == 1 && (ByConductivity.HasValue ? 1 : 0) + (ByChloride.HasValue ? 1 : 0) + (BySilica.HasValue ? 1 : 0) > 1;
 
     /// <summary>Whether make-up over bleed is known.</summary>
     public bool CyclesByVolumeIsKnown => ByVolume.HasValue;

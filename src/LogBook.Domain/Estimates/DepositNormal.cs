@@ -81,7 +81,7 @@ public sealed class DepositNormal
     /// <returns>The normal with its ratios.</returns>
     public DepositNormal After(VisitFacts visit)
     {
-        var anew = visit.Record.Events.Any(e => e.Type is EventType.Cleaned)
+        var anew = (visit.Record.Events.Count > 0 && visit.Record.Events.Any(e => e.Type is EventType.Cleaned))
             || (visit.Previous is { } previous && previous.Programme?.TargetCycles != visit.Programme?.TargetCycles);
         var start = anew ? None : this;
         Dictionary<string, IReadOnlyList<double>>? ratios = null;

@@ -43,7 +43,7 @@ public sealed record DrumFacts(Drum Drum, Product? Product, DrumReading Reading,
         : (Reading.AddedL ?? 0) - (Reading.RemovedL ?? 0);
 
     private static Computed<Estimate> Volume(Drum drum, Product? product, double? level, string? unit, UncertaintyTable table, LevelScatter? scatter) => level is { } number
-        ? DrumVolume.FromLevel(drum, number, unit, product, table).Map(litres => new Estimate(litres.Value, litres.Unit, (scatter ?? LevelScatter.None).Widened(litres.Random, ByGauge(drum, unit, table)), litres.Common))
+        ? DrumVolume.FromLevel(drum, number, unit, product, table).Map(litres => litres.WithRandom((scatter ?? LevelScatter.None).Widened(litres.Random, ByGauge(drum, unit, table))))
         : Computed<Estimate>.None(IntervalReasons.NotRead);
 
     // On a scale, in percent or in litres the way of reading is known.

@@ -7,16 +7,25 @@ namespace LogBook.Domain.Estimates;
 /// <remarks>A value entered twice (found, and again) is there with the last of both, as at entry.</remarks>
 internal sealed class EnteredValues
 {
-    private readonly List<(Reading Reading, double Value)> _all = [];
+    private readonly List<(Reading Reading, double Value)> _all;
 
     // Series of each value, as the history numbers them: a look back over many visits then compares numbers, not three codes.
-    private readonly List<int> _series = [];
+    private readonly List<int> _series;
 
-    private EnteredValues(VisitFacts visit)
+    private EnteredValues(VisitFacts visit, EnteredValues? before)
     {
-        foreach (var reading in visit.Record.Readings)
+        var readings = visit.Record.Readings;
+        (_all, _series) = (new(readings.Count), new(readings.Count));
+        var next = 0;
+        for (var i = 0; i < readings.Count; i++)
         {
-            if (VisitContext.ValueOf(reading, visit.History.Firm) is { } value)
+            var reading = readings[i];
+            if (before is not null && next < before._all.Count && ReferenceEquals(before._all[next].Reading, reading))
+            {
+                _all.Add(before._all[next]);
+                _series.Add(before._series[next++]);
+            }
+            else if (VisitContext.ValueOf(reading, visit.History.Firm) is { } value)
             {
                 _all.Add((reading, value));
                 _series.Add(visit.History.SeriesOf(reading));
@@ -29,7 +38,8 @@ internal sealed class EnteredValues
 
     /// <summary>Works them out.</summary>
     /// <param name="visit">The visit.</param>
-    public static EnteredValues Of(VisitFacts visit) => new(visit);
+    /// <param name="before">Those of the visit as it was known before, or null: a reading that is still the same object keeps its own.</param>
+    public static EnteredValues Of(VisitFacts visit, EnteredValues? before) => new(visit, before);
 
     /// <summary>The last values of a series before a visit, latest first.</summary>
     /// <param name="visit">The visit, not counted.</param>

@@ -25,7 +25,18 @@ public sealed record Estimate
         _parts = CommonParts.Of(common);
     }
 
+    internal Estimate(double value, string unit, double random, CommonParts common)
+    {
+        Value = double.IsFinite(value) ? value : throw new ArgumentOutOfRangeException(nameof(value));
+        Random = double.IsFinite(random) && random >= 0 ? random : throw new ArgumentOutOfRangeException(nameof(random));
+        Unit = unit;
+        _parts = common;
+    }
+
     private readonly CommonParts _parts;
+
+    /// <summary>The common parts, not boxed.</summary>
+    internal CommonParts Parts => _parts;
 
     /// <summary>The value, in <see cref="Unit"/>.</summary>
     public double Value { get; }
@@ -55,13 +66,23 @@ public sealed record Estimate
     /// <param name="value">Finite.</param>
     /// <param name="unit">UCUM unit.</param>
     /// <returns>An estimate without uncertainty.</returns>
-    public static Estimate Exact(double value, string unit = "1") => new(value, unit, 0);
+    public static Estimate Exact(double value, string unit = "1") => new(value, unit, 0, CommonParts.None);
 
     /// <summary>Adds a common part.</summary>
     /// <param name="name">Name of what is shared.</param>
     /// <param name="part">Signed standard uncertainty, in the unit of the value.</param>
     /// <returns>The estimate with the part; a part of that name grows.</returns>
     public Estimate WithCommon(string name, double part) => new(Value, Unit, Random, _parts.With(name, part));
+
+    /// <summary>The same with another random part.</summary>
+    /// <param name="random">Standard uncertainty of the random part, in <see cref="Unit"/>, not negative.</param>
+    /// <returns>The estimate; its common parts stay.</returns>
+    internal Estimate WithRandom(double random) => new(Value, Unit, random, _parts);
+
+    /// <summary>The same with its random part under a name, so that it is known again where it is used twice.</summary>
+    /// <param name="name">Name of what only this estimate has.</param>
+    /// <returns>The estimate without a random part.</returns>
+    internal Estimate RandomNamed(string name) => new(Value, Unit, 0, _parts.With(name, Random));
 
     /// <summary>Sum of two estimates of the same unit.</summary>
     /// <param name="other">Same unit.</param>

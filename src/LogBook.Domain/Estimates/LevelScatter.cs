@@ -1,13 +1,12 @@
 namespace LogBook.Domain.Estimates;
 
 /// <summary>How far the levels of one drum scatter about an even use, as its own readings show.</summary>
-/// <param name="Deviations">Latest deviations of a level from the line between its neighbours, over their weight, L, newest last.</param>
 /// <remarks>
 /// A dip that is worse than the table says makes every window too short. Of three levels in a row the middle one is held against the line
 /// between the others; its deviation is their errors times sqrt(1 + w0² + w2²). The median of many is blind to a spill, a slip or a change
 /// of use. A level in cm may come from a stick, a glass or a gauge: before a drum's own readings tell, it counts as the worst of them. It may only widen the table's value, and at most threefold: uneven use looks like scatter too.
 /// </remarks>
-internal sealed record LevelScatter(IReadOnlyList<double> Deviations)
+internal sealed class LevelScatter
 {
     private const int Fewest = 8;
     private const int FewestAtAll = 3;
@@ -17,8 +16,20 @@ internal sealed record LevelScatter(IReadOnlyList<double> Deviations)
     // Median of the absolute values of a normal variable, in standard deviations.
     private const double MedianOfNormal = 0.6745;
 
+    // Latest deviation of a level from the line between its neighbours, over their weight, L, and how many there are with those before it,
+    // up to the most that count. A chain: each visit adds one, and a copy of all for each visit and drum would be kept as long as the visit.
+    private readonly double _deviation;
+    private readonly LevelScatter? _before;
+    private readonly int _count;
+
+    private LevelScatter(double deviation, LevelScatter? before)
+    {
+        (_deviation, _before) = (deviation, before);
+        _count = before is null ? 0 : Math.Min(Most, before._count + 1);
+    }
+
     /// <summary>Before there are any readings.</summary>
-    public static readonly LevelScatter None = new([]);
+    public static LevelScatter None { get; } = new(0, null);
 
     /// <summary>Works out the deviations from those of the visit before.</summary>
     /// <param name="visit">The visit.</param>
@@ -45,7 +56,7 @@ internal sealed record LevelScatter(IReadOnlyList<double> Deviations)
 
         var (w0, w2) = (t2 / (t1 + t2), t1 / (t1 + t2));
         var deviation = Math.Abs((before * w0) - (after * w2)) / Math.Sqrt(1 + (w0 * w0) + (w2 * w2));
-        return new LevelScatter([.. past.Deviations.TakeLast(Most - 1), deviation]);
+        return new LevelScatter(deviation, past);
     }
 
     /// <summary>Standard uncertainty of a level, widened where the drum's own readings ask for it.</summary>
@@ -55,13 +66,20 @@ internal sealed record LevelScatter(IReadOnlyList<double> Deviations)
     public double Widened(double byTable, double byGauge)
     {
         var unknown = Math.Max(byTable, byGauge);
-        if (Deviations.Count < FewestAtAll)
+        if (_count < FewestAtAll)
         {
             return unknown;
         }
 
-        var own = Math.Clamp(Statistics.Median(Deviations) / MedianOfNormal, byTable, WidestTimes * byTable);
-        return Deviations.Count >= Fewest ? own : (((Fewest - Deviations.Count) * unknown) + (Deviations.Count * own)) / Fewest;
+        Span<double> deviations = stackalloc double[Most];
+        var at = this;
+        for (var i = 0; i < _count; i++, at = at._before!)
+        {
+            deviations[i] = at._deviation;
+        }
+
+        var own = Math.Clamp(Statistics.MedianInPlace(deviations[.._count]) / MedianOfNormal, byTable, WidestTimes * byTable);
+        return _count >= Fewest ? own : (((Fewest - _count) * unknown) + (_count * own)) / Fewest;
     }
 
     private static double? Used(VisitFacts from, VisitFacts to, string drum) =>

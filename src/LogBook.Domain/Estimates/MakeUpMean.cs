@@ -57,7 +57,7 @@ public static class MakeUpMean
         var share = Math.Max(
             visit.History.Firm.Engine.Uncertainties.Share(UncertaintyCodes.MakeUpMean),
             average > 0 ? Statistics.SpreadByMovingRange(values) / average : 0);
-        return Computed<Estimate>.Of(new Estimate(mean.Value, mean.Unit, Math.Max(mean.Random, share * mean.Value), mean.Common));
+        return Computed<Estimate>.Of(mean.WithRandom(Math.Max(mean.Random, share * mean.Value)));
     }
 
     /// <summary>Weights of readings, newest first, that join them by straight lines and let the past fade.</summary>

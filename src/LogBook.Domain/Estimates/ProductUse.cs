@@ -112,9 +112,8 @@ public sealed record ProductUse(
 
     private static ProductUse Of(VisitFacts visit, DrumFacts drum, Feed feed)
     {
-        var expected = Computed<Estimate>.None(VisitReasons.WindowTooShort);
         var expecting = new Expecting(visit, drum, feed);
-        var code = drum.Drum.Code;
+        var (code, level) = (drum.Drum.Code, drum.Found.Value.StandardUncertainty);
         ProductUse? window = null;
         var (later, earlier) = ((double?)null, (double?)null);
         for (var from = visit.Previous; from is not null && (visit.Visit.At - from.Visit.At).TotalDays <= LongestDays; from = from.Previous)
@@ -129,19 +128,19 @@ public sealed record ProductUse(
                 break;
             }
 
-            expected = expecting.Since(from);
-            if (!expected.HasValue)
+            if (!expecting.GoBackTo(from))
             {
                 continue;
             }
 
-            var ofLevel = Math.Max(first.Found.Value.StandardUncertainty, drum.Found.Value.StandardUncertainty);
+            var ofLevel = Math.Max(first.Found.Value.StandardUncertainty, level);
             var needed = (window is null ? 1 : 2) * LevelUncertainties * ofLevel;
-            if (expected.Value.Value < needed && (window is null ? expected.Value.Value < BesideShare * needed : earlier is not null))
+            if (expecting.Litres < needed && (window is null ? expecting.Litres < BesideShare * needed : earlier is not null))
             {
                 continue;
             }
 
+            var expected = expecting.Expected;
             var used = UsedOrPoured(from, visit, drum);
             var ratio = used.HasValue ? Computed<Estimate>.Of(used.Value.Over(expected.Value)) : used;
             if (window is null && expected.Value.Value >= needed)
@@ -163,8 +162,9 @@ public sealed record ProductUse(
             return window with { Beside = Mean(later, earlier) };
         }
 
-        var none = Computed<Estimate>.None(expected.HasValue ? VisitReasons.WindowTooShort : expected.Reasons[0]);
-        return new ProductUse(drum, feed, null, none, expected, none);
+        var last = expecting.Expected;
+        var none = Computed<Estimate>.None(last.HasValue ? VisitReasons.WindowTooShort : last.Reasons[0]);
+        return new ProductUse(drum, feed, null, none, last, none);
     }
 
     // Oxidant and acid follow demand: the system's own early use for each litre of make-up, and for each day, is what they are held against.
@@ -343,7 +343,8 @@ public sealed record ProductUse(
         return litres;
     }
 
-    // Walks back from the end of the window once: sums and starts are carried on, not worked out anew for every beginning.
+    // Walks back from the end of the window once: sums and starts are carried on, not worked out anew for every beginning, and become an
+    // estimate only where a window may begin.
     private sealed class Expecting(VisitFacts to, DrumFacts drum, Feed feed)
     {
         private readonly Computed<Estimate> _dose = feed.Mode == FeedMode.DosePlan ? AmountOf(to, drum, feed) : Computed<Estimate>.None(VisitReasons.NoProgramme);
@@ -351,24 +352,38 @@ public sealed record ProductUse(
             ? RunningStarts(to, feed, to.Visit.At.AddDays(-LongestDays), to.Visit.At)
             : [];
 
+        private readonly EstimateSum _loss = new("L");
+        private readonly double? _perLitre = (feed.TargetMgPerL ?? drum.Product?.DoseMgPerL) is { } target ? target / 1e6 / (drum.Product?.DensityKgPerL ?? 1) : null;
         private int _first = int.MaxValue;
         private VisitFacts _at = to;
-        private Computed<Estimate> _loss = Computed<Estimate>.Of(new Estimate(0, "L", 0));
+        private Computed<Estimate>? _noLoss;
+        private Computed<Estimate>? _nothing = Computed<Estimate>.None(VisitReasons.WindowTooShort);
+        private double _factor;
 
-        public Computed<Estimate> Since(VisitFacts from)
+        // What is expected since the visit gone back to last, L.
+        public double Litres => feed.Mode == FeedMode.DosePlan ? _dose.Value.Value * _factor : _loss.Value * _factor;
+
+        public Computed<Estimate> Expected => _nothing
+            ?? Computed<Estimate>.Of(feed.Mode == FeedMode.DosePlan ? _dose.Value.Scaled(_factor) : _loss.ToEstimate().Scaled(_factor));
+
+        public bool GoBackTo(VisitFacts from)
         {
             if (feed.Mode == FeedMode.DosePlan)
             {
-                return _dose.HasValue ? Computed<Estimate>.Of(_dose.Value.Scaled(StartsSince(from.Visit.At))) : _dose;
+                _nothing = _dose.HasValue ? null : _dose;
+                _factor = _dose.HasValue ? StartsSince(from.Visit.At) : 0;
             }
-
-            if ((feed.TargetMgPerL ?? drum.Product?.DoseMgPerL) is not { } target)
+            else if (_perLitre is { } perLitre)
             {
-                return Computed<Estimate>.None(VisitReasons.NoProgramme);
+                _nothing = LossSince(from);
+                _factor = perLitre;
+            }
+            else
+            {
+                _nothing = Computed<Estimate>.None(VisitReasons.NoProgramme);
             }
 
-            var lost = LossSince(from);
-            return lost.HasValue ? Computed<Estimate>.Of(lost.Value.Scaled(target / 1e6 / (drum.Product?.DensityKgPerL ?? 1))) : lost;
+            return _nothing is null;
         }
 
         // The starts are in order, and each beginning lies before the last one.
@@ -383,19 +398,30 @@ public sealed record ProductUse(
             return _starts.Count - _first;
         }
 
-        private Computed<Estimate> LossSince(VisitFacts from)
+        // Why the loss is not known, or null.
+        private Computed<Estimate>? LossSince(VisitFacts from)
         {
-            while (_loss.HasValue && _at.Visit.At > from.Visit.At)
+            while (_noLoss is null && _at.Visit.At > from.Visit.At)
             {
                 var interval = _at.Balance.LiquidLoss;
                 var since = _at.Water.Since;
-                _loss = !interval.HasValue ? interval
-                    : since is null ? Computed<Estimate>.None(VisitReasons.NotMeasured)
-                    : Computed<Estimate>.Of(_loss.Value.Plus(interval.Value));
+                if (!interval.HasValue)
+                {
+                    _noLoss = interval;
+                }
+                else if (since is null)
+                {
+                    _noLoss = Computed<Estimate>.None(VisitReasons.NotMeasured);
+                }
+                else
+                {
+                    _loss.Add(interval.Value);
+                }
+
                 _at = since ?? _at;
             }
 
-            return !_loss.HasValue || _at == from ? _loss : Computed<Estimate>.None(VisitReasons.NotMeasured);
+            return _noLoss ?? (_at == from ? null : Computed<Estimate>.None(VisitReasons.NotMeasured));
         }
     }
 }

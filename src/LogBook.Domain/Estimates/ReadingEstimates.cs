@@ -24,15 +24,20 @@ public static class ReadingEstimates
     /// <summary>Estimates the readings of a visit; those without a number, or with a foreign unit or basis, are left out.</summary>
     /// <param name="history">For instruments, lots and their steps.</param>
     /// <param name="visit">The visit.</param>
+    /// <param name="before">Results of the visit as it was known before, in the same order: a reading that is still the same object keeps its own.</param>
     /// <returns>The results in the order of the readings.</returns>
-    internal static TestResult[] AllOf(SystemHistory history, SystemVisit visit)
+    internal static TestResult[] AllOf(SystemHistory history, SystemVisit visit, TestResult[] before)
     {
         var readings = visit.Record.Readings;
         var results = new TestResult[readings.Count];
-        var count = 0;
+        var (count, next) = (0, 0);
         for (var i = 0; i < results.Length; i++)
         {
-            if (Of(history, visit, readings[i]) is { HasValue: true, Value: var result })
+            if (next < before.Length && ReferenceEquals(before[next].Reading, readings[i]))
+            {
+                results[count++] = before[next++];
+            }
+            else if (Of(history, visit, readings[i]) is { HasValue: true, Value: var result })
             {
                 results[count++] = result;
             }

@@ -97,7 +97,7 @@ public sealed record RunOut(DrumFacts Drum, Estimate Stock, Computed<Estimate> U
             if (used.Value > used.ExpandedUncertainty)
             {
                 var dose = used.Scaled(1.0 / planned);
-                best = new Estimate(dose.Value, dose.Unit, Math.Sqrt((dose.Random * dose.Random) + (DoseShare * dose.Value * DoseShare * dose.Value)), dose.Common);
+                best = dose.WithRandom(Math.Sqrt((dose.Random * dose.Random) + (DoseShare * dose.Value * DoseShare * dose.Value)));
             }
 
             if (used.Value >= LevelUncertainties * used.StandardUncertainty)
@@ -142,6 +142,6 @@ public sealed record RunOut(DrumFacts Drum, Estimate Stock, Computed<Estimate> U
     {
         var perDay = used.Scaled(1 / days, "L/d");
         var season = SeasonShare * perDay.Value;
-        return new Estimate(perDay.Value, perDay.Unit, Math.Sqrt((perDay.Random * perDay.Random) + (season * season)), perDay.Common);
+        return perDay.WithRandom(Math.Sqrt((perDay.Random * perDay.Random) + (season * season)));
     }
 }

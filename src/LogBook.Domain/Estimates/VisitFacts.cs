@@ -20,8 +20,10 @@ public sealed class VisitFacts
     // Rain, or a fill with other water, thins a tower; to half its make-up it does not.
     private const double ThinnestShare = 0.6;
 
-    private IReadOnlyList<TestResult>? _tests;
+    private TestResult[]? _tests;
+    private TestResult[]? _testsBefore;
     private EnteredValues? _entered;
+    private EnteredValues? _enteredBefore;
     private IReadOnlyList<MeterFacts>? _meters;
     private IReadOnlyList<DrumFacts>? _drums;
     private IReadOnlyList<ProbeFacts>? _probes;
@@ -29,9 +31,10 @@ public sealed class VisitFacts
     private IReadOnlyList<RunOut>? _runOut;
     private IReadOnlyList<PlannedDosing>? _plannedDosing;
     private IReadOnlyList<PumpOutputs>? _pumpOutputs;
-    private CodeMemo<PumpPast>? _pumpPasts;
-    private CodeMemo<OwnUse>? _ownUses;
-    private CodeMemo<LevelScatter>? _levelScatters;
+    private CodeMemo<PumpPast> _pumpPasts;
+    private CodeMemo<OwnUse> _ownUses;
+    private CodeMemo<Estimate?> _useRatios;
+    private CodeMemo<LevelScatter> _levelScatters;
     private IReadOnlyList<Figure>? _figures;
     private WaterFacts? _water;
     private CyclesFacts? _cycles;
@@ -45,19 +48,19 @@ public sealed class VisitFacts
     private (bool Known, Reason? Reason) _unsettled;
     private LastSetting[]? _settingsLeft;
     private (Programme? Programme, LastSetting[] Read)? _controller;
-    private CodeMemo<TestResult?>? _tower;
-    private CodeMemo<TestResult?>? _makeUp;
-    private CodeMemo<TestResult?>? _newest;
-    private CodeMemo<Reading[]>? _readings;
-    private CodeMemo<VisitFacts?>? _previousWith;
-    private CodeMemo<DateTime?>? _lastDone;
+    private CodeMemo<TestResult?> _tower;
+    private CodeMemo<TestResult?> _makeUp;
+    private CodeMemo<TestResult?> _newest;
+    private CodeMemo<Reading[]> _readings;
+    private CodeMemo<VisitFacts?> _previousWith;
+    private CodeMemo<DateTime?> _lastDone;
     private IReadOnlyList<SettingsComparison>? _settingsCompared;
     private DateTime? _lastKnown;
     private Estimate? _evaporationPerHour;
     private (bool Known, Estimate? Cycles) _namedCycles;
-    private CodeMemo<Computed<Estimate>>? _makeUpMeans;
-    private CodeMemo<(VisitFacts? Since, Computed<Estimate> Hours)>? _hours;
-    private CodeMemo<ProbeDrift>? _probeDrifts;
+    private CodeMemo<Computed<Estimate>> _makeUpMeans;
+    private CodeMemo<(VisitFacts? Since, Computed<Estimate> Hours)> _hours;
+    private CodeMemo<ProbeDrift> _probeDrifts;
 
     /// <summary>Makes the facts of a visit.</summary>
     /// <param name="history">Set-up, site and programmes of the system; its visits are not looked at.</param>
@@ -125,7 +128,7 @@ public sealed class VisitFacts
     internal TowerTests TowerTests => History.TowerTestsOf(Programme);
 
     /// <summary>Test results with a number, as entered.</summary>
-    public IReadOnlyList<TestResult> Tests => _tests ??= ReadingEstimates.AllOf(History, Visit);
+    public IReadOnlyList<TestResult> Tests => _tests ??= ReadingEstimates.AllOf(History, Visit, _testsBefore ?? []);
 
     /// <summary>Water meters read.</summary>
     public IReadOnlyList<MeterFacts> Meters => _meters ??= MeterFacts.Of(this);
@@ -229,7 +232,7 @@ public sealed class VisitFacts
     }
 
     /// <summary>Results as the checks of an entry see them.</summary>
-    internal EnteredValues Entered => _entered ??= EnteredValues.Of(this);
+    internal EnteredValues Entered => _entered ??= EnteredValues.Of(this, _enteredBefore);
 
     /// <summary>Settings as this visit and those before it left them.</summary>
     internal LastSetting[] SettingsLeft
@@ -249,6 +252,9 @@ public sealed class VisitFacts
     /// <summary>The programme as the controller holds it, with the settings that make it.</summary>
     internal (Programme? Programme, LastSetting[] Read) Controller => _controller ??= ControllerPlan.Of(this, Previous?._controller);
 
+    /// <summary>What a rule that reads counts among much else said of this visit last, and by which thresholds.</summary>
+    internal (FindingThresholds? By, List<Verdict>? Verdicts) Suspects { get; set; }
+
     /// <summary>What was found and done.</summary>
     internal VisitedSystem Record => Visit.Record;
 
@@ -261,7 +267,9 @@ public sealed class VisitFacts
     {
         if (!ReferenceEquals(visit, Visit))
         {
-            (_tests, _entered, _tower, _makeUp, _readings, _newest, _lastKnown) = (null, null, null, null, null, null, null);
+            // What stands in both is worked out already.
+            (_testsBefore, _enteredBefore) = (_tests ?? _testsBefore, _entered ?? _enteredBefore);
+            (_tests, _entered, _tower, _makeUp, _readings, _newest, _lastKnown) = (null, null, default, default, default, default, null);
         }
 
         _duties = null;
@@ -296,14 +304,14 @@ public sealed class VisitFacts
     /// <summary>Result of a test of the tower water as found: a hand instrument before a kit, a laboratory and site staff; never the controller's display.</summary>
     /// <param name="test">Code of the test.</param>
     /// <returns>The result, or null when it was not measured.</returns>
-    public TestResult? TowerReading(string test) => (_tower ??= new()).TryGet(test, out var kept)
+    public TestResult? TowerReading(string test) => _tower.TryGet(test, out var kept)
         ? kept
         : _tower.Keep(test, AreExchanged(test) ? null : OfTower(test));
 
     /// <summary>Result of a test of the make-up water (behind the softener where only that was tested).</summary>
     /// <param name="test">Code of the test.</param>
     /// <returns>The result, or null when it was not measured.</returns>
-    public TestResult? MakeUpReading(string test) => (_makeUp ??= new()).TryGet(test, out var kept)
+    public TestResult? MakeUpReading(string test) => _makeUp.TryGet(test, out var kept)
         ? kept
         : _makeUp.Keep(test, AreExchanged(test) ? null : OfMakeUp(test));
 
@@ -311,7 +319,7 @@ public sealed class VisitFacts
     /// <param name="test">Code of the test.</param>
     internal Reading[] ReadingsOf(string test)
     {
-        if ((_readings ??= new()).TryGet(test, out var kept))
+        if (_readings.TryGet(test, out var kept))
         {
             return kept;
         }
@@ -333,7 +341,7 @@ public sealed class VisitFacts
     /// <param name="task">Task of a rule.</param>
     internal DateTime? LastDone(string task)
     {
-        if ((_lastDone ??= new()).TryGet(task, out var kept))
+        if (_lastDone.TryGet(task, out var kept))
         {
             return kept;
         }
@@ -341,7 +349,7 @@ public sealed class VisitFacts
         DateTime? done = null;
         for (var at = this; at is not null && done is null; at = at.Previous)
         {
-            if (at._lastDone?.TryGet(task, out var earlier) == true)
+            if (at._lastDone.TryGet(task, out var earlier))
             {
                 done = earlier;
                 break;
@@ -357,7 +365,7 @@ public sealed class VisitFacts
     /// <param name="test">Code of the test.</param>
     internal VisitFacts? PreviousWith(string test)
     {
-        if ((_previousWith ??= new()).TryGet(test, out var kept))
+        if (_previousWith.TryGet(test, out var kept))
         {
             return kept;
         }
@@ -366,7 +374,7 @@ public sealed class VisitFacts
         while (at is not null && at.ReadingsOf(test).Length == 0)
         {
             // A result that comes in later stands in the record from the beginning, as one that is to come: what is kept stays true.
-            at = at._previousWith?.TryGet(test, out var earlier) == true ? earlier : at.Previous;
+            at = at._previousWith.TryGet(test, out var earlier) ? earlier : at.Previous;
         }
 
         return _previousWith.Keep(test, at);
@@ -380,7 +388,7 @@ public sealed class VisitFacts
     /// <param name="test">Code of the test.</param>
     internal TestResult? Newest(string test)
     {
-        if ((_newest ??= new()).TryGet(test, out var newest))
+        if (_newest.TryGet(test, out var newest))
         {
             return newest;
         }
@@ -399,7 +407,7 @@ public sealed class VisitFacts
     /// <summary>Fading mean of the make-up that fed the present water.</summary>
     /// <param name="test">Code of the test.</param>
     /// <returns>The mean, or why there is none.</returns>
-    public Computed<Estimate> MakeUp(string test) => (_makeUpMeans ??= new()).TryGet(test, out var kept) ? kept : _makeUpMeans.Keep(test, MakeUpMean.Of(this, test));
+    public Computed<Estimate> MakeUp(string test) => _makeUpMeans.TryGet(test, out var kept) ? kept : _makeUpMeans.Keep(test, MakeUpMean.Of(this, test));
 
     /// <summary>A water meter at this visit.</summary>
     /// <param name="code">Code of the meter.</param>
@@ -483,32 +491,60 @@ public sealed class VisitFacts
     internal ProbeDrift Drift(ProbeFacts probe)
     {
         // A probe compared twice at one visit has two lines, of which only the first is kept.
-        if (Probes.Count(other => other.Probe.Equals(probe.Probe, StringComparison.OrdinalIgnoreCase)) > 1)
+        var compared = 0;
+        for (var i = 0; i < Probes.Count; i++)
+        {
+            compared += FeedParts.Same(Probes[i].Probe, probe.Probe) ? 1 : 0;
+        }
+
+        if (compared > 1)
         {
             return ProbeDrift.Of(this, probe);
         }
 
-        return (_probeDrifts ??= new()).TryGet(probe.Probe, out var kept) ? kept : _probeDrifts.Keep(probe.Probe, ProbeDrift.Of(this, probe));
+        return _probeDrifts.TryGet(probe.Probe, out var kept) ? kept : _probeDrifts.Keep(probe.Probe, ProbeDrift.Of(this, probe));
     }
 
     /// <summary>What earlier visits tell about a pump: kept, because every later visit asks for it again.</summary>
     /// <param name="pump">The pump.</param>
     /// <returns>Its past up to this visit.</returns>
-    internal PumpPast PumpPast(Pump pump) => (_pumpPasts ??= new()).TryGet(pump.Code, out var kept) ? kept : _pumpPasts.Keep(pump.Code, Estimates.PumpPast.Of(this, pump));
+    internal PumpPast PumpPast(Pump pump) => _pumpPasts.TryGet(pump.Code, out var kept) ? kept : _pumpPasts.Keep(pump.Code, Estimates.PumpPast.Of(this, pump));
 
     /// <summary>What the system usually takes from a drum: kept, because every later visit asks for it again.</summary>
     /// <param name="drum">Code of the drum.</param>
     /// <returns>The baseline up to this visit.</returns>
-    internal OwnUse OwnUse(string drum) => (_ownUses ??= new()).TryGet(drum, out var kept) ? kept : _ownUses.Keep(drum, Estimates.OwnUse.Of(this, drum));
+    internal OwnUse OwnUse(string drum) => _ownUses.TryGet(drum, out var kept) ? kept : _ownUses.Keep(drum, Estimates.OwnUse.Of(this, drum));
+
+    /// <summary>Used over expected of the product that a test follows, of the first drum that holds it: kept, because many later visits look back at it.</summary>
+    /// <param name="test">Code of the test.</param>
+    /// <returns>The ratio, or null where it is not known.</returns>
+    internal Estimate? UseRatio(string test)
+    {
+        if (_useRatios.TryGet(test, out var kept))
+        {
+            return kept;
+        }
+
+        var uses = ProductUse;
+        for (var i = 0; i < uses.Count; i++)
+        {
+            if (test.Equals(uses[i].Drum.Product?.Residual?.Test, StringComparison.OrdinalIgnoreCase))
+            {
+                return _useRatios.Keep(test, uses[i].Ratio.HasValue ? uses[i].Ratio.Value : null);
+            }
+        }
+
+        return _useRatios.Keep(test, null);
+    }
 
     /// <summary>How far the levels of a drum scatter: kept, because every later visit asks for it again.</summary>
     /// <param name="drum">Code of the drum.</param>
     /// <returns>The scatter up to this visit.</returns>
-    internal LevelScatter LevelScatter(string drum) => (_levelScatters ??= new()).TryGet(drum, out var kept) ? kept : _levelScatters.Keep(drum, Estimates.LevelScatter.Of(this, drum));
+    internal LevelScatter LevelScatter(string drum) => _levelScatters.TryGet(drum, out var kept) ? kept : _levelScatters.Keep(drum, Estimates.LevelScatter.Of(this, drum));
 
     private (VisitFacts? Since, Computed<Estimate> Hours) Hours(string output)
     {
-        if ((_hours ??= new()).TryGet(output, out var kept))
+        if (_hours.TryGet(output, out var kept))
         {
             return kept;
         }
@@ -516,7 +552,7 @@ public sealed class VisitFacts
         var since = Previous;
         while (since is not null && since.HoursReading(output) is null)
         {
-            if (since._hours?.TryGet(output, out var before) == true)
+            if (since._hours.TryGet(output, out var before))
             {
                 since = before.Since;
                 break;

@@ -1,24 +1,28 @@
 using LogBook.Domain.Assessments;
 using LogBook.Domain.Outcomes;
 using LogBook.Domain.Programmes;
+using LogBook.Domain.Visits;
 
 namespace LogBook.Domain.Estimates;
 
 /// <summary>The figures of a visit with their inputs, for pages and "How was this worked out?".</summary>
 internal static class VisitFigures
 {
+    private static readonly string[] MakeUpTests = [TestCodes.Conductivity, TestCodes.TotalHardness, TestCodes.Calcium, TestCodes.Chloride];
+
     public static IReadOnlyList<Figure> Of(VisitFacts visit)
     {
-        var figures = new List<Figure>(24);
-        Cycles(visit, figures);
-        Water(visit, figures);
-        MakeUp(visit, figures);
-        Products(visit, figures);
-        Probes(visit, figures);
-        return figures;
+        var figures = new List<Figure>(32);
+        var inputs = new Inputs();
+        Cycles(visit, figures, inputs);
+        Water(visit, figures, inputs);
+        MakeUp(visit, figures, inputs);
+        Products(visit, figures, inputs);
+        Probes(visit, figures, inputs);
+        return [.. figures];
     }
 
-    private static void Cycles(VisitFacts visit, List<Figure> figures)
+    private static void Cycles(VisitFacts visit, List<Figure> figures, Inputs inputs)
     {
         var cycles = visit.Cycles;
         AddRoute(FigureCodes.CyclesByConductivity, cycles.ByConductivity, TestCodes.Conductivity, cycles.UnderReading);
@@ -27,18 +31,18 @@ internal static class VisitFigures
         AddRoute(FigureCodes.CyclesBySilica, cycles.BySilica, TestCodes.Silica);
         if (cycles.CyclesByVolumeIsKnown)
         {
-            figures.Add(Interval(visit, FigureCodes.CyclesByVolume, null, cycles.ByVolume, new Inputs().Add("make-up", visit.Water.MakeUp).Add("bleed", visit.Water.Bleed).All));
+            figures.Add(Interval(visit, FigureCodes.CyclesByVolume, null, cycles.ByVolume, inputs.Anew().Add("make-up", visit.Water.MakeUp).Add("bleed", visit.Water.Bleed).All));
         }
 
         if (cycles.Best.HasValue)
         {
-            var routes = new Inputs();
+            inputs.Anew();
             foreach (var code in cycles.AgreeingRoutes)
             {
-                routes.Add("route:" + code, cycles.Route(code));
+                inputs.Add(RouteOf(code), cycles.Route(code));
             }
 
-            figures.Add(Instant(visit, FigureCodes.CyclesBest, null, cycles.Best, routes.All));
+            figures.Add(Instant(visit, FigureCodes.CyclesBest, null, cycles.Best, inputs.All));
         }
 
         // A route whose tower reading was not taken is no figure at all; one that lacks only its make-up is, with the reason.
@@ -47,39 +51,39 @@ internal static class VisitFigures
             var tower = visit.TowerReading(test)?.Value;
             if (result.HasValue || tower is not null)
             {
-                figures.Add(Instant(visit, code, null, result, new Inputs().Add("tower", tower).Add("make-up-mean", visit.MakeUp(test)).Add("under-reading", underReading).All));
+                figures.Add(Instant(visit, code, null, result, inputs.Anew().Add("tower", tower).Add("make-up-mean", visit.MakeUp(test)).Add("under-reading", underReading).All));
             }
         }
     }
 
-    private static void Water(VisitFacts visit, List<Figure> figures)
+    private static void Water(VisitFacts visit, List<Figure> figures, Inputs inputs)
     {
         var water = visit.Water;
         var balance = visit.Balance;
         if (visit.Record.Meters.Count > 0)
         {
-            figures.Add(Interval(visit, FigureCodes.MakeUp, null, water.MakeUp, MeterInputs(visit)));
+            figures.Add(Interval(visit, FigureCodes.MakeUp, null, water.MakeUp, MeterInputs(visit, inputs)));
         }
 
-        if (visit.Record.HoursRun.Any(hours => hours.Output.Equals(visit.BleedOutput, StringComparison.OrdinalIgnoreCase)))
+        if (visit.BleedOutput is { } output && IndexOf(visit.Record.HoursRun, output) >= 0)
         {
-            figures.Add(Interval(visit, FigureCodes.BleedHours, visit.BleedOutput, water.BleedHours, HoursInputs(visit)));
-            figures.Add(Interval(visit, FigureCodes.Bleed, visit.BleedOutput, water.Bleed, new Inputs().Add("bleed-hours", water.BleedHours).Add("valve-flow", water.ValveFlow).All));
+            figures.Add(Interval(visit, FigureCodes.BleedHours, output, water.BleedHours, HoursInputs(visit, output, inputs)));
+            figures.Add(Interval(visit, FigureCodes.Bleed, output, water.Bleed, inputs.Anew().Add("bleed-hours", water.BleedHours).Add("valve-flow", water.ValveFlow).All));
         }
 
         if (water.MakeUp.HasValue)
         {
-            var inputs = new Inputs().Add("make-up", water.MakeUp).Add("cycles", balance.Cycles).Add("known-drains", balance.Drains.Value > 0 ? balance.Drains : null).All;
-            figures.Add(Interval(visit, FigureCodes.LiquidLoss, null, balance.LiquidLoss, inputs));
-            figures.Add(Interval(visit, FigureCodes.Evaporation, null, balance.Evaporation, inputs));
-            figures.Add(Interval(visit, FigureCodes.UnexplainedLoss, null, balance.Unexplained, new Inputs(inputs).Add("bleed", water.Bleed).All));
+            var of = inputs.Anew().Add("make-up", water.MakeUp).Add("cycles", balance.Cycles).Add("known-drains", balance.Drains.Value > 0 ? balance.Drains : null).All;
+            figures.Add(Interval(visit, FigureCodes.LiquidLoss, null, balance.LiquidLoss, of));
+            figures.Add(Interval(visit, FigureCodes.Evaporation, null, balance.Evaporation, of));
+            figures.Add(Interval(visit, FigureCodes.UnexplainedLoss, null, balance.Unexplained, inputs.Anew(of).Add("bleed", water.Bleed).All));
         }
     }
 
     // Conductivity, hardness and chloride tell of another water; the rest moves along with them.
-    private static void MakeUp(VisitFacts visit, List<Figure> figures)
+    private static void MakeUp(VisitFacts visit, List<Figure> figures, Inputs inputs)
     {
-        foreach (var test in new[] { TestCodes.Conductivity, TestCodes.TotalHardness, TestCodes.Calcium, TestCodes.Chloride })
+        foreach (var test in MakeUpTests)
         {
             if (visit.MakeUpNormal.ShiftOf(visit, test) is { Normal: > 0 } shift)
             {
@@ -88,12 +92,12 @@ internal static class VisitFigures
                     FigureCodes.MakeUpShift,
                     test,
                     Computed<Estimate>.Of(shift.Now.Over(Estimate.Exact(shift.Normal, shift.Now.Unit)).Minus(Estimate.Exact(1)).Scaled(100, "%")),
-                    new Inputs().Add("now", shift.Now).Add("usual", shift.Normal, shift.Now.Unit).Add("spread", shift.Spread, shift.Now.Unit).All));
+                    inputs.Anew().Add("now", shift.Now).Add("usual", shift.Normal, shift.Now.Unit).Add("spread", shift.Spread, shift.Now.Unit).All));
             }
         }
     }
 
-    private static void Products(VisitFacts visit, List<Figure> figures)
+    private static void Products(VisitFacts visit, List<Figure> figures, Inputs inputs)
     {
         foreach (var use in visit.ProductUse)
         {
@@ -106,8 +110,8 @@ internal static class VisitFigures
             if (use.From is { } from)
             {
                 var days = (visit.Visit.At - from.Visit.At).TotalDays;
-                figures.Add(new Figure(FigureCodes.ProductUsed, code, visit.Visit.Visit.Id, from.Visit.At, visit.Visit.At, use.Used, UseInputs(visit, from, code)));
-                figures.Add(new Figure(FigureCodes.ProductExpected, code, visit.Visit.Visit.Id, from.Visit.At, visit.Visit.At, use.Expected, ExpectedInputs(visit, from, use).Add("window-days", days, "d").All));
+                figures.Add(new Figure(FigureCodes.ProductUsed, code, visit.Visit.Visit.Id, from.Visit.At, visit.Visit.At, use.Used, UseInputs(visit, from, code, inputs)));
+                figures.Add(new Figure(FigureCodes.ProductExpected, code, visit.Visit.Visit.Id, from.Visit.At, visit.Visit.At, use.Expected, ExpectedInputs(visit, from, use, inputs).Add("window-days", days, "d").All));
                 figures.Add(new Figure(
                     FigureCodes.UsedOverExpected,
                     code,
@@ -115,7 +119,7 @@ internal static class VisitFigures
                     from.Visit.At,
                     visit.Visit.At,
                     use.Ratio,
-                    new Inputs().Add("used", use.Used).Add("expected", use.Expected).Add("window-days", days, "d").All));
+                    inputs.Anew().Add("used", use.Used).Add("expected", use.Expected).Add("window-days", days, "d").All));
             }
             else
             {
@@ -132,7 +136,7 @@ internal static class VisitFigures
                 output.Since.Visit.At,
                 visit.Visit.At,
                 output.LitresPerHour,
-                new Inputs().Add("used", output.Used).Add("hours-run", output.Hours).Add("rated", output.Rated).All));
+                inputs.Anew().Add("used", output.Used).Add("hours-run", output.Hours).Add("rated", output.Rated).All));
         }
 
         foreach (var run in visit.RunOuts)
@@ -142,11 +146,11 @@ internal static class VisitFigures
                 FigureCodes.DaysToEmpty,
                 run.Drum.Drum.Code,
                 run.DaysToEmpty,
-                new Inputs().Add("usable", run.Stock).Add("use-per-day", run.UsePerDay).Add("spare", run.Drum.Reading.SpareL ?? run.Drum.Drum.SpareL, "L").All));
+                inputs.Anew().Add("usable", run.Stock).Add("use-per-day", run.UsePerDay).Add("spare", run.Drum.Reading.SpareL ?? run.Drum.Drum.SpareL, "L").All));
         }
     }
 
-    private static void Probes(VisitFacts visit, List<Figure> figures)
+    private static void Probes(VisitFacts visit, List<Figure> figures, Inputs inputs)
     {
         foreach (var probe in visit.Probes)
         {
@@ -155,7 +159,7 @@ internal static class VisitFigures
                 FigureCodes.ProbeError,
                 probe.Probe,
                 probe.ErrorFound,
-                new Inputs().Add("as-found", probe.AsFoundUsPerCm, "uS/cm").Add("reference", probe.Reference).All));
+                inputs.Anew().Add("as-found", probe.AsFoundUsPerCm, "uS/cm").Add("reference", probe.Reference).All));
             var drift = visit.Drift(probe);
             if (drift.Points > 1)
             {
@@ -171,9 +175,17 @@ internal static class VisitFigures
         }
     }
 
-    private static List<FigureInput> MeterInputs(VisitFacts visit)
+    private static string RouteOf(string code) => code switch
     {
-        var inputs = new List<FigureInput>();
+        FigureCodes.CyclesByConductivity => "route:" + FigureCodes.CyclesByConductivity,
+        FigureCodes.CyclesByChloride => "route:" + FigureCodes.CyclesByChloride,
+        FigureCodes.CyclesBySilica => "route:" + FigureCodes.CyclesBySilica,
+        _ => "route:" + code,
+    };
+
+    private static IReadOnlyList<FigureInput> MeterInputs(VisitFacts visit, Inputs inputs)
+    {
+        inputs.Anew();
         foreach (var meter in visit.Meters)
         {
             var byDial = meter.Dial.HasValue || !meter.Total.HasValue;
@@ -189,24 +201,36 @@ internal static class VisitFigures
             }
         }
 
-        return inputs;
+        return inputs.All;
     }
 
-    private static List<FigureInput> HoursInputs(VisitFacts visit)
+    private static IReadOnlyList<FigureInput> HoursInputs(VisitFacts visit, string output, Inputs inputs)
     {
-        var inputs = new List<FigureInput>();
-        var code = visit.BleedOutput!;
-        if (visit.HoursSince(code)?.Record.HoursRun.FirstOrDefault(h => h.Output.Equals(code, StringComparison.OrdinalIgnoreCase)) is { } then)
+        inputs.Anew();
+        if (visit.HoursSince(output)?.Record.HoursRun is { } before && IndexOf(before, output) is >= 0 and var at)
         {
-            inputs.Add(new FigureInput("first-count", then.After ?? then.Hours, "h"));
+            inputs.Add(new FigureInput("first-count", before[at].After ?? before[at].Hours, "h"));
         }
 
-        var now = visit.Record.HoursRun.First(h => h.Output.Equals(code, StringComparison.OrdinalIgnoreCase));
+        var now = visit.Record.HoursRun[IndexOf(visit.Record.HoursRun, output)];
         inputs.Add(new FigureInput("last-count", now.Before ?? now.Hours, "h"));
-        return inputs;
+        return inputs.All;
     }
 
-    private static IReadOnlyList<FigureInput> UseInputs(VisitFacts visit, VisitFacts from, string code)
+    private static int IndexOf(IReadOnlyList<HoursReading> hours, string output)
+    {
+        for (var i = 0; i < hours.Count; i++)
+        {
+            if (hours[i].Output.Equals(output, StringComparison.OrdinalIgnoreCase))
+            {
+                return i;
+            }
+        }
+
+        return -1;
+    }
+
+    private static IReadOnlyList<FigureInput> UseInputs(VisitFacts visit, VisitFacts from, string code, Inputs inputs)
     {
         var first = from.Drum(code)!;
         var last = visit.Drum(code)!;
@@ -217,7 +241,7 @@ internal static class VisitFigures
             (added, removed) = (added + (reading?.AddedL ?? 0), removed + (reading?.RemovedL ?? 0));
         }
 
-        return new Inputs()
+        return inputs.Anew()
             .Add("first-level", first.Found)
             .Add("last-level", last.Found)
             .Add("deliveries", added + (first.Reading.AddedL ?? 0), "L")
@@ -225,15 +249,15 @@ internal static class VisitFigures
             .All;
     }
 
-    private static Inputs ExpectedInputs(VisitFacts visit, VisitFacts from, ProductUse use)
+    private static Inputs ExpectedInputs(VisitFacts visit, VisitFacts from, ProductUse use, Inputs inputs)
     {
         if (use.Feed.Mode == FeedMode.DosePlan)
         {
             var starts = ProductUse.RunningStartsCount(visit, use.Feed, from.Visit.At, visit.Visit.At);
-            return new Inputs().Add("doses", starts, "1").Add("dose-amount", ProductUse.AmountOf(visit, use.Drum, use.Feed));
+            return inputs.Anew().Add("doses", starts, "1").Add("dose-amount", ProductUse.AmountOf(visit, use.Drum, use.Feed));
         }
 
-        return new Inputs()
+        return inputs.Anew()
             .Add("target", use.Feed.TargetMgPerL ?? use.Drum.Product?.DoseMgPerL ?? 0, "mg/L")
             .Add("liquid-loss", ProductUse.LossBetween(from, visit))
             .Add("density", use.Drum.Product?.DensityKgPerL ?? 1, "kg/L");
@@ -245,19 +269,32 @@ internal static class VisitFigures
     private static Figure Interval(VisitFacts visit, string code, string? about, Computed<Estimate> result, IReadOnlyList<FigureInput> inputs) =>
         new(code, about, visit.Visit.Visit.Id, visit.Water.Since?.Visit.At ?? visit.Previous?.Visit.At, visit.Visit.At, result, inputs);
 
-    // Inputs in the order in which they are given; what is not known is left out.
-    private sealed class Inputs(IReadOnlyList<FigureInput>? first = null)
+    // Inputs in the order in which they are given; what is not known is left out. One buffer serves all figures of a visit: what is kept
+    // is an array of the right length, because figures live long.
+    private sealed class Inputs
     {
-        private readonly List<FigureInput> _all = first is null ? new(4) : [.. first];
+        private FigureInput[] _buffer = new FigureInput[8];
+        private int _count;
 
-        public IReadOnlyList<FigureInput> All => _all;
+        public IReadOnlyList<FigureInput> All => _buffer[.._count];
+
+        public Inputs Anew(IReadOnlyList<FigureInput>? first = null)
+        {
+            _count = 0;
+            for (var i = 0; i < first?.Count; i++)
+            {
+                Add(first[i]);
+            }
+
+            return this;
+        }
 
         public Inputs Add(string name, Estimate? estimate)
         {
             if (estimate is not null)
             {
                 var uncertainty = estimate.StandardUncertainty;
-                _all.Add(new FigureInput(name, estimate.Value, estimate.Unit, uncertainty == 0 ? null : uncertainty));
+                Add(new FigureInput(name, estimate.Value, estimate.Unit, uncertainty == 0 ? null : uncertainty));
             }
 
             return this;
@@ -269,10 +306,20 @@ internal static class VisitFigures
         {
             if (value is { } known)
             {
-                _all.Add(new FigureInput(name, known, unit));
+                Add(new FigureInput(name, known, unit));
             }
 
             return this;
+        }
+
+        public void Add(FigureInput input)
+        {
+            if (_count == _buffer.Length)
+            {
+                Array.Resize(ref _buffer, 2 * _count);
+            }
+
+            _buffer[_count++] = input;
         }
     }
 }

@@ -56,15 +56,23 @@ public sealed class LabelExceeded : IFindingRule
     /// <inheritdoc />
     public IEnumerable<Verdict> Judge(VisitFacts visit, FindingThresholds thresholds)
     {
-        var drums = visit.History.DrumCodes
-            .Select(code => (Code: code, Product: FeedParts.ProductInDrum(visit, code)))
-            .Where(drum => drum.Product is { } product && HasLabel(product))
-            .ToList();
-        var poured = visit.Record.Additions
-            .Select(addition => FeedParts.ProductOf(visit, addition.Product))
-            .Where(product => product is not null && HasLabel(product) && !drums.Exists(drum => drum.Product == product))
-            .Distinct()
-            .ToList();
+        var drums = new List<(string Code, Product Product)>(visit.History.DrumCodes.Length);
+        foreach (var code in visit.History.DrumCodes)
+        {
+            if (FeedParts.ProductInDrum(visit, code) is { } product && HasLabel(product))
+            {
+                drums.Add((code, product));
+            }
+        }
+
+        IReadOnlyList<Product> poured = visit.Record.Additions.Count == 0 ? [] :
+        [
+            .. visit.Record.Additions
+                .Select(addition => FeedParts.ProductOf(visit, addition.Product))
+                .OfType<Product>()
+                .Where(product => HasLabel(product) && !drums.Exists(drum => drum.Product == product))
+                .Distinct(),
+        ];
         if (visit.History.System.VolumeL is not { } volume || volume <= 0)
         {
             foreach (var drum in drums)
@@ -78,11 +86,11 @@ public sealed class LabelExceeded : IFindingRule
         var water = volume * thresholds.LabelVolumeShare.Value;
         foreach (var drum in drums)
         {
-            yield return Of(new About { Drum = drum.Code }, new Case(visit, drum.Code, drum.Product!, water).Excesses());
+            yield return Of(new About { Drum = drum.Code }, new Case(visit, drum.Code, drum.Product, water).Excesses());
         }
 
         // Poured by hand from no drum on file: without a drum there is nothing else to name.
-        yield return Of(null, [.. poured.SelectMany(product => new Case(visit, null, product!, water).Excesses())]);
+        yield return poured.Count == 0 ? Verdict.Clear() : Of(null, [.. poured.SelectMany(product => new Case(visit, null, product, water).Excesses())]);
     }
 
     private static Verdict Of(About? about, IReadOnlyList<(Said Said, EvidenceFigure Figure)> excesses) => excesses.Count == 0
@@ -100,7 +108,7 @@ public sealed class LabelExceeded : IFindingRule
     {
         private static readonly (Weekday Day, string Name)[] Weekdays = [.. Enum.GetValues<Weekday>().Select(day => (day, day.ToString()))];
 
-        private readonly List<(Said, EvidenceFigure)> _excesses = [];
+        private List<(Said, EvidenceFigure)>? _excesses;
 
         public IReadOnlyList<(Said, EvidenceFigure)> Excesses()
         {
@@ -114,25 +122,31 @@ public sealed class LabelExceeded : IFindingRule
 
             OfHand();
             OfDrum();
-            return _excesses;
+            return _excesses ?? [];
         }
 
         // What the programme asks, unless the controller was read: then what it was found and left at.
-        private IEnumerable<Feed> Variants(Feed feed)
+        private Feed[] Variants(Feed feed)
         {
             var output = FeedParts.OutputOf(visit, drum!);
-            List<SettingReading> read = [];
-            foreach (var setting in visit.Record.Settings)
+            List<SettingReading>? read = null;
+            var settings = visit.Record.Settings;
+            for (var i = 0; i < settings.Count; i++)
             {
+                var setting = settings[i];
                 if (setting.NotRead != true && output is not null && setting.Name.Length > output.Length && setting.Name[output.Length] == '/' && setting.Name.StartsWith(output, StringComparison.OrdinalIgnoreCase))
                 {
-                    read.Add(setting);
+                    (read ??= []).Add(setting);
                 }
             }
 
-            return read.Count == 0
-                ? [feed]
-                : new[] { With(feed, read, s => s.Found), With(feed, read, s => s.Left ?? s.Found) }.Distinct();
+            if (read is null)
+            {
+                return [feed];
+            }
+
+            var (found, left) = (With(feed, read, static s => s.Found), With(feed, read, static s => s.Left ?? s.Found));
+            return found == left ? [found] : [found, left];
         }
 
         private static Feed With(Feed feed, List<SettingReading> read, Func<SettingReading, SettingValue?> which)
@@ -219,6 +233,11 @@ public sealed class LabelExceeded : IFindingRule
 
         private void OfHand()
         {
+            if (visit.Record.Additions.Count == 0)
+            {
+                return;
+            }
+
             var now = Poured(visit).ToList();
             if (now.Count == 0)
             {
@@ -274,7 +293,7 @@ public sealed class LabelExceeded : IFindingRule
         {
             if (limit is { } most && MgPerL(litres) > most * (1 + Hair))
             {
-                _excesses.Add((
+                (_excesses ??= []).Add((
                     new Said(says, product.Name, new Amount(litres, "L"), new Amount(MgPerL(litres), "mg/L"), new Amount(water, "L"), new Amount(most, "mg/L")),
                     new EvidenceFigure(figure, MgPerL(litres), "mg/L", LimitHigh: most)));
             }
@@ -284,7 +303,7 @@ public sealed class LabelExceeded : IFindingRule
         {
             if (product.LabelGapHours is { } least && hours < least * (1 - Hair))
             {
-                _excesses.Add((
+                (_excesses ??= []).Add((
                     new Said(GapSays, product.Name, new Amount(hours, "h"), new Amount(least, "h")),
                     new EvidenceFigure(GapFigure, hours, "h", LimitLow: least)));
             }

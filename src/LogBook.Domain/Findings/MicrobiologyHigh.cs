@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using LogBook.Domain.Estimates;
 using LogBook.Domain.Languages;
 using LogBook.Domain.Programmes;
@@ -15,6 +16,9 @@ public sealed class MicrobiologyHigh : IReadsCounts
     private const int LongestLookBack = 12;
 
     private static readonly string[] Tests = [TestCodes.DipSlide, TestCodes.ColonyCount, TestCodes.Legionella];
+
+    // In colonies per mL, for as long as the rule is held: asked for at every step.
+    private static readonly ConditionalWeakTable<Rule, List<(double From, Severity Severity)>> Bands = [];
 
     private static readonly Text ByRule = new(
         "{0} {1}, sampled {2}: from {3} on, {4} asks for action. {5}",
@@ -79,9 +83,8 @@ public sealed class MicrobiologyHigh : IReadsCounts
     private static Verdict? Judge(VisitFacts visit, TestResult result, string test, FindingThresholds thresholds)
     {
         var about = new About { Test = test };
-        var sampled = visit.History.DayOf(result.TakenAt);
-        var rule = RulesInForce.ForTest(visit.History, test, sampled);
-        var bands = rule is null ? Fixed(test, thresholds) : BandsOf(rule);
+        var rule = RulesInForce.ForTest(visit.History, test, result.TakenAt);
+        var bands = rule is null ? Fixed(test, thresholds) : Bands.GetValue(rule, BandsOf);
         if (rule is null && Range(visit, test) is { } high)
         {
             bands = [(high, Severity.Plan), .. bands.Where(band => band.Severity == Severity.Act && band.From > high)];
@@ -92,20 +95,21 @@ public sealed class MicrobiologyHigh : IReadsCounts
             return null;
         }
 
-        var lowest = bands.Min(band => band.From);
+        var lowest = LowestOf(bands);
         if (result.Reading.Qualifier == "<")
         {
             // Below a detection limit that itself lies above the lowest band: the band it belongs to is not known.
             return result.Value.Value <= lowest ? Verdict.Clear(about) : Verdict.NotJudged(about, VisitReasons.NotMeasured);
         }
 
-        var reached = bands.FindAll(band => result.Value.Value >= band.From);
-        if (reached.Count == 0)
+        if (!(result.Value.Value >= lowest))
         {
             return Verdict.Clear(about);
         }
 
-        var (from, severity) = reached.MaxBy(band => band.From);
+        var value = result.Value.Value;
+        var sampled = visit.History.DayOf(result.TakenAt);
+        var (from, severity) = bands.FindAll(band => value >= band.From).MaxBy(band => band.From);
         var known = visit.History.DayOf(result.Reading.ResultAt is { } at && at.Utc > visit.Visit.KnownFrom ? at.Utc : visit.Visit.KnownFrom);
         var says = rule?.Bands.Where(band => In(band.From, band.Unit) == from).Select(band => band.Says).FirstOrDefault() ?? "";
         var said = rule is not null
@@ -122,6 +126,17 @@ public sealed class MicrobiologyHigh : IReadsCounts
             new Indication(severity, said) { Evidence = [Figure(result, test, from, visit.History.Firm.Engine.Uncertainties)], Suggests = Causes, LookAtNext = Next },
             known,
             visit.Visit.Visit.Id);
+    }
+
+    private static double LowestOf(List<(double From, Severity Severity)> bands)
+    {
+        var lowest = bands[0].From;
+        foreach (var band in bands)
+        {
+            lowest = Math.Min(lowest, band.From);
+        }
+
+        return lowest;
     }
 
     // Half a decade for a slide, a quarter for a plate: the interval is a factor, not a difference.

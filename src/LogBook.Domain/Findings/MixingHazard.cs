@@ -79,7 +79,7 @@ public sealed class MixingHazard : IFindingRule
         yield return Of(null, AtOnePlace(visit));
     }
 
-    private static Verdict Of(About? about, List<Said> said) => said.Count == 0
+    private static Verdict Of(About? about, IReadOnlyList<Said> said) => said.Count == 0
         ? Verdict.Clear(about)
         : Verdict.Found(about, new Indication(Severity.Act, said[0])
         {
@@ -87,8 +87,13 @@ public sealed class MixingHazard : IFindingRule
             LookAtNext = Next,
         });
 
-    private static List<Said> InDrumOf(VisitFacts visit, string drum)
+    private static IReadOnlyList<Said> InDrumOf(VisitFacts visit, string drum)
     {
+        if (visit.Record.Additions.Count == 0 && visit.Drum(drum)?.Reading.ProductFound is null)
+        {
+            return [];
+        }
+
         var said = new List<Said>();
         var own = FeedParts.DrumOn(visit, drum)!.Product;
         if (visit.Drum(drum)?.Reading.ProductFound is { } found && !FeedParts.Same(found, own))
@@ -103,19 +108,19 @@ public sealed class MixingHazard : IFindingRule
         return said;
     }
 
-    private static List<Said> AtOutput(VisitFacts visit, string output)
+    private static IReadOnlyList<Said> AtOutput(VisitFacts visit, string output)
     {
-        List<(FeedMode Mode, Product? Product)> drums = [];
+        List<(FeedMode Mode, Product? Product)>? drums = null;
         foreach (var feed in visit.FeedsInForce)
         {
             if (FeedParts.Same(FeedParts.OutputOf(visit, feed.Drum), output) && FeedParts.ProductInDrum(visit, feed.Drum) is { } product
-                && !drums.Exists(pair => FeedParts.Same(pair.Product!.Code, product.Code)))
+                && !IsAmong(drums, product))
             {
-                drums.Add((feed.Mode, product));
+                (drums ??= []).Add((feed.Mode, product));
             }
         }
 
-        if (drums.Count == 0)
+        if (drums is null || (drums.Count == 1 && visit.Record.Running != false))
         {
             return [];
         }
@@ -145,14 +150,28 @@ public sealed class MixingHazard : IFindingRule
         return said;
     }
 
-    // Poured at different places, or into the basin with hours between them, they meet diluted like any two doses.
-    private static List<Said> AtOnePlace(VisitFacts visit)
+    private static bool IsAmong(List<(FeedMode Mode, Product? Product)>? drums, Product product)
     {
-        var said = new List<Said>();
+        for (var i = 0; i < drums?.Count; i++)
+        {
+            if (FeedParts.Same(drums[i].Product!.Code, product.Code))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    // Poured at different places, or into the basin with hours between them, they meet diluted like any two doses.
+    private static IReadOnlyList<Said> AtOnePlace(VisitFacts visit)
+    {
         if (visit.Record.Additions.Count == 0)
         {
-            return said;
+            return [];
         }
+
+        var said = new List<Said>();
 
         foreach (var place in visit.Record.Additions.Where(addition => addition.To is not null).GroupBy(addition => addition.To!, StringComparer.OrdinalIgnoreCase))
         {

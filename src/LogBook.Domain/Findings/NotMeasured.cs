@@ -38,25 +38,18 @@ public sealed class NotMeasured : IReadsCounts
             yield break;
         }
 
-        var before = new List<VisitFacts>(LookBack);
-        var past = visit.Previous;
-        for (var i = 0; i < LookBack && past is not null; i++, past = past.Previous)
-        {
-            if (IsReading(past) && past.Record.Running != false)
-            {
-                before.Add(past);
-            }
-        }
-
+        List<VisitFacts>? before = null;
         foreach (var test in visit.TowerTests.Asked)
         {
-            var missed = Has(visit, test) ? 0 : before.FindIndex(earlier => Has(earlier, test)) is >= 0 and var last ? last + 1 : before.Count + 1;
+            var isThere = Has(visit, test);
+            before ??= isThere ? null : Before(visit);
+            var missed = isThere ? 0 : before!.FindIndex(earlier => Has(earlier, test)) is >= 0 and var last ? last + 1 : before.Count + 1;
             var about = new About { Test = test };
             if (missed == 0)
             {
                 yield return Verdict.Clear(about);
             }
-            else if (missed >= thresholds.MissedVisits.Value && before.Exists(earlier => Has(earlier, test)))
+            else if (missed >= thresholds.MissedVisits.Value && before!.Exists(earlier => Has(earlier, test)))
             {
                 yield return Verdict.Found(about, new Indication(
                     missed > thresholds.MissedVisits.Value ? Severity.Plan : Severity.Watch, new Said(Missed, TestTexts.NameOf(test), (double)missed))
@@ -74,6 +67,21 @@ public sealed class NotMeasured : IReadsCounts
                 yield return verdict;
             }
         }
+    }
+
+    private static List<VisitFacts> Before(VisitFacts visit)
+    {
+        var before = new List<VisitFacts>(LookBack);
+        var past = visit.Previous;
+        for (var i = 0; i < LookBack && past is not null; i++, past = past.Previous)
+        {
+            if (IsReading(past) && past.Record.Running != false)
+            {
+                before.Add(past);
+            }
+        }
+
+        return before;
     }
 
     private static bool IsReading(VisitFacts visit) => visit.Visit.Visit.Kind is not (VisitKind.Delivery or VisitKind.Result or VisitKind.Stopped) && visit.Record.Readings.Count > 0;

@@ -187,7 +187,7 @@ public sealed class ProbeFouled : IFindingRule
                 // Several later errors are taken against this one: naming its own part keeps it from averaging out.
                 var own = $"left:{earlier.Visit.Visit.Id}";
                 return probe.ErrorFound.Value.Minus(shared
-                    ? new Estimate(left.Value, left.Unit, 0, left.Common).WithCommon(own, left.Random)
+                    ? left.RandomNamed(own)
                     : new Estimate(left.Value, left.Unit, 0).WithCommon(own, left.StandardUncertainty));
             }
         }

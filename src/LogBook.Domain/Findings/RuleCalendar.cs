@@ -1,3 +1,4 @@
+using LogBook.Domain.History;
 using LogBook.Domain.Programmes;
 
 namespace LogBook.Domain.Findings;
@@ -23,7 +24,20 @@ internal sealed class RuleCalendar
 
     /// <summary>The version in force of every rule on a day.</summary>
     /// <param name="day">Day in the site's zone.</param>
-    public IReadOnlyList<Rule> On(DateOnly day)
+    public Rule[] On(DateOnly day) => _from[PlaceOf(day)];
+
+    /// <summary>The version in force of every rule at a moment.</summary>
+    /// <param name="history">For the site's zone.</param>
+    /// <param name="utc">UTC.</param>
+    public Rule[] At(SystemHistory history, DateTime utc)
+    {
+        // Wherever on earth, the day is that of UTC or one beside it: its own zone matters only where a rule begins or ends just then.
+        var day = DateOnly.FromDateTime(utc);
+        var (first, last) = (PlaceOf(day == DateOnly.MinValue ? day : day.AddDays(-1)), PlaceOf(day == DateOnly.MaxValue ? day : day.AddDays(1)));
+        return first == last ? _from[first] : On(history.DayOf(utc));
+    }
+
+    private int PlaceOf(DateOnly day)
     {
         var last = _changes.Length - 1;
         while (_changes[last] > day)
@@ -31,7 +45,7 @@ internal sealed class RuleCalendar
             last--;
         }
 
-        return _from[last];
+        return last;
     }
 
     private static IEnumerable<Rule> InForce(IReadOnlyList<string> codes, List<Rule> rules, DateOnly day) => codes

@@ -116,6 +116,12 @@ public static class SecondLookSigns
 
     private static SignClue? NoSettlingOf(VisitFacts visit, FindingThresholds thresholds)
     {
+        // Nearly every comparison has settled, and then nothing before it is asked.
+        if (visit.Record.Probes.Count == 0)
+        {
+            return null;
+        }
+
         static IEnumerable<ProbeReading> Compared(VisitFacts at) => at.Record.Probes.Where(probe => probe.Reference is not null && (probe.Of ?? Sites.ProbeKind.Conductivity) == Sites.ProbeKind.Conductivity);
         var now = Compared(visit).ToList();
         if (now.Count == 0 || now.Exists(probe => probe.SettledMin >= 2))
@@ -167,14 +173,16 @@ public static class SecondLookSigns
 
     private static SignClue? ImpossibleOf(VisitFacts visit)
     {
-        foreach (var now in visit.Record.HoursRun.Where(reading => reading.Reset != true))
+        var read = visit.Record.HoursRun;
+        for (var i = 0; i < read.Count; i++)
         {
-            if (visit.HoursSince(now.Output) is not { } since)
+            var now = read[i];
+            if (now.Reset == true || visit.HoursSince(now.Output) is not { } since)
             {
                 continue;
             }
 
-            var before = since.Record.HoursRun.First(reading => reading.Output.Equals(now.Output, StringComparison.OrdinalIgnoreCase)).Hours;
+            var before = HoursOf(since, now.Output);
             var passed = (visit.Visit.At - since.Visit.At).TotalHours;
             if (now.Hours - before > (1.02 * passed) + 1)
             {
@@ -183,6 +191,18 @@ public static class SecondLookSigns
         }
 
         return null;
+    }
+
+    private static double HoursOf(VisitFacts visit, string output)
+    {
+        var read = visit.Record.HoursRun;
+        var at = 0;
+        while (!read[at].Output.Equals(output, StringComparison.OrdinalIgnoreCase))
+        {
+            at++;
+        }
+
+        return read[at].Hours;
     }
 
     // Exact repeats of the last visit: each test repeats by chance with the probability that two readings fall into one step.

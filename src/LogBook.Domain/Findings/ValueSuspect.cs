@@ -78,11 +78,41 @@ public sealed class ValueSuspect : IReadsCounts
     public string Kind => FindingKinds.ValueSuspect;
 
     /// <inheritdoc />
-    public IEnumerable<Verdict> Judge(VisitFacts visit, FindingThresholds thresholds) =>
-        [.. Results(visit, thresholds), .. Probes(visit), .. Meters(visit), .. Outputs(visit)];
+    public IEnumerable<Verdict> Judge(VisitFacts visit, FindingThresholds thresholds)
+    {
+        // Asked again whenever a count comes in: what is no count has not changed since.
+        var before = ReferenceEquals(visit.Suspects.By, thresholds) ? visit.Suspects.Verdicts : null;
+        var all = new List<Verdict>(before?.Count + 1 ?? (visit.Entered.All.Count + visit.Probes.Count + visit.Meters.Count + visit.Record.HoursRun.Count));
+        Results(visit, thresholds, before, all);
+        if (before is null)
+        {
+            Probes(visit, all);
+            Meters(visit, all);
+            Outputs(visit, all);
+        }
+        else
+        {
+            foreach (var verdict in before)
+            {
+                if (verdict.About?.Test is null)
+                {
+                    all.Add(verdict);
+                }
+            }
+        }
+
+        // Only the latest visit is asked again.
+        if (visit.Previous is { } previous)
+        {
+            previous.Suspects = default;
+        }
+
+        visit.Suspects = (thresholds, all);
+        return all;
+    }
 
     // One finding a test: the doubtful values of its points stand side by side in the evidence.
-    private static IEnumerable<Verdict> Results(VisitFacts visit, FindingThresholds thresholds)
+    private static void Results(VisitFacts visit, FindingThresholds thresholds, List<Verdict>? before, List<Verdict> verdicts)
     {
         var all = visit.Entered.All;
         for (var i = 0; i < all.Count; i++)
@@ -90,6 +120,12 @@ public sealed class ValueSuspect : IReadsCounts
             var code = all[i].Reading.Test;
             if (IsBefore(all, i, code))
             {
+                continue;
+            }
+
+            if (before is not null && !TestCodes.IsCount(code) && before.Find(verdict => verdict.About?.Test is { } test && IsSame(test, code)) is { } same)
+            {
+                verdicts.Add(same);
                 continue;
             }
 
@@ -103,9 +139,9 @@ public sealed class ValueSuspect : IReadsCounts
             }
 
             var about = new About { Test = code };
-            yield return doubts is null
+            verdicts.Add(doubts is null
                 ? Verdict.Clear(about)
-                : Verdict.Found(about, new Indication(Severity.Watch, doubts[0].Text) { Evidence = [.. doubts.Select(doubt => doubt.Figure)], Suggests = Causes, LookAtNext = Next });
+                : Verdict.Found(about, new Indication(Severity.Watch, doubts[0].Text) { Evidence = [.. doubts.Select(doubt => doubt.Figure)], Suggests = Causes, LookAtNext = Next }));
         }
     }
 
@@ -166,15 +202,15 @@ public sealed class ValueSuspect : IReadsCounts
     private static string Range(TestInfo test, string unit, Language language) => Languages.Shown.Range(test.Lowest ?? 0, test.Highest, unit, language);
 
     private static bool IsFresh(VisitedSystem record) =>
-        record.Events.Any(e => e.Type is EventType.Drained or EventType.Refilled or EventType.Cleaned or EventType.Disinfected);
+        record.Events.Count > 0 && record.Events.Any(e => e.Type is EventType.Drained or EventType.Refilled or EventType.Cleaned or EventType.Disinfected);
 
-    private static IEnumerable<Verdict> Probes(VisitFacts visit)
+    private static void Probes(VisitFacts visit, List<Verdict> verdicts)
     {
         foreach (var probe in visit.Probes)
         {
             var about = new About { Probe = probe.Probe };
             var pairs = ProbeTwin.Differing(visit.Record, probe.Reading, visit.History.Firm).ToList();
-            yield return pairs.Count == 0
+            verdicts.Add(pairs.Count == 0
                 ? Verdict.Clear(about)
                 : Verdict.Found(about, new Indication(
                     Severity.Watch,
@@ -187,30 +223,35 @@ public sealed class ValueSuspect : IReadsCounts
                     ],
                     Suggests = [Looks.Reading],
                     LookAtNext = Next,
-                });
+                }));
         }
     }
 
-    private static IEnumerable<Verdict> Meters(VisitFacts visit)
+    private static void Meters(VisitFacts visit, List<Verdict> verdicts)
     {
-        foreach (var meter in visit.Meters.Where(meter => meter.Since is not null && meter.Litres.HasValue && meter.Meter.MaxLPerH is > 0))
+        foreach (var meter in visit.Meters)
         {
+            if (meter.Since is null || !meter.Litres.HasValue || meter.Meter.MaxLPerH is not > 0)
+            {
+                continue;
+            }
+
             var about = new About { Meter = meter.Meter.Code };
             var hours = (visit.Visit.At - meter.Since!.Visit.At).TotalHours;
             var most = meter.Meter.MaxLPerH!.Value;
             var flow = meter.Litres.Value.Scaled(1 / Math.Max(hours, 1), "L/h");
-            yield return flow.Low <= most
+            verdicts.Add(flow.Low <= most
                 ? Verdict.Clear(about)
                 : Verdict.Found(about, new Indication(Severity.Watch, new Said(TooFast, meter.Meter.Code, flow, new Amount(most, "L/h")))
                 {
                     Evidence = [EvidenceFigure.Of(Flow, flow, limitHigh: most)],
                     Suggests = Causes,
                     LookAtNext = NextCount,
-                });
+                }));
         }
     }
 
-    private static IEnumerable<Verdict> Outputs(VisitFacts visit)
+    private static void Outputs(VisitFacts visit, List<Verdict> verdicts)
     {
         foreach (var reading in visit.Record.HoursRun)
         {
@@ -223,19 +264,19 @@ public sealed class ValueSuspect : IReadsCounts
             var run = visit.HoursRun(reading.Output);
             if (run.HasValue)
             {
-                yield return Verdict.Clear(about);
+                verdicts.Add(Verdict.Clear(about));
             }
             else if (run.Reasons.Any(reason => reason.Code == IntervalReasons.MoreThanElapsed.Code))
             {
                 var passed = (visit.Visit.At - since.Visit.At).TotalHours;
                 var before = since.Record.HoursRun.First(earlier => earlier.Output.Equals(reading.Output, StringComparison.OrdinalIgnoreCase));
                 var counted = (reading.Before ?? reading.Hours) - (before.After ?? (before.Before is null ? before.Hours : 0));
-                yield return Verdict.Found(about, new Indication(Severity.Watch, new Said(TooLong, reading.Output, new Amount(counted, "h"), new Amount(passed, "h")))
+                verdicts.Add(Verdict.Found(about, new Indication(Severity.Watch, new Said(TooLong, reading.Output, new Amount(counted, "h"), new Amount(passed, "h")))
                 {
                     Evidence = [new EvidenceFigure(Hours, counted, "h", LimitHigh: passed)],
                     Suggests = Causes,
                     LookAtNext = NextCount,
-                });
+                }));
             }
         }
     }

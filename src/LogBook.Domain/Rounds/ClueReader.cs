@@ -109,7 +109,7 @@ internal static class ClueReader
     // Compared with the site's own usual ratio: volumes and valve flows on file may be off for good.
     private static int UseSide(VisitFacts visit, string test)
     {
-        var now = UseOf(visit, test);
+        var now = visit.UseRatio(test);
         if (now is null)
         {
             return 0;
@@ -120,7 +120,7 @@ internal static class ClueReader
         var at = visit.Previous;
         for (var i = 0; i < LongestLookBack && at is not null; i++, at = at.Previous)
         {
-            if (UseOf(at, test) is { } ratio)
+            if (at.UseRatio(test) is { } ratio)
             {
                 before[count++] = ratio.Value;
             }
@@ -128,19 +128,5 @@ internal static class ClueReader
 
         var usual = count >= UseBaseline ? Statistics.MedianInPlace(before[..count]) : 1;
         return now.Low > usual ? 1 : now.High < usual ? -1 : 0;
-    }
-
-    private static Estimate? UseOf(VisitFacts visit, string test)
-    {
-        var uses = visit.ProductUse;
-        for (var i = 0; i < uses.Count; i++)
-        {
-            if (test.Equals(uses[i].Drum.Product?.Residual?.Test, StringComparison.OrdinalIgnoreCase))
-            {
-                return uses[i].Ratio.HasValue ? uses[i].Ratio.Value : null;
-            }
-        }
-
-        return null;
     }
 }
