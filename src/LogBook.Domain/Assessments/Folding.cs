@@ -79,15 +79,20 @@ internal sealed class Folding
             return Severity.Watch;
         }
 
+        return _causes.Count > 0 && IsExplained(kind, verdict.About) ? Severity.Watch : shown.Severity;
+    }
+
+    private bool IsExplained(string kind, About? about)
+    {
         foreach (var row in Rows)
         {
-            if (row.Explains == kind && _causes.Exists(cause => cause.Kind == row.Cause && (!row.SameDrum || SameDrum(cause.About, verdict.About))))
+            if (row.Explains == kind && _causes.Exists(cause => cause.Kind == row.Cause && (!row.SameDrum || SameDrum(cause.About, about))))
             {
-                return Severity.Watch;
+                return true;
             }
         }
 
-        return shown.Severity;
+        return false;
     }
 
     private static bool IsJudged(List<(string Kind, Verdict Verdict)> verdicts, string kind, About? about)

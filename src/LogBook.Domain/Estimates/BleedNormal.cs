@@ -33,12 +33,14 @@ public sealed class BleedNormal
     private const double Suspicious = 0.25;
     private const double MeterUncertainty = 0.03;
 
-    private readonly IReadOnlyList<(double Open, double Loss, double Scatter)> _stretches;
+    private readonly (double Open, double Loss, double Scatter)[] _stretches;
     private readonly double _days;
     private readonly DateTime _until;
     private readonly bool _metered;
+    private double? _usualOpen;
+    private double? _usualLoss;
 
-    private BleedNormal(IReadOnlyList<(double Open, double Loss, double Scatter)> stretches, double days, DateTime until, bool metered)
+    private BleedNormal((double Open, double Loss, double Scatter)[] stretches, double days, DateTime until, bool metered)
     {
         _stretches = stretches;
         _days = days;
@@ -50,10 +52,15 @@ public sealed class BleedNormal
     public static BleedNormal None { get; } = new([], 0, DateTime.MinValue, false);
 
     /// <summary>Stretches learnt from.</summary>
-    public int Count => _stretches.Count;
+    public int Count => _stretches.Length;
 
     /// <summary>Whether it is a baseline.</summary>
     public bool IsBaseline => Count >= Enough;
+
+    // Medians of the stretches, of which there is at least one where they are asked for: the same from visit to visit once all are learnt.
+    private double UsualOpen => _usualOpen ??= Statistics.Median([.. _stretches.Select(s => s.Open)]);
+
+    private double UsualLoss => _usualLoss ??= Statistics.Median([.. _stretches.Select(s => s.Loss)]);
 
     private bool IsFull => (Count >= Enough && _days >= EnoughDays) || Count >= Most;
 
@@ -116,7 +123,7 @@ public sealed class BleedNormal
             return null;
         }
 
-        var own = Count > 0 ? fit.Flow * Statistics.Median([.. _stretches.Select(s => s.Open)]) : 0;
+        var own = Count > 0 ? fit.Flow * UsualOpen : 0;
         var evaporation = Math.Max(0, stretch.MakeUpPerDay.Value - stretch.LossPerDay.Value);
         var needed = visit.Programme?.TargetCycles is { } target and > 1 ? (evaporation / (target - 1)) - Math.Max(0, fit.Fixed) : 0;
         var normal = Math.Max(own, needed);
@@ -149,7 +156,7 @@ public sealed class BleedNormal
 
     private (double Flow, double Fixed, double VarFlow, double VarRest, double Covariance)? Fit(VisitFacts visit, BleedInterval stretch)
     {
-        var usual = Count > 0 ? Statistics.Median([.. _stretches.Select(s => s.Loss)]) : stretch.LossPerDay.Value;
+        var usual = Count > 0 ? UsualLoss : stretch.LossPerDay.Value;
         if (FlowOnFile(visit, stretch, usual) is not { } file || usual <= 0)
         {
             return null;
@@ -185,7 +192,7 @@ public sealed class BleedNormal
         }
 
         // Nothing on file: the own stretches alone decide.
-        var open = Count > 0 ? Statistics.Median([.. _stretches.Select(s => s.Open)]) : 0;
+        var open = Count > 0 ? UsualOpen : 0;
         return open > 0 ? new Estimate(usual / open, "L/h", usual / open) : null;
     }
 }

@@ -25,6 +25,8 @@ public sealed class DepositNormal
 
     private readonly IReadOnlyDictionary<string, IReadOnlyList<double>> _ratios;
 
+    private CodeMemo<Estimate> _usual;
+
     private DepositNormal(IReadOnlyDictionary<string, IReadOnlyList<double>> ratios) => _ratios = ratios;
 
     /// <summary>Nothing learnt yet.</summary>
@@ -69,11 +71,17 @@ public sealed class DepositNormal
             return null;
         }
 
+        // Asked for at every visit, it changes only while it is learnt.
+        if (_usual.TryGet(test, out var kept))
+        {
+            return kept;
+        }
+
         var mean = ratios.Average();
         var deviation = Math.Sqrt(ratios.Sum(ratio => (ratio - mean) * (ratio - mean)) / (ratios.Count - 1));
 
         // A median of normal values scatters by sqrt(pi/2) times the standard error of their mean.
-        return new Estimate(Statistics.Median([.. ratios]), "1", 1.2533 * deviation / Math.Sqrt(ratios.Count));
+        return _usual.Keep(test, new Estimate(Statistics.Median([.. ratios]), "1", 1.2533 * deviation / Math.Sqrt(ratios.Count)));
     }
 
     /// <summary>What is known after one more visit.</summary>

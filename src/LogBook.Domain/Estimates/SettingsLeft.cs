@@ -16,7 +16,20 @@ internal static class SettingsLeft
     public static LastSetting[] After(VisitFacts visit) => Over(visit.Record.Settings, visit, visit.Previous?.SettingsLeft ?? [], setting => setting.Left ?? setting.Found);
 
     /// <summary>Newest value of every setting as a visit found it: what it read itself, else as it was left before.</summary>
-    public static LastSetting[] FoundAt(VisitFacts visit) => Over(visit.Record.Settings, visit, visit.Previous?.SettingsLeft ?? [], setting => setting.Found ?? setting.Left);
+    public static LastSetting[] FoundAt(VisitFacts visit) => LeftAsFound(visit.Record.Settings) ? visit.SettingsLeft : Over(visit.Record.Settings, visit, visit.Previous?.SettingsLeft ?? [], setting => setting.Found ?? setting.Left);
+
+    private static bool LeftAsFound(IReadOnlyList<SettingReading> read)
+    {
+        for (var i = 0; i < read.Count; i++)
+        {
+            if (read[i] is { Found: { } found, Left: { } left } && !ReferenceEquals(found, left))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
 
     private static LastSetting[] Over(IReadOnlyList<SettingReading> read, VisitFacts visit, LastSetting[] before, Func<SettingReading, SettingValue?> valueOf)
     {
@@ -26,8 +39,9 @@ internal static class SettingsLeft
         }
 
         // In the order of before, so that the same controller gives the same order at every visit.
-        var last = new List<LastSetting>(before.Length + read.Count);
-        last.AddRange(before);
+        var last = new LastSetting[before.Length + NewOnes(read, before)];
+        before.CopyTo(last, 0);
+        var count = before.Length;
         for (var i = 0; i < read.Count; i++)
         {
             if (read[i].NotRead == true || valueOf(read[i]) is not { } value)
@@ -35,29 +49,42 @@ internal static class SettingsLeft
                 continue;
             }
 
-            var at = IndexOf(last, read[i].Name, i);
+            var at = IndexOf(last.AsSpan(0, count), read[i].Name, i);
             if (at < 0)
             {
-                last.Add(new LastSetting(read[i].Name, value, read[i].Unit, visit));
+                at = count++;
             }
-            else if (last[at].On != visit)
+
+            if (last[at].On != visit)
             {
                 last[at] = new LastSetting(read[i].Name, value, read[i].Unit, visit);
             }
         }
 
-        return [.. last];
+        return count == last.Length ? last : last[..count];
+    }
+
+    // At most: one that stands twice on a sheet or was not read leaves room.
+    private static int NewOnes(IReadOnlyList<SettingReading> read, LastSetting[] before)
+    {
+        var count = 0;
+        for (var i = 0; i < read.Count; i++)
+        {
+            count += IndexOf(before, read[i].Name, i) < 0 ? 1 : 0;
+        }
+
+        return count;
     }
 
     // Sheets list the settings in one order: it most often stands where it stood.
-    private static int IndexOf(List<LastSetting> last, string name, int likely)
+    private static int IndexOf(ReadOnlySpan<LastSetting> last, string name, int likely)
     {
-        if (likely < last.Count && last[likely].Name.Equals(name, StringComparison.OrdinalIgnoreCase))
+        if (likely < last.Length && last[likely].Name.Equals(name, StringComparison.OrdinalIgnoreCase))
         {
             return likely;
         }
 
-        for (var i = 0; i < last.Count; i++)
+        for (var i = 0; i < last.Length; i++)
         {
             if (last[i].Name.Equals(name, StringComparison.OrdinalIgnoreCase))
             {

@@ -3,6 +3,9 @@ namespace LogBook.Domain.Findings;
 /// <summary>What a finding concerns; usually one of these.</summary>
 public sealed record About
 {
+    // What is said most often of a subject; no part of what it is.
+    private Verdict? _clear;
+
     /// <summary>Code of a probe.</summary>
     public string? Probe { get; init; }
 
@@ -35,6 +38,18 @@ public sealed record About
 
     /// <summary>What of the rule, where it asks for several things: "notify".</summary>
     public string? Task { get; init; }
+
+    /// <summary>The verdict that it was judged and there is no evidence: the same object each time.</summary>
+    internal Verdict Clear(Func<About, Verdict> make) => ReferenceEquals(_clear?.About, this) ? _clear : _clear = make(this);
+
+    /// <inheritdoc />
+    public bool Equals(About? other) => other is not null
+        && Probe == other.Probe && Drum == other.Drum && Output == other.Output && Meter == other.Meter && Pump == other.Pump && Test == other.Test
+        && Instrument == other.Instrument && Lot == other.Lot && Person == other.Person && Rule == other.Rule && Task == other.Task;
+
+    /// <inheritdoc />
+    public override int GetHashCode() => HashCode.Combine(
+        HashCode.Combine(Probe, Drum, Output, Meter, Pump, Test), HashCode.Combine(Instrument, Lot, Person, Rule, Task));
 
     /// <summary>A subject as one text, by which two of them are compared: "drum:D-INH".</summary>
     /// <param name="about">The subject, or null.</param>

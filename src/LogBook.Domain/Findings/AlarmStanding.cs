@@ -31,7 +31,7 @@ public sealed class AlarmStanding : IFindingRule
         var standing = visit.Record.Alarms.Where(alarm => alarm.Standing == true).ToLookup(alarm => alarm.Output ?? "", StringComparer.OrdinalIgnoreCase);
         foreach (var group in standing)
         {
-            var about = group.Key.Length == 0 ? null : new About { Output = group.Key };
+            var about = group.Key.Length == 0 ? null : visit.History.Subjects.Output(group.Key);
             if (about is null && visit.Record.Running == false)
             {
                 yield return Verdict.NotJudged(null, VisitReasons.Idle);
@@ -53,7 +53,7 @@ public sealed class AlarmStanding : IFindingRule
         {
             foreach (var output in visit.History.System.Outputs.Where(output => !standing.Contains(output.Code)))
             {
-                yield return Verdict.Clear(new About { Output = output.Code });
+                yield return Verdict.Clear(visit.History.Subjects.Output(output.Code));
             }
 
             if (!standing.Contains(""))

@@ -47,7 +47,7 @@ public sealed class BleedNotClosing : IFindingRule
             yield break;
         }
 
-        var about = new About { Output = output };
+        var about = visit.History.Subjects.Output(output);
         if (Because(visit) is { } reason)
         {
             yield return Verdict.NotJudged(about, reason);

@@ -60,7 +60,7 @@ public sealed class BleedNotFlowing : IFindingRule
             yield break;
         }
 
-        var about = new About { Output = output };
+        var about = visit.History.Subjects.Output(output);
         if (Bucket(visit) is { } bucket && bucket.Now < NextToNothing * bucket.Usual)
         {
             yield return Verdict.Found(about, ShownBucket(bucket));

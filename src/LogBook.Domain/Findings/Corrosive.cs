@@ -69,7 +69,7 @@ public sealed class Corrosive : IFindingRule
 
         if (NewGalvanised(visit, thresholds) is { } since && visit.TowerReading(TestCodes.Ph) is { } ph)
         {
-            var about = new About { Test = TestCodes.Ph };
+            var about = visit.History.Subjects.Test(TestCodes.Ph);
             yield return ph.Value.Value > thresholds.NewGalvanisedPh.Value
                 ? Verdict.Found(about, ShownGalvanised(visit, ph.Value, since, thresholds))
                 : Verdict.Clear(about);
@@ -110,7 +110,7 @@ public sealed class Corrosive : IFindingRule
 
     private static Verdict Coupon(VisitFacts visit, VisitFacts at, TestResult result, string test, (Threshold Plan, Threshold Act) limits, FindingThresholds thresholds)
     {
-        var about = new About { Test = test };
+        var about = visit.History.Subjects.Test(test);
         var rate = result.Value.Value;
         if (result.Reading.Qualifier == "<" || rate <= limits.Plan.Value)
         {

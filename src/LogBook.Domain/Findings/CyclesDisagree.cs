@@ -55,7 +55,7 @@ public sealed class CyclesDisagree : IFindingRule
     /// <inheritdoc />
     public IEnumerable<Verdict> Judge(VisitFacts visit, FindingThresholds thresholds)
     {
-        var about = new About { Test = TestCodes.Chloride };
+        var about = visit.History.Subjects.Test(TestCodes.Chloride);
         if (visit.Unsettled is { } reason)
         {
             yield return Verdict.NotJudged(about, reason);

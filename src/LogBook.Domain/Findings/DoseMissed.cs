@@ -49,7 +49,7 @@ public sealed class DoseMissed : IFindingRule
     {
         foreach (var dosing in visit.PlannedDosing)
         {
-            var about = new About { Drum = dosing.Drum.Code };
+            var about = visit.History.Subjects.Drum(dosing.Drum.Code);
             if (dosing.Excuse(visit) is { } excuse)
             {
                 yield return Verdict.NotJudged(about, excuse);

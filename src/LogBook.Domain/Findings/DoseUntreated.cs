@@ -66,7 +66,7 @@ public sealed class DoseUntreated : IFindingRule
 
     private static Verdict Judge(VisitFacts visit, Programme programme, Feed feed, string output, FindingThresholds thresholds)
     {
-        var about = new About { Output = output };
+        var about = visit.History.Subjects.Output(output);
         var hours = visit.HoursRun(output);
         if (visit.HoursSince(output) is not { } since || !hours.HasValue)
         {

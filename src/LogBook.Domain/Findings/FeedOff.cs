@@ -54,7 +54,7 @@ public abstract class FeedOff : IFindingRule
     {
         foreach (var use in visit.ProductUse)
         {
-            var about = new About { Drum = use.Drum.Drum.Code };
+            var about = visit.History.Subjects.Drum(use.Drum.Drum.Code);
             if (!use.Ratio.HasValue)
             {
                 yield return Verdict.NotJudged(about, use.Ratio.Reasons[0]);

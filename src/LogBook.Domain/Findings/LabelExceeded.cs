@@ -77,7 +77,7 @@ public sealed class LabelExceeded : IFindingRule
         {
             foreach (var drum in drums)
             {
-                yield return Verdict.NotJudged(new About { Drum = drum.Code }, VisitReasons.NoProgramme);
+                yield return Verdict.NotJudged(visit.History.Subjects.Drum(drum.Code), VisitReasons.NoProgramme);
             }
 
             yield break;
@@ -86,7 +86,7 @@ public sealed class LabelExceeded : IFindingRule
         var water = volume * thresholds.LabelVolumeShare.Value;
         foreach (var drum in drums)
         {
-            yield return Of(new About { Drum = drum.Code }, new Case(visit, drum.Code, drum.Product, water).Excesses());
+            yield return Of(visit.History.Subjects.Drum(drum.Code), new Case(visit, drum.Code, drum.Product, water).Excesses());
         }
 
         // Poured by hand from no drum on file: without a drum there is nothing else to name.

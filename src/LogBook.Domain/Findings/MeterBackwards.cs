@@ -35,7 +35,7 @@ public sealed class MeterBackwards : IFindingRule
     {
         foreach (var meter in visit.Meters.Where(meter => meter.Since is not null))
         {
-            var about = new About { Meter = meter.Meter.Code };
+            var about = visit.History.Subjects.Meter(meter.Meter.Code);
             if (Shown(meter, Severity.Watch, thresholds) is { } now)
             {
                 yield return Verdict.Found(about, now);

@@ -44,7 +44,7 @@ public sealed class MeterStopped : IFindingRule
     {
         foreach (var meter in visit.Meters.Where(meter => meter.Meter.Measures == MeterMeasures.MakeUp && meter.Since is not null))
         {
-            var about = new About { Meter = meter.Meter.Code };
+            var about = visit.History.Subjects.Meter(meter.Meter.Code);
             if (!meter.Dial.HasValue)
             {
                 yield return Verdict.NotJudged(about, meter.Dial.Reasons[0]);

@@ -82,7 +82,7 @@ public sealed class MicrobiologyHigh : IReadsCounts
 
     private static Verdict? Judge(VisitFacts visit, TestResult result, string test, FindingThresholds thresholds)
     {
-        var about = new About { Test = test };
+        var about = visit.History.Subjects.Test(test);
         var rule = RulesInForce.ForTest(visit.History, test, result.TakenAt);
         var bands = rule is null ? Fixed(test, thresholds) : Bands.GetValue(rule, BandsOf);
         if (rule is null && Range(visit, test) is { } high)

@@ -67,13 +67,13 @@ public sealed class MixingHazard : IFindingRule
             var said = InDrumOf(visit, drum);
             if (said.Count > 0 || visit.Drum(drum)?.Reading.ProductFound is not null)
             {
-                yield return Of(new About { Drum = drum }, said);
+                yield return Of(visit.History.Subjects.Drum(drum), said);
             }
         }
 
         foreach (var output in visit.History.System.Outputs)
         {
-            yield return Of(new About { Output = output.Code }, AtOutput(visit, output.Code));
+            yield return Of(visit.History.Subjects.Output(output.Code), AtOutput(visit, output.Code));
         }
 
         yield return Of(null, AtOnePlace(visit));

@@ -44,7 +44,7 @@ public sealed class NotMeasured : IReadsCounts
             var isThere = Has(visit, test);
             before ??= isThere ? null : Before(visit);
             var missed = isThere ? 0 : before!.FindIndex(earlier => Has(earlier, test)) is >= 0 and var last ? last + 1 : before.Count + 1;
-            var about = new About { Test = test };
+            var about = visit.History.Subjects.Test(test);
             if (missed == 0)
             {
                 yield return Verdict.Clear(about);
@@ -110,7 +110,7 @@ public sealed class NotMeasured : IReadsCounts
         }
 
         var days = Math.Floor((visit.Visit.At - last).TotalDays);
-        var about = new About { Instrument = code };
+        var about = visit.History.Subjects.Instrument(code);
         return days <= thresholds.MeterProvedDays.Value
             ? Verdict.Clear(about)
             : Verdict.Found(about, new Indication(

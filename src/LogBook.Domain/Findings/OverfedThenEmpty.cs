@@ -66,7 +66,7 @@ public sealed class OverfedThenEmpty : IFindingRule
     {
         foreach (var drum in visit.Drums)
         {
-            var about = new About { Drum = drum.Drum.Code };
+            var about = visit.History.Subjects.Drum(drum.Drum.Code);
             var output = FeedParts.OutputOf(visit, drum.Drum.Code);
             if (output is null || FeedParts.IsEmpty(drum) is not { } isEmpty)
             {

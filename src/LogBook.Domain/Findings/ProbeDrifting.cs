@@ -32,7 +32,7 @@ public sealed class ProbeDrifting : IFindingRule
     {
         foreach (var probe in visit.Probes.Where(probe => probe.ErrorFound.HasValue))
         {
-            var about = new About { Probe = probe.Probe };
+            var about = visit.History.Subjects.Probe(probe.Probe);
             var drift = visit.Drift(probe);
             if (drift.Points < thresholds.ProbeDriftPoints.Value || !drift.SlopePerDay.HasValue)
             {

@@ -51,7 +51,7 @@ public sealed class ProbeFouled : IFindingRule
     {
         foreach (var probe in visit.Probes)
         {
-            var about = new About { Probe = probe.Probe };
+            var about = visit.History.Subjects.Probe(probe.Probe);
             if (visit.Record.Running == false)
             {
                 yield return Verdict.NotJudged(about, VisitReasons.Idle);

@@ -33,7 +33,7 @@ public sealed class ProbeReadsOff : IFindingRule
     {
         foreach (var probe in visit.Probes)
         {
-            var about = new About { Probe = probe.Probe };
+            var about = visit.History.Subjects.Probe(probe.Probe);
             if (visit.Record.Running == false)
             {
                 yield return Verdict.NotJudged(about, VisitReasons.Idle);

@@ -45,7 +45,7 @@ public sealed class PulsesLost : IFindingRule
     {
         foreach (var meter in visit.Meters.Where(meter => meter.Since is not null && meter.Reading is { Dial: not null, Total: not null }))
         {
-            var about = new About { Meter = meter.Meter.Code };
+            var about = visit.History.Subjects.Meter(meter.Meter.Code);
             var apart = IsApart(meter, thresholds);
             yield return apart switch
             {

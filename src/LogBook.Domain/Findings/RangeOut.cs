@@ -55,7 +55,7 @@ public sealed class RangeOut : IFindingRule
                 continue;
             }
 
-            var about = new About { Test = test };
+            var about = visit.History.Subjects.Test(test);
             if (visit.Record.Running == false)
             {
                 yield return Verdict.NotJudged(about, VisitReasons.Idle);

@@ -48,7 +48,7 @@ public abstract class ResidualOff : IFindingRule
                 continue;
             }
 
-            var about = new About { Test = test };
+            var about = visit.History.Subjects.Test(test);
             if (visit.Unsettled is { } reason)
             {
                 yield return Verdict.NotJudged(about, reason);

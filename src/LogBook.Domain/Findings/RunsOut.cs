@@ -105,7 +105,7 @@ public sealed class RunsOut : IDailyRule
 
     private static Verdict Judge(VisitFacts read, VisitFacts latest, RunOut run, DateOnly day, FindingThresholds thresholds, double plan, double act)
     {
-        var about = new About { Drum = run.Drum.Drum.Code };
+        var about = latest.History.Subjects.Drum(run.Drum.Drum.Code);
         if (run.Stock.Value <= 0)
         {
             return Verdict.Found(about, new Indication(Severity.Act, new Said(IsEmpty, run.Drum.Drum.Code))

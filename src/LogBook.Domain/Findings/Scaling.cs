@@ -58,7 +58,7 @@ public sealed class Scaling : IFindingRule
 
         if (visit.TowerReading(TestCodes.Silica) is { } silica)
         {
-            var about = new About { Test = TestCodes.Silica };
+            var about = visit.History.Subjects.Test(TestCodes.Silica);
             yield return silica.Value.Value > thresholds.SilicaHigh.Value && silica.Reading.Qualifier != "<"
                 ? Verdict.Found(about, Shown(visit, SaysSilica, Silica, silica.Value, thresholds.SilicaHigh, new Amount(thresholds.SilicaHigh.Value, "mg/L"), thresholds))
                 : Verdict.Clear(about);

@@ -55,7 +55,7 @@ public sealed class StockUnexplained : IFindingRule
             }
 
             var code = drum.Drum.Code;
-            var about = new About { Drum = code };
+            var about = visit.History.Subjects.Drum(code);
             var from = FeedParts.LastLevelBefore(visit, code);
             var used = from is null ? Computed<Estimate>.None(VisitReasons.NotMeasured) : ProductUse.UsedBetween(from, visit, code);
             var brim = DrumVolume.Brim(drum.Drum);

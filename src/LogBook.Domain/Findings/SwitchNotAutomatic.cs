@@ -48,7 +48,7 @@ public sealed class SwitchNotAutomatic : IFindingRule
     {
         foreach (var reading in visit.Record.Switches)
         {
-            var about = new About { Output = reading.Output };
+            var about = visit.History.Subjects.Output(reading.Output);
             var left = reading.Left ?? reading.Found;
             if (reading.Reason is null && left is { } stays && stays != SwitchPosition.Automatic)
             {

@@ -138,7 +138,7 @@ public sealed class ValueSuspect : IReadsCounts
                 }
             }
 
-            var about = new About { Test = code };
+            var about = visit.History.Subjects.Test(code);
             verdicts.Add(doubts is null
                 ? Verdict.Clear(about)
                 : Verdict.Found(about, new Indication(Severity.Watch, doubts[0].Text) { Evidence = [.. doubts.Select(doubt => doubt.Figure)], Suggests = Causes, LookAtNext = Next }));
@@ -208,7 +208,7 @@ public sealed class ValueSuspect : IReadsCounts
     {
         foreach (var probe in visit.Probes)
         {
-            var about = new About { Probe = probe.Probe };
+            var about = visit.History.Subjects.Probe(probe.Probe);
             var pairs = ProbeTwin.Differing(visit.Record, probe.Reading, visit.History.Firm).ToList();
             verdicts.Add(pairs.Count == 0
                 ? Verdict.Clear(about)
@@ -236,7 +236,7 @@ public sealed class ValueSuspect : IReadsCounts
                 continue;
             }
 
-            var about = new About { Meter = meter.Meter.Code };
+            var about = visit.History.Subjects.Meter(meter.Meter.Code);
             var hours = (visit.Visit.At - meter.Since!.Visit.At).TotalHours;
             var most = meter.Meter.MaxLPerH!.Value;
             var flow = meter.Litres.Value.Scaled(1 / Math.Max(hours, 1), "L/h");
@@ -260,7 +260,7 @@ public sealed class ValueSuspect : IReadsCounts
                 continue;
             }
 
-            var about = new About { Output = reading.Output };
+            var about = visit.History.Subjects.Output(reading.Output);
             var run = visit.HoursRun(reading.Output);
             if (run.HasValue)
             {

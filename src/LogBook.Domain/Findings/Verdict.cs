@@ -46,7 +46,7 @@ public sealed record Verdict
     /// <summary>The matter was judged and there is no evidence.</summary>
     /// <param name="about">Subject.</param>
     /// <returns>The verdict.</returns>
-    public static Verdict Clear(About? about = null) => about is null ? OfSystemClear : new(about);
+    public static Verdict Clear(About? about = null) => about is null ? OfSystemClear : about.Clear(static about => new Verdict(about));
 
     /// <summary>The matter could not be judged; what was open stays open.</summary>
     /// <param name="about">Subject.</param>

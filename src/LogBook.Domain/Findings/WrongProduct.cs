@@ -59,7 +59,7 @@ public sealed class WrongProduct : IFindingRule
     {
         foreach (var drum in visit.Drums)
         {
-            var about = new About { Drum = drum.Drum.Code };
+            var about = visit.History.Subjects.Drum(drum.Drum.Code);
             if (drum.Reading.ProductFound is { } found && !FeedParts.Same(found, drum.Drum.Product))
             {
                 yield return Verdict.Found(about, Labelled(visit, drum, found));

@@ -89,6 +89,9 @@ public sealed class SystemHistory
     /// <summary>Moments at which the programmes begin, UTC: midnight of their first day, or the hour after where the clocks skip it.</summary>
     internal DateTime[] ProgrammesFromUtc { get; }
 
+    /// <summary>Subjects of its findings.</summary>
+    internal Subjects Subjects { get; } = new();
+
     /// <summary>Calendar doses.</summary>
     internal DoseCalendars Doses { get; }
 
