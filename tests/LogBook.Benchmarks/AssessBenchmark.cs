@@ -83,6 +83,7 @@ internal static class AssessBenchmark
         table.Row("   assessment", SaveBenchmark.Milliseconds([.. cold.Select(p => p.Item1)]), "under 1000 ms", Ratio.MedianOf([.. cold.Select(p => p.Item1)]) < 1000);
         table.Row("   raw reading", SaveBenchmark.Milliseconds([.. cold.Select(p => p.Item2)]));
         table.Row("   allocated per visit", FormattableString.Invariant($"{coldBytes / document.Visits.Count / 1024.0:0} KiB"));
+        table.Row("   collector", System.Runtime.GCSettings.IsServerGC ? "server, as the web server" : "workstation, as the command");
         table.Row("The same when all but the last visit are remembered ÷ the same raw reading", $"{one}", "at most 3", one.High <= 3);
         table.Row("   assessment", SaveBenchmark.Milliseconds([.. warm.Select(p => p.Item1)]));
         table.Row("   allocated for the visit", FormattableString.Invariant($"{warmBytes / 1024.0:0} KiB"));

@@ -71,7 +71,7 @@ public static class DrumVolume
     public static Estimate Usable(Estimate volume, Drum drum)
     {
         var heel = drum.UnusableL ?? 0;
-        return new Estimate(Math.Max(0, volume.Value - heel), volume.Unit, volume.Random, volume.Common);
+        return new Estimate(Math.Max(0, volume.Value - heel), volume.Unit, volume.Random, volume.Parts);
     }
 
     /// <summary>Whether the drum is at its heel: empty as far as the pump goes.</summary>

@@ -45,6 +45,28 @@ internal readonly struct CommonParts : IReadOnlyDictionary<string, double>, IEqu
         }
     }
 
+    /// <summary>Sum of the squares of the differences, equal names against each other.</summary>
+    public double SquaresOfDifference(CommonParts other)
+    {
+        var sum = 0.0;
+        for (var i = 0; i < Count; i++)
+        {
+            var at = i < other.Count && ReferenceEquals(_names[i], other._names[i]) ? i : other.IndexOf(_names[i]);
+            var part = at >= 0 ? _values[i] - other._values[at] : _values[i];
+            sum += part * part;
+        }
+
+        for (var i = 0; i < other.Count; i++)
+        {
+            if (!(i < Count && ReferenceEquals(_names[i], other._names[i])) && IndexOf(other._names[i]) < 0)
+            {
+                sum += other._values[i] * other._values[i];
+            }
+        }
+
+        return sum;
+    }
+
     public static CommonParts Of(IReadOnlyDictionary<string, double>? parts) => parts switch
     {
         null or { Count: 0 } => None,

@@ -224,7 +224,7 @@ public sealed record CyclesFacts(
             : Relative < other.Relative;
     }
 
-    private static bool Agree(Estimate a, Estimate b) => Math.Abs(a.Value - b.Value) <= a.Minus(b).ExpandedUncertainty;
+    private static bool Agree(Estimate a, Estimate b) => Math.Abs(a.Value - b.Value) <= 2 * a.UncertaintyOfDifference(b);
 
     private static Estimate WeightedMean(IReadOnlyList<Estimate> values)
     {

@@ -96,6 +96,16 @@ public sealed record Estimate
     /// <exception cref="ArgumentException">The units differ.</exception>
     public Estimate Minus(Estimate other) => Combine(other, Value - other.Value, SameUnit(other), 1, -1);
 
+    /// <summary>Standard uncertainty of the difference of two estimates of one unit: that of <see cref="Minus"/>, without the difference.</summary>
+    /// <param name="other">Same unit.</param>
+    /// <returns>In <see cref="Unit"/>.</returns>
+    internal double UncertaintyOfDifference(Estimate other)
+    {
+        _ = SameUnit(other);
+        var random = Math.Sqrt((Random * Random) + (other.Random * other.Random));
+        return Math.Sqrt((random * random) + _parts.SquaresOfDifference(other._parts));
+    }
+
     /// <summary>The estimate and an exact amount of the same unit: as the sum with <see cref="Exact"/>, which leaves the uncertainty as it is.</summary>
     /// <param name="amount">In <see cref="Unit"/>, finite.</param>
     /// <returns>The sum.</returns>

@@ -105,6 +105,34 @@ public sealed record ProductUse(
         return Computed<Estimate>.Of(used);
     }
 
+    /// <summary>Value and standard uncertainty of <see cref="UsedBetween"/>, for the many windows that are looked at and not taken; null where it is none.</summary>
+    internal static (double Litres, double StandardUncertainty)? LitresBetween(VisitFacts from, VisitFacts to, string code)
+    {
+        if (from.Drum(code) is not { Left: { HasValue: true, Value: var first } } || to.Drum(code) is not { Found: { HasValue: true, Value: var last } })
+        {
+            return null;
+        }
+
+        var litres = first.Value - last.Value;
+        for (var between = to.Previous; between is not null && between != from; between = between.Previous)
+        {
+            if (between.Drum(code) is not { } drum)
+            {
+                continue;
+            }
+
+            if (drum.Change is not { } change)
+            {
+                // An exchange brings the uncertainty of its own levels.
+                return UsedBetween(from, to, code) is { HasValue: true, Value: var used } ? (used.Value, used.StandardUncertainty) : null;
+            }
+
+            litres += change;
+        }
+
+        return (litres, first.UncertaintyOfDifference(last));
+    }
+
     private static double? Mean(double? a, double? b) => a is { } x && b is { } y ? (x + y) / 2 : a ?? b;
 
     // By measured value, by hand and solid feeders have no expectation of their own.

@@ -69,7 +69,7 @@ public sealed record PumpOutputs(Pump Pump, VisitFacts Since, Computed<Estimate>
         var own = past.Own;
         var should = own?.LitresPerHour ?? rated;
         var earliest = own is { Basis: PumpBasis.Early } && past.EarlyUntil is { } until && until != visit ? until : past.Start;
-        Estimate? hours = null;
+        var (first, hours, steps) = ((Estimate?)null, 0.0, 0);
         PumpOutputs? window = null;
         var (later, earlier) = ((double?)null, (double?)null);
         var at = visit;
@@ -78,35 +78,38 @@ public sealed record PumpOutputs(Pump Pump, VisitFacts Since, Computed<Estimate>
             && (visit.Visit.At - since.Visit.At).TotalDays <= LongestDays)
         {
             // Readings of one counter cancel: a step of the display at either end, however many lie between.
-            hours = hours is null ? run : new Estimate(hours.Value + run.Value, "h", hours.Random);
+            first ??= run;
+            hours = steps++ == 0 ? run.Value : hours + run.Value;
             at = since;
             var needed = (window is null ? 1 : 2) * LevelUncertainties * ofLevel;
-            var isLong = should is null || hours.Value * should.Value >= needed;
-            if (!isLong && (window is null ? hours.Value * should!.Value < BesideShare * needed : earlier is not null))
+            var isLong = should is null || hours * should.Value >= needed;
+            if (!isLong && (window is null ? hours * should!.Value < BesideShare * needed : earlier is not null))
             {
                 continue;
             }
 
-            if (hours.Value > 0 && ProductUse.UsedBetween(at, visit, pump.Drum) is { HasValue: true, Value: var used })
+            if (hours > 0 && ProductUse.LitresBetween(at, visit, pump.Drum) is { Litres: var litres })
             {
                 if (window is null && should is not null && !isLong)
                 {
-                    later = used.Value / hours.Value;
+                    later = litres / hours;
                     continue;
                 }
 
-                earlier ??= window is null ? null : used.Value / hours.Value;
-                if (!isLong || (should is null && used.Value < needed))
+                earlier ??= window is null ? null : litres / hours;
+                if (!isLong || (should is null && litres < needed))
                 {
                     continue;
                 }
 
+                var used = ProductUse.UsedBetween(at, visit, pump.Drum).Value;
+                var counted = steps == 1 ? first : new Estimate(hours, "h", first.Random);
                 if (window is not null)
                 {
-                    return window with { Longer = used.Over(hours, "L/h"), Beside = Mean(later, earlier) };
+                    return window with { Longer = used.Over(counted, "L/h"), Beside = Mean(later, earlier) };
                 }
 
-                window = new PumpOutputs(pump, at, Computed<Estimate>.Of(used), Computed<Estimate>.Of(hours), Computed<Estimate>.Of(used.Over(hours, "L/h")), rated)
+                window = new PumpOutputs(pump, at, Computed<Estimate>.Of(used), Computed<Estimate>.Of(counted), Computed<Estimate>.Of(used.Over(counted, "L/h")), rated)
                 {
                     // An early output that the stretch itself is part of cannot judge it.
                     Own = own is { Basis: PumpBasis.Early } && (past.EarlyUntil is not { } end || end.Visit.At > at.Visit.At) ? null : own?.LitresPerHour,

@@ -85,22 +85,21 @@ public sealed record RunOut(DrumFacts Drum, Estimate Stock, Computed<Estimate> U
             return null;
         }
 
-        Estimate? best = null;
+        var (best, doses) = ((VisitFacts?)null, 0);
         for (var from = visit.Previous; from is not null && (visit.Visit.At - from.Visit.At).TotalDays <= LongestDays && from.Programme?.From == programme.From; from = from.Previous)
         {
             var planned = ProductUse.RunningStartsCount(visit, feed, from.Visit.At, visit.Visit.At);
-            if (planned == 0 || ProductUse.UsedBetween(from, visit, code) is not { HasValue: true, Value: var used })
+            if (planned == 0 || ProductUse.LitresBetween(from, visit, code) is not { } used)
             {
                 continue;
             }
 
-            if (used.Value > used.ExpandedUncertainty)
+            if (used.Litres > 2 * used.StandardUncertainty)
             {
-                var dose = used.Scaled(1.0 / planned);
-                best = dose.WithRandom(Math.Sqrt((dose.Random * dose.Random) + (DoseShare * dose.Value * DoseShare * dose.Value)));
+                (best, doses) = (from, planned);
             }
 
-            if (used.Value >= LevelUncertainties * used.StandardUncertainty)
+            if (used.Litres >= LevelUncertainties * used.StandardUncertainty)
             {
                 break;
             }
@@ -108,34 +107,42 @@ public sealed record RunOut(DrumFacts Drum, Estimate Stock, Computed<Estimate> U
 
         return best is null
             ? null
-            : (best, [.. ProductUse.RunningStarts(visit, feed, visit.Visit.At, visit.Visit.At.AddDays(LongestDays)).Select(start => (start - visit.Visit.At).TotalDays)]);
+            : (PerDose(ProductUse.UsedBetween(best, visit, code).Value, doses), [.. ProductUse.RunningStarts(visit, feed, visit.Visit.At, visit.Visit.At.AddDays(LongestDays)).Select(start => (start - visit.Visit.At).TotalDays)]);
     }
 
     // The shortest stretch whose use stands out of the level's own uncertainty, else the longest up to 70 days.
     private static Computed<Estimate> UsePerDayOf(VisitFacts visit, string code)
     {
-        Computed<Estimate> best = Computed<Estimate>.None(VisitReasons.NoUse);
+        var (best, bestDays) = ((VisitFacts?)null, 0.0);
         for (var from = visit.Previous; from is not null && (visit.Visit.At - from.Visit.At).TotalDays <= LongestDays; from = from.Previous)
         {
             // Days of a stop on file count for nothing, here and in what is foreseen.
             var days = (visit.Visit.At - from.Visit.At).TotalDays - (visit.Day.DayNumber - from.Day.DayNumber) + OperatingDays.Between(visit.History.System.Operation, from.Day, visit.Day);
-            if (days < 1 || ProductUse.UsedBetween(from, visit, code) is not { HasValue: true, Value: var used })
+            if (days < 1 || ProductUse.LitresBetween(from, visit, code) is not { } used)
             {
                 continue;
             }
 
-            if (used.Value > used.ExpandedUncertainty)
+            if (used.Litres > 2 * used.StandardUncertainty)
             {
-                best = Computed<Estimate>.Of(PerDay(used, days));
+                (best, bestDays) = (from, days);
             }
 
-            if (used.Value >= LevelUncertainties * used.StandardUncertainty)
+            if (used.Litres >= LevelUncertainties * used.StandardUncertainty)
             {
                 break;
             }
         }
 
-        return best;
+        return best is null
+            ? Computed<Estimate>.None(VisitReasons.NoUse)
+            : Computed<Estimate>.Of(PerDay(ProductUse.UsedBetween(best, visit, code).Value, bestDays));
+    }
+
+    private static Estimate PerDose(Estimate used, int doses)
+    {
+        var dose = used.Scaled(1.0 / doses);
+        return dose.WithRandom(Math.Sqrt((dose.Random * dose.Random) + (DoseShare * dose.Value * DoseShare * dose.Value)));
     }
 
     private static Estimate PerDay(Estimate used, double days)
