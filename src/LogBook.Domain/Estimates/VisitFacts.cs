@@ -128,7 +128,19 @@ public sealed class VisitFacts
     internal TowerTests TowerTests => History.TowerTestsOf(Programme);
 
     /// <summary>Test results with a number, as entered.</summary>
-    public IReadOnlyList<TestResult> Tests => _tests ??= ReadingEstimates.AllOf(History, Visit, _testsBefore ?? []);
+    public IReadOnlyList<TestResult> Tests
+    {
+        get
+        {
+            if (_tests is null)
+            {
+                _tests = ReadingEstimates.AllOf(History, Visit, _testsBefore ?? []);
+                _testsBefore = null;
+            }
+
+            return _tests;
+        }
+    }
 
     /// <summary>Water meters read.</summary>
     public IReadOnlyList<MeterFacts> Meters => _meters ??= MeterFacts.Of(this);
@@ -232,7 +244,19 @@ public sealed class VisitFacts
     }
 
     /// <summary>Results as the checks of an entry see them.</summary>
-    internal EnteredValues Entered => _entered ??= EnteredValues.Of(this, _enteredBefore);
+    internal EnteredValues Entered
+    {
+        get
+        {
+            if (_entered is null)
+            {
+                _entered = EnteredValues.Of(this, _enteredBefore);
+                _enteredBefore = null;
+            }
+
+            return _entered;
+        }
+    }
 
     /// <summary>Settings as this visit and those before it left them.</summary>
     internal LastSetting[] SettingsLeft
