@@ -23,7 +23,7 @@ public sealed class RescueTests
         await using var host = await JobHost.StartAsync();
         await using var tablet = await Tablet.StartAsync(host.Address, "rescue");
         await tablet.RegisterAsync();
-        await tablet.Page.WaitForFunctionAsync("async () => (await (await import('/capture/people.js')).person('RYA')).seconds?.some((one) => one.held)");
+        await tablet.UntilAsync("async () => (await (await import('/capture/people.js')).person('RYA')).seconds?.some((one) => one.held)");
         await tablet.OpenVisitAsync(JobHost.Site);
         await tablet.Page.StepAsync(EntryTexts.Arrive.En);
         await tablet.Page.EnterAsync(Notes, "noise in the fan");

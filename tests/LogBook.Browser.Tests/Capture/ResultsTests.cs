@@ -62,7 +62,7 @@ public sealed class ResultsTests
             """);
         Assert.Empty(asked);
         await tablet.Page.RunAndWaitForRequestAsync(tablet.GoHomeAsync, request => request.Url.EndsWith("/round/stops", StringComparison.Ordinal));
-        await tablet.Page.WaitForFunctionAsync("""
+        await tablet.UntilAsync("""
             async () => {
               const { today } = await import("/capture/round.js");
               return (await today("RYA")).at > "2025-03-31T08:00";

@@ -176,23 +176,29 @@ public sealed class Tablet : IAsyncDisposable
     }
 
     /// <summary>Waits until what the device holds of a site says this. The button tells nothing of it: it can be pressed both before and after.</summary>
-    public async Task BroughtAsync(string site, string says)
-    {
-        // The page asks itself: a function waited for by the driver may not be asynchronous, its promise would count as the answer.
-        Assert.True(await Page.EvaluateAsync<bool>(
-            """
-            async ([site, says, longest]) => {
-                const [round, people] = await Promise.all([import("/capture/round.js"), import("/capture/people.js")]);
-                const begun = performance.now();
-                while (performance.now() - begun < longest) {
-                    if ((await round.sheet(people.at(), site))?.includes(says)) return true;
-                    await new Promise(requestAnimationFrame);
+    public Task BroughtAsync(string site, string says) => UntilAsync(
+        """
+        async ([site, says]) => {
+            const [round, people] = await Promise.all([import("/capture/round.js"), import("/capture/people.js")]);
+            return (await round.sheet(people.at(), site))?.includes(says);
+        }
+        """,
+        new[] { site, says });
+
+    /// <summary>Waits until an asynchronous function of the page says yes. The driver's own wait takes the promise of one for its answer, and waits for nothing.</summary>
+    public async Task UntilAsync(string function, object? argument = null) => Assert.True(
+        await Page.EvaluateAsync<bool>(
+            $$"""
+            async ([argument, longest]) => {
+                const holds = {{function}};
+                for (const begun = performance.now(); performance.now() - begun < longest; await new Promise(requestAnimationFrame)) {
+                    if (await holds(argument)) return true;
                 }
                 return false;
             }
             """,
-            new object[] { site, says, Longest }));
-    }
+            new[] { argument, Longest }),
+        "It did not come about: " + function);
 
     /// <summary>Opens the form of a site, with the PIN where it is asked for.</summary>
     /// <param name="site">Code of the site.</param>
