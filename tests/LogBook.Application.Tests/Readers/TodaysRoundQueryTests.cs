@@ -28,7 +28,7 @@ public sealed class TodaysRoundQueryTests
 
         var stop = Assert.Single(round!.Stops);
         Assert.Equal(new DateOnly(2025, 3, 3), stop.OwnLast);
-        Assert.Equal(["Routine visit by TNU", "set point: 1350 → 1395", "Water loss"], stop.Since.Select(entry => entry.Words.In(Language.English)));
+        Assert.Equal(["Routine visit by TNU", "set point: 1350\u00a0µS/cm → 1395\u00a0µS/cm", "Water loss"], stop.Since.Select(entry => entry.Words.In(Language.English)));
     }
 
     [Fact]
