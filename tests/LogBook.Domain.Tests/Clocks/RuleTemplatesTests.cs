@@ -46,5 +46,15 @@ public sealed class RuleTemplatesTests
     public void Bands_TwentyPerMillilitre_AreComparedInTheirOwnUnit(string code, int reached) => Assert.Equal(
         reached, Rule(code).Bands.Count(band => Units.Convert(20, UnitCodes.CfuPerMl, band.Unit).Value >= band.From));
 
+    /// <summary>The L8 monitoring table of an older edition: cooling water weekly, monthly, quarterly.</summary>
+    [Theory]
+    [InlineData(7, "conductivity", "free-halogen", "pH")]
+    [InlineData(31, "calcium", "chloride", "inhibitor")]
+    [InlineData(91, "alkalinity", "iron", "legionella", "sulphate", "temperature")]
+    public void UnitedKingdom_MonitoringTable_IsThere(double days, params string[] tests) => Assert.Equal(
+        tests,
+        RuleTemplates.All.Select(template => template.Rule).Where(rule => rule.Jurisdiction == "United Kingdom" && rule.EveryDays == days && rule.Test is not "dip-slide")
+            .Select(rule => rule.Test!).Order(StringComparer.Ordinal));
+
     private static Rule Rule(string code) => RuleTemplates.All.Single(template => template.Rule.Code == code).Rule;
 }
