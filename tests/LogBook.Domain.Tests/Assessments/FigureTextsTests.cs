@@ -1,0 +1,37 @@
+using System.Reflection;
+using LogBook.Domain.Assessments;
+using LogBook.Domain.Languages;
+
+namespace LogBook.Domain.Tests.Assessments;
+
+public sealed class FigureTextsTests
+{
+    private static readonly string[] Constants = [.. typeof(FigureCodes)
+        .GetFields(BindingFlags.Public | BindingFlags.Static)
+        .Where(code => code.IsLiteral)
+        .Select(code => (string)code.GetRawConstantValue()!)];
+
+    public static TheoryData<string> Codes => [.. Constants];
+
+    /// <summary>Every figure there can be, not only those that one plant yields.</summary>
+    [Theory]
+    [MemberData(nameof(Codes))]
+    public void EveryFigure_HasNameFormulaAndSourceInEveryLanguage(string code)
+    {
+        var (name, how) = (FigureTexts.NameOf(code), FigureTexts.ExplanationOf(code));
+
+        Assert.NotNull(how);
+        Assert.All(Enum.GetValues<Language>(), language =>
+        {
+            Assert.NotEqual(code, name.In(language));
+            Assert.All([name, how.Formula, how.Source], text => Assert.True(text.In(language).Length > 3, $"{code} {language}: '{text.In(language)}'"));
+        });
+
+        // Spanish and Portuguese share words, English shares none of these sentences with them.
+        Assert.All([name, how.Formula, how.Source], text => Assert.DoesNotContain(text.En, new[] { text.Es, text.Pt }));
+    }
+
+    [Fact]
+    public void Codes_AreThoseThatHaveTexts() => Assert.Equal(
+        Constants.Order(StringComparer.Ordinal), FigureTexts.Codes.Order(StringComparer.Ordinal));
+}
