@@ -1,3 +1,4 @@
+using System.Globalization;
 using LogBook.Domain.Compensation;
 using LogBook.Domain.Quantities;
 using LogBook.Domain.Tests.Reference;
@@ -45,7 +46,28 @@ public sealed class CompensationReferenceTests
 
     public static TheoryData<double, double> F25 => Pairs("04-f25-iso7888.csv", "T_C", "f25_table");
 
-    public static TheoryData<double, double> Kcl => Pairs("04-kcl-temperature.csv", "T_C", "KCl_0.01_molal_uS_cm");
+    public static TheoryData<double, double> F25Formula => Pairs("04-f25-iso7888.csv", "T_C", "f25_formula");
+
+    /// <summary>Strength in mol/kg, °C and µS/cm; the table has no value for 1 mol/kg at 18 °C.</summary>
+    public static TheoryData<double, double, double> Kcl
+    {
+        get
+        {
+            var data = new TheoryData<double, double, double>();
+            foreach (var row in ReferenceTable.Records("04-kcl-temperature.csv"))
+            {
+                foreach (var (strength, heading) in new[] { (0.01, "KCl_0.01_molal_uS_cm"), (0.1, "KCl_0.1_molal_uS_cm"), (1.0, "KCl_1.0_molal_uS_cm") })
+                {
+                    if (row[heading].Length > 0)
+                    {
+                        data.Add(strength, Number(row["T_C"]), Number(row[heading]));
+                    }
+                }
+            }
+
+            return data;
+        }
+    }
 
     [Theory]
     [MemberData(nameof(Ids))]
@@ -62,27 +84,33 @@ public sealed class CompensationReferenceTests
     }
 
     [Theory]
+    [MemberData(nameof(F25Formula))]
+    public void Iso7888Factor_ColumnOfTheFormula_IsThatColumn(double celsius, double computed) => Assert.Equal(
+        computed, TemperatureCompensation.Iso7888Factor(Temperature.FromCelsius(celsius)).Value, 5.01e-6);
+
+    [Theory]
     [MemberData(nameof(Kcl))]
-    public void AtMolality_RowOfNistTable_IsThatRow(double celsius, double printed) => Assert.Equal(
-        printed, KclStandards.AtMolality(0.01, Temperature.FromCelsius(celsius)).Value.MicrosiemensPerCm, 1e-9);
+    public void AtMolality_RowOfNistTable_IsThatRow(double molPerKg, double celsius, double printed) => Assert.Equal(
+        printed, KclStandards.AtMolality(molPerKg, Temperature.FromCelsius(celsius)).Value.MicrosiemensPerCm, 1e-9);
+
+    [Fact]
+    public void Kcl_ThreeStrengthsAtTwelveTemperatures_LackOnlyOneValue() => Assert.Equal((3 * 12) - 1, Kcl.Count);
 
     [Fact]
     public void Compensation_FiveWatersAtManyTemperatures_ErrsAsMeasured()
     {
         // 04-temperature-compensation.csv: conductivity of PHREEQC 3.8.9 (USGS) at the water temperature and at 25 °C, four figures.
-        var lines = ReferenceTable.Lines("04-temperature-compensation.csv");
-
-        Assert.All(lines, cells =>
+        Assert.All(ReferenceTable.Records("04-temperature-compensation.csv"), row =>
         {
-            double At(int cell) => double.Parse(cells[cell], System.Globalization.CultureInfo.InvariantCulture);
-            var (water, measured, at25) = (Temperature.FromCelsius(At(1)), At(2), At(3));
+            var (water, measured, at25) = (Temperature.FromCelsius(Number(row["T_C"])), Number(row["EC_T_phreeqc_uS_cm"]), Number(row["EC25_phreeqc_uS_cm"]));
             double Error(Conductivity compensated) => 100 * ((compensated.MicrosiemensPerCm / at25) - 1);
 
-            Assert.Equal(At(4), Error(TemperatureCompensation.Linear(measured, water, TemperatureCompensation.AlphaKcl).Value), 0.1);
-            Assert.Equal(At(5), Error(TemperatureCompensation.Linear(measured, water).Value), 0.1);
-            if (cells[6].Length > 0 && water.Celsius <= 36)
+            Assert.Equal(
+                Number(row["err_pct_linear_0.0191"]), Error(TemperatureCompensation.Linear(measured, water, TemperatureCompensation.AlphaKcl).Value), 0.1);
+            Assert.Equal(Number(row["err_pct_linear_0.0200"]), Error(TemperatureCompensation.Linear(measured, water).Value), 0.1);
+            if (row["err_pct_ISO7888"].Length > 0 && water.Celsius <= 36)
             {
-                Assert.Equal(At(6), Error(TemperatureCompensation.Iso7888(measured, water).Value), 0.1);
+                Assert.Equal(Number(row["err_pct_ISO7888"]), Error(TemperatureCompensation.Iso7888(measured, water).Value), 0.1);
             }
         });
     }
@@ -94,6 +122,8 @@ public sealed class CompensationReferenceTests
     [Fact]
     public void AtMolarity_StrengthNotInTheTable_HasNoValue() => Assert.Equal(
         CompensationReasons.NoSuchStandard, Assert.Single(KclStandards.AtMolarity(0.03).Reasons));
+
+    private static double Number(string cell) => double.Parse(cell, CultureInfo.InvariantCulture);
 
     private static TheoryData<double, double> Pairs(string file, string first, string second)
     {

@@ -1,4 +1,6 @@
+using System.Globalization;
 using LogBook.Domain.Clocks;
+using LogBook.Domain.Findings;
 using LogBook.Domain.Microbiology;
 using LogBook.Domain.Quantities;
 using LogBook.Domain.Tests.Reference;
@@ -9,7 +11,7 @@ public sealed class MicrobiologyReferenceTests
 {
     private const string NoTest = "a level for a test, or against a reference value, that LogBook does not keep";
     private const string Nothing = "the range in which nothing is asked: RuleTemplatesTests holds that the template starts above it";
-    private const string Custom = "common practice: the default limits of the finding are these, and say so";
+    private const string Custom = "common practice: no text to compare; DipSlideBands_DefaultLimits_AreThoseOfTheRows holds the limits";
 
     public static ReferenceChapter Chapter { get; } = new(
         "10-microbiology.csv",
@@ -54,6 +56,23 @@ public sealed class MicrobiologyReferenceTests
     [Theory]
     [MemberData(nameof(Ids))]
     public void Row_Computed_AgreesWithReference(string id) => Chapter.Check(id);
+
+    /// <summary>The three bands meet where the finding begins to plan and to act, where no rule has bands.</summary>
+    [Theory]
+    [InlineData("10-033", 1e4)]
+    [InlineData("10-034", 1e4, 1e5)]
+    [InlineData("10-035", 1e5)]
+    public void DipSlideBands_DefaultLimits_AreThoseOfTheRows(string id, params double[] limits)
+    {
+        var row = Chapter.Rows.Single(candidate => candidate.Id == id);
+        var thresholds = FindingThresholds.Default;
+
+        var numbers = row.Inputs.Split(' ').Where(word => char.IsAsciiDigit(word[0])).Select(word => double.Parse(word, CultureInfo.InvariantCulture));
+
+        Assert.Equal("dip_slide_band", row.Calc);
+        Assert.Equal(limits, numbers);
+        Assert.Equal(limits, new[] { thresholds.ColoniesPlan.Value, thresholds.ColoniesAct.Value }.Intersect(limits));
+    }
 
     [Fact]
     public void LogReduction_CountOfZero_HasNoValue() => Assert.Equal(

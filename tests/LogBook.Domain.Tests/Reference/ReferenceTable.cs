@@ -20,10 +20,23 @@ public static class ReferenceTable
     public static IReadOnlyList<IReadOnlyList<string>> Lines(string file) =>
         [.. File.ReadLines(Path.Combine(Folder, file)).Skip(1).Where(line => line.Length > 0).Select(Cells)];
 
+    /// <summary>Names of the tables that lie there.</summary>
+    public static IReadOnlyList<string> Files => [.. Directory.EnumerateFiles(Folder, "*.csv").Select(path => Path.GetFileName(path)).Order(StringComparer.Ordinal)];
+
+    /// <summary>Cells of the heading.</summary>
+    public static IReadOnlyList<string> Headings(string file) => Cells(File.ReadLines(Path.Combine(Folder, file)).First());
+
+    /// <summary>Every line after the heading as a cell by its heading.</summary>
+    public static IReadOnlyList<IReadOnlyDictionary<string, string>> Records(string file)
+    {
+        var headings = Headings(file);
+        return [.. Lines(file).Select(cells => headings.Zip(cells).ToDictionary(cell => cell.First, cell => cell.Second))];
+    }
+
     /// <summary>One column as numbers, empty cells left out.</summary>
     public static double[] Column(string file, string heading)
     {
-        var index = Cells(File.ReadLines(Path.Combine(Folder, file)).First()).ToList().IndexOf(heading);
+        var index = Headings(file).ToList().IndexOf(heading);
         return [.. Lines(file).Select(cells => cells[index]).Where(cell => cell.Length > 0).Select(cell => double.Parse(cell, CultureInfo.InvariantCulture))];
     }
 

@@ -45,6 +45,16 @@ public sealed class SaturationReferenceTests
         ReferenceTable.Column("03-factor-b-table.csv", "T_F").Zip(ReferenceTable.Column("03-factor-b-table.csv", "B_table")),
         row => Assert.Equal(row.Second, Langelier.FactorB(Temperature.FromFahrenheit(row.First), LangelierForm.TableForm).Value, 1e-9));
 
+    [Fact]
+    public void FactorB_ClosedForm_IsTheColumnBesideThePrintedTable()
+    {
+        // 03-factor-b-table.csv, B_closed_form: computed from the formula, three decimals.
+        var rows = ReferenceTable.Column("03-factor-b-table.csv", "T_F").Zip(ReferenceTable.Column("03-factor-b-table.csv", "B_closed_form")).ToList();
+
+        Assert.Equal(69, rows.Count);
+        Assert.All(rows, row => Assert.Equal(row.Second, Langelier.FactorB(Temperature.FromFahrenheit(row.First)).Value, 0.000501));
+    }
+
     [Theory]
     [InlineData("LSI_closed_form", 0.35)]
     [InlineData("LSI_table_form", 0.45)]
