@@ -69,7 +69,7 @@ public static class HistoryBuilder
             test,
             unit,
             series,
-            [.. ranges.Where(span => span.range?.Unit == unit).Select(span => new HistoryBand(span.From, span.To, span.range!.Low, span.range.High))],
+            [.. ranges.Where(span => span.range is not null).Select(span => BandOf(span.From, span.To, span.range!, unit)).OfType<HistoryBand>()],
             SetPointsOf(history, at, test, unit, from, to),
             readings.Count - shown.Count);
     }
@@ -142,11 +142,21 @@ public static class HistoryBuilder
         return new HistoryPoint(Wall(history, at), visit.Visit.Id, ValueIn(reading, unit), reading.Qualifier, reading.Source, RangeJudgement.Of(reading, range));
     }
 
+    // A range stands in its own unit and basis; it is drawn in that of the panel, as the readings are.
+    private static HistoryBand? BandOf(DateOnly from, DateOnly to, TestRange range, string unit)
+    {
+        double? In(double? limit) => limit is null ? null : ValueIn(new Reading { At = range.At, Test = range.Test, Value = limit, Unit = range.Unit, Basis = range.Basis }, unit);
+        var (low, high) = (In(range.Low), In(range.High));
+        return (low is null) == (range.Low is null) && (high is null) == (range.High is null) ? new HistoryBand(from, to, low, high) : null;
+    }
+
     private static IReadOnlyList<HistoryBand> SetPointsOf(SystemHistory history, string at, string test, string unit, DateOnly from, DateOnly to) =>
-        Same(at, SamplePoints.Tower) && Same(test, TestCodes.Conductivity) && unit == "uS/cm"
+        Same(at, SamplePoints.Tower) && Same(test, TestCodes.Conductivity)
             ? [.. Spans(history, from, to)
                 .Where(span => span.Programme.SetPointUsPerCm is not null)
-                .Select(span => new HistoryBand(span.From, span.To, span.Programme.SetPointUsPerCm, span.Programme.SetPointUsPerCm))]
+                .Select(span => (span.From, span.To, At: Units.Convert(span.Programme.SetPointUsPerCm!.Value, UnitCodes.MicrosiemensPerCm, unit)))
+                .Where(span => span.At.HasValue)
+                .Select(span => new HistoryBand(span.From, span.To, span.At.Value, span.At.Value))]
             : [];
 
     private static IEnumerable<(DateOnly From, DateOnly To, Programme Programme)> Spans(SystemHistory history, DateOnly from, DateOnly to)

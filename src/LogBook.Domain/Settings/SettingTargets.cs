@@ -1,3 +1,4 @@
+using LogBook.Domain.Calculators;
 using LogBook.Domain.Cycles;
 using LogBook.Domain.Dosing;
 using LogBook.Domain.Estimates;
@@ -84,13 +85,14 @@ internal static class SettingTargets
         FeedMode.ByMakeUpVolume => feed.RunSeconds,
         FeedMode.FixedShare or FeedMode.ShareOfLastBleed => feed.SharePercent,
         FeedMode.DosePlan => feed.RunMinutes,
-        FeedMode.AlongsideBleed => FeedParts.PumpOf(visit, feed.Drum)?.RatedLPerH,
+        FeedMode.AlongsideBleed => KnownPumps.Of(visit.History, visit, FeedParts.PumpOf(visit, feed.Drum))?.Estimate.Value,
         _ => null,
     };
 
     private static FeedCase? FeedCaseOf(VisitFacts visit, Feed feed, Product? product)
     {
-        if (FeedParts.PumpOf(visit, feed.Drum) is not { RatedLPerH: > 0 } pump)
+        // As the dose plan takes it: measured where it was, else rated.
+        if (KnownPumps.Of(visit.History, visit, FeedParts.PumpOf(visit, feed.Drum)) is not { Estimate.Value: > 0 } pump)
         {
             return null;
         }
@@ -99,7 +101,7 @@ internal static class SettingTargets
         return new FeedCase
         {
             Mode = feed.Mode,
-            PumpLPerH = engine.PumpOutput(false, pump.Code).On(pump.RatedLPerH.Value, "L/h"),
+            PumpLPerH = pump.Estimate,
             DensityKgPerL = product?.DensityKgPerL ?? 1,
             Cycles = Newest(visit, earlier => earlier.Cycles.Best is { HasValue: true, Value: var best } ? best : null).Value
                 ?? (visit.Programme?.TargetCycles is > 1 and var target ? new Estimate(target, "1", 0.1 * target) : null),

@@ -78,12 +78,12 @@ public sealed class AttentionQueryTests
 
     [Fact]
     [Trait("goal", "P2")]
-    public async Task ListAsync_TenTimesTheSites_SendsTheSameFewStatements()
+    public async Task ListAsync_TwoHundredSites_SendsTheSameFewStatementsAsForOne()
     {
         await using var firm = await ReadingFirm.CreateAsync();
         await firm.AddFindingAsync(await firm.AddSiteAsync("AAA-0"), FindingKinds.WaterLoss, Severity.Plan, Day);
         var few = await firm.CountAsync(() => Query(firm).ListAsync(ReadingFirm.Supervisor, new AttentionFilter()));
-        for (var i = 1; i < 10; i++)
+        for (var i = 1; i < 200; i++)
         {
             await firm.AddFindingAsync(await firm.AddSiteAsync($"AAA-{i}"), FindingKinds.WaterLoss, Severity.Plan, Day);
         }

@@ -1,7 +1,10 @@
 using LogBook.Application.History;
 using LogBook.Testing.Readers;
+using LogBook.Domain.Exchange;
 using LogBook.Domain.Findings;
+using LogBook.Domain.History;
 using LogBook.Domain.Programmes;
+using LogBook.Domain.Sites;
 using LogBook.Domain.Visits;
 
 namespace LogBook.Application.Tests.Readers;
@@ -25,6 +28,42 @@ public sealed class SiteHistoryQueryTests
         Assert.Equal([(From, new DateOnly(2025, 6, 2), 1485.0), (new DateOnly(2025, 6, 2), To.AddDays(1), 1540.0)], panel.Bands.Select(band => (band.From, band.To, band.High!.Value)));
         Assert.Equal([RangeStanding.Above, RangeStanding.Inside], panel.Series.Single().Points.Select(point => point.Standing));
         Assert.Equal([1350.0, 1400.0], panel.SetPoints.Select(line => line.Low!.Value));
+    }
+
+    [Fact]
+    public void PanelOf_RangeInAnotherUnitOrBasis_IsDrawnInThatOfThePanel()
+    {
+        var visit = ReadingFirm.VisitOf("YAF-1", ReadingFirm.Start, 1350);
+        var tower = new WaterSystem
+        {
+            Site = "YAF-1", Code = "CT-1", Name = "Cooling tower 1", Kind = SystemKind.OpenRecirculating,
+            Programmes =
+            [
+                new Programme
+                {
+                    From = new DateOnly(2025, 1, 6), SetPointUsPerCm = 1350,
+                    Ranges =
+                    [
+                        new TestRange { At = "tower", Test = "conductivity", Low = 1.215, High = 1.485, Unit = "mS/cm" },
+                        new TestRange { At = "tower", Test = "calcium", High = 200, Unit = "mg/L", Basis = "as Ca" },
+                    ],
+                },
+            ],
+        };
+        var history = new SystemHistory(
+            new FirmSetUp(new ExchangeDocument { Format = ExchangeReader.Format, Version = ExchangeReader.Version }),
+            new Site { Code = "YAF-1", Customer = "YAF", Name = "Yaffleford College", TimeZone = "Europe/London" },
+            tower,
+            [new SystemVisit(visit, visit.Systems[0])]);
+
+        var conductivity = HistoryBuilder.PanelOf(history, "tower.conductivity", From, To, "uS/cm");
+        var band = Assert.Single(conductivity.Bands);
+        Assert.Equal((1215, 1485), (Math.Round(band.Low!.Value, 6), Math.Round(band.High!.Value, 6)));
+        var siemens = HistoryBuilder.PanelOf(history, "tower.conductivity", From, To);
+        Assert.Equal(("mS/cm", 1.35), (siemens.Unit, Math.Round(Assert.Single(siemens.SetPoints).Low!.Value, 9)));
+
+        // 200 mg/L as Ca are 499.5 mg/L as CaCO3 (100.087 over 40.078), the basis in which the readings are drawn.
+        Assert.InRange(Assert.Single(HistoryBuilder.PanelOf(history, "tower.calcium", From, To).Bands).High!.Value, 499.4, 499.6);
     }
 
     [Fact]

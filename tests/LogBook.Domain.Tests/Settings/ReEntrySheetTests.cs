@@ -287,6 +287,24 @@ public sealed class ReEntrySheetTests
         Assert.Equal((95.0, new DateOnly(2025, 8, 10)), (inhibitor.Measured!.Value, inhibitor.MeasuredOn!.Value));
     }
 
+    [Fact]
+    public void ThenAndNow_PumpMeasuredWeaker_FeedsWhatItGives()
+    {
+        Reading[] readings =
+        [
+            new Reading { At = "make-up", Test = "conductivity", Source = ReadingSource.Reference, Value = 300, Unit = "uS/cm" },
+            new Reading { At = "tower", Test = "conductivity", Source = ReadingSource.Reference, Value = 1220, Unit = "uS/cm" },
+        ];
+        var pump = SimulatedCollege.System.Pumps.First(one => one.Output == "inhibitor");
+        var halfOfIt = new Drawdown { Pump = pump.Code, Millilitres = pump.RatedLPerH!.Value / 2 * 1000 / 60, Seconds = 60 };
+
+        double FedBy(Visit visit) => SettingsThenAndNow.Of(History([visit]), On).Targets.Single(line => line.Output == "inhibitor").AtSetting!.Result.Value.Value;
+        var rated = FedBy(With(Visit("2025-08-10"), record => record with { Readings = readings }));
+        var measured = FedBy(With(Visit("2025-08-10"), record => record with { Readings = readings, Drawdowns = [halfOfIt] }));
+
+        Assert.Equal(0.5, measured / rated, 3);
+    }
+
     private static WaterSystem College => SimulatedCollege.System with { Programmes = [SimulatedCollege.Programme] };
 
     private static SystemHistory History(IReadOnlyList<Visit> visits, WaterSystem? system = null, Product? label = null) => SystemHistory.From(
