@@ -88,7 +88,7 @@ internal static class AssessBenchmark
         table.Row("The same when all but the last visit are remembered ÷ the same raw reading", $"{one}", "at most 3", one.High <= 3);
         table.Row("   assessment", SaveBenchmark.Milliseconds([.. warm.Select(p => p.Item1)]));
         table.Row("   allocated for the visit", FormattableString.Invariant($"{warmBytes / 1024.0:0} KiB"));
-        table.Row("   kept in memory per visit", FormattableString.Invariant($"{Kept(history, asOf) / document.Visits.Count / 1024.0:0} KiB"));
+        table.Row("   kept in memory per visit", FormattableString.Invariant($"{Kept(SystemHistory.From(firm, system.Site, system.Code, document.Visits), asOf) / document.Visits.Count / 1024.0:0} KiB"));
     }
 
     private static (double Milliseconds, double Processor, long Bytes) Measure(Action act)
