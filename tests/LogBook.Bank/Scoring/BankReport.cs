@@ -12,7 +12,8 @@ internal static class BankReport
         void Line(FormattableString text) => page.AppendLine(text.ToString(CultureInfo.InvariantCulture));
         var (engine, sheet) = (bank.Engine, bank.Baseline);
         Line($"# {title}\n");
-        Line($"Faults planted {engine.Faults.Count}, knowable with two visits to follow {engine.Counted.Count()}; headlines (plan or act) {engine.Headlines.Count}.\n");
+        Line($"Faults planted {engine.Faults.Count}, knowable with two visits to follow {engine.Counted.Count()}; headlines (plan or act) {engine.Headlines.Count}.");
+        Line($"A flag that stood before the onset and did not rise since finds nothing: {engine.Counted.Count(f => f.StoodBefore)} of the knowable had one, {engine.Counted.Count(f => f.StoodBefore && !f.RaisedInTime)} of them were not raised in time otherwise.\n");
         Line($"| | engine | spreadsheet | aim |\n|---|---|---|---|");
         Line($"| named within two visits of being knowable, any severity | {engine.SeenInTime:P1} | {sheet.SeenInTime:P1} | 95 % |");
         Line($"| the same as plan or act | {engine.RaisedInTime:P1} | {sheet.RaisedInTime:P1} | |");
@@ -21,13 +22,13 @@ internal static class BankReport
         Line($"| faults with a wrong diagnosis | {engine.WrongShare:P1} | {sheet.WrongShare:P1} | 2 % |");
         Line($"| false headlines per healthy system-year | {engine.FalsePerHealthyYear:0.00} | {sheet.FalsePerHealthyYear:0.00} | |");
         Line($"| false headlines per healthy visit | {(double)engine.HealthyFalse / Math.Max(1, engine.HealthyVisits):0.000} | {(double)sheet.HealthyFalse / Math.Max(1, sheet.HealthyVisits):0.000} | 0.1 |\n");
-        Line($"| fault | planted | knowable | seen in time | raised in time | later | noticed by a consequence | median delay | wrong | sheet raised |\n|---|---|---|---|---|---|---|---|---|---|");
+        Line($"| fault | planted | knowable | seen in time | raised in time | later | noticed by a consequence | median delay | wrong | stood before | sheet raised |\n|---|---|---|---|---|---|---|---|---|---|---|");
         foreach (var group in engine.Faults.GroupBy(f => f.Fault.Name).OrderBy(g => g.Key, StringComparer.Ordinal))
         {
             var counted = group.Where(f => f.Counts).ToList();
             var delays = counted.Select(f => f.Delay(f.Raised)).Where(d => d is not null).Select(d => d!.Value).Order().ToList();
             var sheetRaised = sheet.Faults.Count(f => f.Fault.Name == group.Key && f.Counts && f.RaisedInTime);
-            Line($"| {group.Key} | {group.Count()} | {counted.Count} | {counted.Count(f => f.SeenInTime)} | {counted.Count(f => f.RaisedInTime)} | {counted.Count(f => !f.RaisedInTime && f.Raised is not null)} | {counted.Count(f => !f.RaisedInTime && f.Delay(f.Noticed) is <= FaultScore.VisitsAllowed)} | {(delays.Count == 0 ? "-" : delays[delays.Count / 2].ToString(CultureInfo.InvariantCulture))} | {group.Count(f => f.WrongDiagnoses.Count > 0)} | {sheetRaised} |");
+            Line($"| {group.Key} | {group.Count()} | {counted.Count} | {counted.Count(f => f.SeenInTime)} | {counted.Count(f => f.RaisedInTime)} | {counted.Count(f => !f.RaisedInTime && f.Raised is not null)} | {counted.Count(f => !f.RaisedInTime && f.Delay(f.Noticed) is <= FaultScore.VisitsAllowed)} | {(delays.Count == 0 ? "-" : delays[delays.Count / 2].ToString(CultureInfo.InvariantCulture))} | {group.Count(f => f.WrongDiagnoses.Count > 0)} | {counted.Count(f => f.StoodBefore)} | {sheetRaised} |");
         }
 
         Line($"\n| headline kind | right | false | wrong diagnosis | true by record |\n|---|---|---|---|---|");

@@ -32,6 +32,6 @@ internal static class EngineFlags
         var told = finding.InEnglish;
         var raised = finding.Course.Where(step => step.Severity >= Severity.Plan).Select(step => (DateOnly?)step.On).FirstOrDefault();
         var about = told.About is { } a ? string.Join(' ', new[] { a.Probe, a.Drum, a.Output, a.Meter, a.Pump, a.Test, a.Instrument, a.Lot, a.Person, a.Rule }.Where(part => part is not null)) : "";
-        return new Flag(told.Kind, about, told.FirstSeen, raised, told.ClosedOn, finding.Course.Max(step => step.Severity), told.Text);
+        return new Flag(told.Kind, about, told.FirstSeen, raised, told.ClosedOn, finding.Course.Max(step => step.Severity), told.Text) { Steps = finding.Course };
     }
 }

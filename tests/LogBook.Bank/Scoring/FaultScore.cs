@@ -1,5 +1,6 @@
 using LogBook.Bank.Faults;
 using LogBook.Bank.Runs;
+using LogBook.Domain.Findings;
 
 namespace LogBook.Bank.Scoring;
 
@@ -11,9 +12,10 @@ namespace LogBook.Bank.Scoring;
 /// <param name="Seen">First flag that names the cause, at any severity.</param>
 /// <param name="Raised">First such flag at "plan" or "act".</param>
 /// <param name="Noticed">First flag that names cause or consequence, at "plan" or "act".</param>
+/// <param name="StoodBefore">Whether a flag that names the cause stood before the onset and told nothing since: it finds nothing.</param>
 /// <param name="WrongDiagnoses">Forbidden headlines while it lasted.</param>
 internal sealed record FaultScore(
-    Fault Fault, Course Course, ulong Seed, int? KnowableAt, DateOnly? Seen, DateOnly? Raised, DateOnly? Noticed, IReadOnlyList<Flag> WrongDiagnoses)
+    Fault Fault, Course Course, ulong Seed, int? KnowableAt, DateOnly? Seen, DateOnly? Raised, DateOnly? Noticed, bool StoodBefore, IReadOnlyList<Flag> WrongDiagnoses)
 {
     public const int VisitsAllowed = 2;
 
@@ -29,19 +31,20 @@ internal sealed record FaultScore(
 
     public static FaultScore Of(Fault fault, Course course, ulong seed, IReadOnlyList<Flag> flags)
     {
-        DateOnly? First(IEnumerable<string> kinds, Func<Flag, DateOnly?> day) => flags
-            .Where(flag => kinds.Contains(flag.Kind) && day(flag) is { } on && (flag.Closed is not { } closed || closed > fault.Onset)
-                && (fault.Repaired is not { } end || on <= end.AddDays(2 * course.System.EveryDays)))
-            .Select(flag => day(flag) is { } on && on < fault.Onset ? fault.Onset : day(flag))
+        DateOnly? First(IEnumerable<string> kinds, Severity least) => flags
+            .Where(flag => kinds.Contains(flag.Kind))
+            .Select(flag => flag.ToldFrom(fault.Onset, least))
+            .Where(day => day is { } on && (fault.Repaired is not { } end || on <= end.AddDays(2 * course.System.EveryDays)))
             .Min();
         return new FaultScore(
             fault,
             course,
             seed,
             fault.KnowableIndex(course),
-            First(fault.FoundBy, flag => flag.Seen),
-            First(fault.FoundBy, flag => flag.Raised),
-            First(fault.FoundBy.Concat(fault.Explains), flag => flag.Raised),
+            First(fault.FoundBy, Severity.Watch),
+            First(fault.FoundBy, Severity.Plan),
+            First(fault.FoundBy.Concat(fault.Explains), Severity.Plan),
+            flags.Any(flag => fault.FoundBy.Contains(flag.Kind) && flag.OnlyStoodOn(fault.Onset)),
             [.. flags.Where(flag => flag.Raised is { } day && fault.IsActive(day) && fault.Forbidden.Contains(flag.Kind) && Truthful.Of(flag, course) == Standing.Wrong)]);
     }
 }
