@@ -10,6 +10,7 @@ public class ReplayTests(DemoFirmFixture fixture, ITestOutputHelper output) : IC
 {
     private static readonly string[] Reached = ["ST1", "ST2", "ST3", "ST4", "ST5", "ST6", "ST7", "ST8", "ST9", "ST10", "ST11", "ST13", "ST14", "ST15"];
     private const int WrongDiagnosesAtMost = 0;
+    private const double WrongShareAtMost = 0.02;
     private const double FalseFlagsAYearAtMost = 0.3;
 
     [Fact]
@@ -34,12 +35,18 @@ public class ReplayTests(DemoFirmFixture fixture, ITestOutputHelper output) : IC
         var reports = Enumerable.Range(1, count).Select(i => ReplayScore.Of(DemoFirm.Create((ulong)i), (ulong)i)).ToList();
 
         reports.ForEach(Say);
-        var inTime = reports.Sum(r => r.InTime.Count) / (double)reports.Sum(r => r.Stories.Count);
+        var stories = reports.Sum(r => r.Stories.Count);
+        var inTime = reports.Sum(r => r.InTime.Count) / (double)stories;
+        var wrong = reports.Sum(r => r.Forbidden);
         var flags = reports.Sum(r => r.FalseFlags.Count) / reports.Sum(r => r.HealthyYears);
-        output.WriteLine($"{100 * inTime:0.0} % in time, {flags:0.00} false flags for each healthy system-year");
+        output.WriteLine($"{100 * inTime:0.0} % in time, {wrong} wrong diagnoses in {stories} stories, {flags:0.00} false flags for each healthy system-year");
 
         // The aim is 95 % over twenty firms; two firms miss a story or two by their own luck.
         Assert.True(inTime >= (count >= 20 ? 0.95 : 0.88), $"{100 * inTime:0.0} % in time");
+
+        // Twenty firms reach 4 in 280; two firms have too few stories to be allowed a single one.
+        Assert.Equal(14 * count, stories);
+        Assert.True(wrong <= WrongShareAtMost * stories, $"{wrong} wrong diagnoses in {stories} stories");
         Assert.True(flags <= 1.5 * FalseFlagsAYearAtMost, $"{flags:0.00} a year");
     }
 
