@@ -60,21 +60,28 @@ public static class CalciteEquilibrium
     /// <param name="water">Concentrations above zero.</param>
     /// <returns>Index; none with a concentration of zero, a temperature outside, or an ionic strength of 0.5 and more.</returns>
     /// <remarks>Reference: 03-saturation-indices.csv, SI_SM2330; 03-phreeqc-grid.csv, SI_SM2330_TDS.</remarks>
-    public static Computed<double> Index(Ph ph, CalciteWater water)
+    public static Computed<double> Index(Ph ph, CalciteWater water) => Index(ph, water, water.TdsMgPerL / 40_000);
+
+    /// <summary>Saturation index of calcite, pH − pHs, with an ionic strength that is known from the ions.</summary>
+    /// <param name="ph">At the temperature of the water.</param>
+    /// <param name="water">Concentrations above zero.</param>
+    /// <param name="ionicStrength">mol/L, not negative; without ion pairing, <see cref="Compensation.DissolvedSolids"/>.</param>
+    /// <returns>Index; none with a concentration of zero, a temperature outside, or an ionic strength that is negative, 0.5 or more.</returns>
+    /// <remarks>Reference: 03-phreeqc-grid.csv, SI_SM2330_I.</remarks>
+    public static Computed<double> Index(Ph ph, CalciteWater water, double ionicStrength)
     {
-        if (!water.IsKnown)
+        if (!water.IsKnown || !(ionicStrength >= 0))
         {
             return Computed<double>.None(SaturationReasons.NothingDissolved);
         }
 
-        var strength = water.TdsMgPerL / 40_000;
-        if (strength >= MostIonicStrength)
+        if (ionicStrength >= MostIonicStrength)
         {
             return Computed<double>.None(SaturationReasons.TooConcentrated);
         }
 
         return PK2(water.Temperature).Then(pK2 => PKs(water.Temperature).Then(pKs => PKw(water.Temperature).Then(pKw =>
-            DebyeHuckelA(water.Temperature).Then(a => Index(ph.Value, water, strength, (pK2, pKs, pKw, a))))));
+            DebyeHuckelA(water.Temperature).Then(a => Index(ph.Value, water, ionicStrength, (pK2, pKs, pKw, a))))));
     }
 
     private static Computed<double> Index(double ph, CalciteWater water, double strength, (double PK2, double PKs, double PKw, double A) constants)

@@ -31,9 +31,16 @@ public sealed record IndividualsChart(double Centre, double MeanMovingRange, dou
             return Computed<IndividualsChart>.None(fault);
         }
 
-        var range = values.Zip(values.Skip(1), (one, next) => Math.Abs(next - one)).Average();
+        var range = MovingRanges(values).Average();
         return Computed<IndividualsChart>.Of(new IndividualsChart(values.Average(), range, range / D2));
     }
+
+    /// <summary>Differences of neighbours, without their sign.</summary>
+    /// <param name="values">In order.</param>
+    /// <returns>In the unit of the values, one fewer than they are; empty for fewer than two.</returns>
+    /// <remarks>Reference: 05-control-chart-data.csv, individuals_MR.</remarks>
+    public static IReadOnlyList<double> MovingRanges(IReadOnlyList<double> values) =>
+        [.. values.Zip(values.Skip(1), (one, next) => Math.Abs(next - one))];
 
     /// <summary>How far a value is from the centre, in sigma.</summary>
     /// <param name="value">Unit of the chart.</param>

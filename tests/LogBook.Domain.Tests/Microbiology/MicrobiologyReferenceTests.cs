@@ -9,7 +9,9 @@ namespace LogBook.Domain.Tests.Microbiology;
 
 public sealed class MicrobiologyReferenceTests
 {
-    private const string NoTest = "a level for a test, or against a reference value, that LogBook does not keep";
+    private const string OwnReference = "a multiple of the plant's own reference value, which is not kept: a band of a rule is a count, and nothing multiplies it";
+    private const string NoTest = "a test that the format does not name: a firm may add it with a range, but only dip slides, colony counts and Legionella are judged by bands with a source's words";
+    private const string NoNumber = "a target without a number: 'undetectable' depends on the laboratory's limit, and the format does not name the test";
     private const string Nothing = "the range in which nothing is asked: RuleTemplatesTests holds that the template starts above it";
     private const string Custom = "common practice: no text to compare; DipSlideBands_DefaultLimits_AreThoseOfTheRows holds the limits";
 
@@ -38,10 +40,10 @@ public sealed class MicrobiologyReferenceTests
         {
             ["10-003"] = Nothing,
             ["10-008"] = Nothing,
-            ["10-014"] = NoTest,
+            ["10-014"] = OwnReference,
             ["10-015"] = NoTest,
             ["10-019"] = Nothing,
-            ["10-020"] = NoTest,
+            ["10-020"] = NoNumber,
             ["10-033"] = Custom,
             ["10-034"] = Custom,
             ["10-035"] = Custom,

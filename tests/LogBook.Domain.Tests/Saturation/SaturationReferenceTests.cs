@@ -59,12 +59,14 @@ public sealed class SaturationReferenceTests
     [InlineData("LSI_closed_form", 0.35)]
     [InlineData("LSI_table_form", 0.45)]
     [InlineData("SI_SM2330_TDS", 0.30)]
+    [InlineData("SI_SM2330_I", 0.30)]
     public void Index_SixtyWaters_AgreesWithItsFormulaAndStaysWithinTheHonestTolerance(string column, double honest)
     {
         // 03-phreeqc-grid.csv: calcite index of PHREEQC 3.8.9 (USGS), phreeqc.dat, 60 charge-balanced waters; columns have three decimals.
         double[] Of(string heading) => ReferenceTable.Column(Grid, heading);
         var (celsius, ph, tds) = (Of("T_C"), Of("pH"), Of("TDS_mgL"));
         var (calcium, alkalinity) = (Of("Ca_mgL_as_CaCO3"), Of("Alk_mgL_as_CaCO3"));
+        var strength = Of("ionic_strength_analytical");
         var (formula, speciated) = (Of(column), Of("SI_calcite_phreeqc_dat"));
 
         Assert.Equal(60, formula.Length);
@@ -74,6 +76,7 @@ public sealed class SaturationReferenceTests
             var index = column switch
             {
                 "LSI_closed_form" => Langelier.Index(Ph.From(ph[i]), water).Value,
+                "SI_SM2330_I" => CalciteEquilibrium.Index(Ph.From(ph[i]), water, strength[i]).Value,
                 "LSI_table_form" => Langelier.Index(Ph.From(ph[i]), water, LangelierForm.TableForm).Value,
                 _ => CalciteEquilibrium.Index(Ph.From(ph[i]), water).Value,
             };
@@ -102,6 +105,13 @@ public sealed class SaturationReferenceTests
     public void Index_SeaWaterTwiceOver_HasNoValue() => Assert.Equal(
         SaturationReasons.TooConcentrated,
         Assert.Single(CalciteEquilibrium.Index(Ph.From(8), new CalciteWater(Temperature.FromCelsius(25), 25_000, 150, 34)).Reasons));
+
+    [Theory]
+    [InlineData(-0.001)]
+    [InlineData(double.NaN)]
+    [InlineData(0.5)]
+    public void Index_IonicStrengthThatNoFormulaReaches_HasNoValue(double ionicStrength) => Assert.False(
+        CalciteEquilibrium.Index(Ph.From(8), new CalciteWater(Temperature.FromCelsius(25), 400, 150, 100), ionicStrength).HasValue);
 
     [Fact]
     public void Index_CausticBeyondTheAlkalinity_HasNoValue() => Assert.False(

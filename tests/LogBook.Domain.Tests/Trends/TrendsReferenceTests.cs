@@ -87,6 +87,17 @@ public sealed class TrendsReferenceTests
     }
 
     [Fact]
+    public void MovingRanges_HandbookSeries_ArePrintedBesideTheValues()
+    {
+        // NIST/SEMATECH e-Handbook 6.3.2.2: values and ranges have one decimal, so the differences are exact but for the binary form.
+        var ranges = IndividualsChart.MovingRanges(ReferenceTable.Column(ControlData, "individuals_x"));
+
+        var printed = ReferenceTable.Column(ControlData, "individuals_MR");
+        Assert.Equal(9, printed.Length);
+        Assert.Equal(printed, ranges.Select(range => Math.Round(range, 9)));
+    }
+
+    [Fact]
     public void Ewma_HandbookSeries_AgreesWithPrintedAverages()
     {
         // NIST/SEMATECH e-Handbook 6.3.2.4, printed with two decimals.
