@@ -57,6 +57,7 @@ public sealed partial class PlantSimulation
     private bool _running;
     private Ramp _leakRamp = Ramp.Constant(0);
     private Ramp _calcium;
+    private Ramp _alkalinity;
     private Ramp _orpError = Ramp.Constant(0);
     private double _foulingPerHour;
     private double _fouling;
@@ -132,6 +133,7 @@ public sealed partial class PlantSimulation
         _makeUpBase[(int)Substance.AlkalinityKept] = water.AlkalinityMgPerLAsCaCO3 ?? 0;
         _makeUpBase[(int)Substance.Calcium] = water.CalciumMgPerLAsCaCO3 ?? 0;
         _calcium = Ramp.Constant(_makeUpBase[(int)Substance.Calcium]);
+        _alkalinity = Ramp.Constant(_makeUpBase[(int)Substance.AlkalinityKept]);
         _depositAbove = model.DepositAboveMgPerL;
         _makeUp = [.. _makeUpBase];
         _c = [.. _makeUpBase.Select(m => m * model.StartCycles)];
@@ -426,6 +428,7 @@ public sealed partial class PlantSimulation
         var calciumShare = _makeUpBase[(int)Substance.Calcium] > 0 ? _calcium.At(_t) / _makeUpBase[(int)Substance.Calcium] : 1;
         _makeUp[(int)Substance.Calcium] *= calciumShare;
         _makeUp[(int)Substance.CalciumKept] *= calciumShare;
+        _makeUp[(int)Substance.AlkalinityKept] *= _makeUpBase[(int)Substance.AlkalinityKept] > 0 ? _alkalinity.At(_t) / _makeUpBase[(int)Substance.AlkalinityKept] : 1;
         EnterHourValues();
         _nextHour = Math.Floor(_t + 1e-9) + 1;
     }
@@ -474,6 +477,7 @@ public sealed partial class PlantSimulation
                 output.PumpShare = To(output.PumpShare.At(_t));
                 break;
             case ScenarioAct.MakeUpCalcium: _calcium = To(_calcium.At(_t)); break;
+            case ScenarioAct.MakeUpAlkalinity: _alkalinity = To(_alkalinity.At(_t)); break;
             case ScenarioAct.DrumHolds: Hold(_drums[entry.Part!], entry.Text!); break;
             case ScenarioAct.ClockOff: ClockOffMin = entry.Value; break;
             case ScenarioAct.WeekOff: WeekOff = (int)entry.Value; break;

@@ -50,6 +50,10 @@ public enum ScenarioAct
     [JsonStringEnumMemberName("make-up-calcium")]
     MakeUpCalcium,
 
+    /// <summary>Make-up alkalinity, mg/L as CaCO3.</summary>
+    [JsonStringEnumMemberName("make-up-alkalinity")]
+    MakeUpAlkalinity,
+
     /// <summary>A drum holds another product.</summary>
     [JsonStringEnumMemberName("drum-holds")]
     DrumHolds,

@@ -20,6 +20,9 @@ internal sealed record Fault
     /// <summary>Kinds that name the cause.</summary>
     public required IReadOnlyList<string> FoundBy { get; init; }
 
+    /// <summary>Whether the findings' contract keeps what names the cause at "watch", so that nothing is to be raised.</summary>
+    public bool OnlyWatched { get; init; }
+
     /// <summary>Kinds that are true consequences: right to show, but not the cause.</summary>
     public IReadOnlyList<string> Explains { get; init; } = [];
 

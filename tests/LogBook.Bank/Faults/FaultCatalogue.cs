@@ -19,7 +19,25 @@ internal static partial class FaultCatalogue
         .. MetersAndPumps,
         .. ControllerAndDoses,
         .. PeopleAndClocks,
+        .. ChemistryAndHands,
     ];
+
+    /// <summary>Kinds of the format that name the cause of no fault here, and why.</summary>
+    public static IReadOnlyDictionary<string, string> NotPlanted { get; } = new Dictionary<string, string>(StringComparer.Ordinal)
+    {
+        [FindingKinds.ConductivityOut] = Consequence,
+        [FindingKinds.CyclesLow] = Consequence,
+        [FindingKinds.CyclesHigh] = Consequence,
+        [FindingKinds.CyclesDisagree] = Consequence,
+        [FindingKinds.FeedLow] = Consequence,
+        [FindingKinds.FeedHigh] = Consequence,
+        [FindingKinds.ResidualHigh] = Consequence,
+        [FindingKinds.Scaling] = "by the contract \"watch\" until the water itself lags, which is the fault of scale that deposits",
+        [FindingKinds.AlarmStanding] = "repeats what the controller shows; its causes are planted",
+        [FindingKinds.SummaryUndelivered] = "known to the outgoing mail alone: no plant and no record of a visit holds it",
+    };
+
+    private const string Consequence = "no cause of its own: planted causes lead to it, and the noise-free plant tells whether it was true";
 
     /// <summary>First planned visit on or after a day; the day itself when there is none.</summary>
     private static DateOnly VisitFrom(BankSystem system, DateOnly day) => system.Days.FirstOrDefault(d => d >= day) is var found && found != default ? found : day;

@@ -24,6 +24,15 @@ internal static class Statistics3u
     /// <summary>Residual test.</summary>
     public const double Residual = 0.09;
 
+    /// <summary>pH by kit.</summary>
+    public const double Ph = 0.1;
+
+    /// <summary>Langelier index from the tests of one visit: pH 0.1, hardness and alkalinity 0.03 each in decades, formula 0.175 (it is within 0.35 of a speciation program).</summary>
+    public const double Langelier = 0.21;
+
+    /// <summary>Corrosion rate of a coupon, a share of it.</summary>
+    public const double Coupon = 0.1;
+
     /// <summary>One drum level, a share of its capacity.</summary>
     public const double Level = 0.02;
 

@@ -8,6 +8,9 @@ internal static class BankProducts
 {
     public const string Oxidant = "OX-1";
 
+    /// <summary>On file, fed nowhere: it only comes when somebody pours it.</summary>
+    public const string Acid = "AC-1";
+
     public static IReadOnlyList<Product> OnFile { get; } =
     [
         Inhibitor("IN-1", 1.09),
@@ -23,6 +26,7 @@ internal static class BankProducts
             DensityKgPerL = 1.19,
             Residual = new ProductResidual { Test = TestCodes.FreeHalogen, MgPerLPerMgProduct = 0.11 },
         },
+        new Product { Code = Acid, Name = "Acid AC-1", Kind = ProductKind.Acid, DensityKgPerL = 1.24 },
     ];
 
     public static IReadOnlyList<PlantProduct> InThePlant { get; } =
@@ -32,6 +36,7 @@ internal static class BankProducts
         new() { Code = "BI-1", Becomes = Substance.Biocide, DensityKgPerL = 1.03, HalfLifeH = 36, ContactHours = 4 },
         new() { Code = "BI-2", Becomes = Substance.SecondBiocide, DensityKgPerL = 1.11, HalfLifeH = 48, ContactHours = 5 },
         new() { Code = Oxidant, Becomes = Substance.Halogen, DensityKgPerL = 1.19, Share = 0.11, HalfLifeH = 7, ChloridePerMg = 1 },
+        new() { Code = Acid, Becomes = Substance.Acid, DensityKgPerL = 1.24, Share = 0.4 },
     ];
 
     public static double DensityOf(string code) => InThePlant.First(p => p.Code == code).DensityKgPerL;

@@ -23,6 +23,10 @@ internal sealed record Truth
 
     public required double Halogen { get; init; }
 
+    public required double Ph { get; init; }
+
+    public required double Alkalinity { get; init; }
+
     public required double MakeUpL { get; init; }
 
     public required double BledL { get; init; }
@@ -62,6 +66,8 @@ internal sealed record Truth
             ProbeFactor = plant.ProbeFactor,
             Inhibitor = plant.Of(Substance.Inhibitor),
             Halogen = plant.Of(Substance.Halogen),
+            Ph = plant.Ph,
+            Alkalinity = plant.AlkalinityMgPerL,
             MakeUpL = balance.MakeUpL,
             BledL = balance.BledL,
             LostL = balance.LostL,

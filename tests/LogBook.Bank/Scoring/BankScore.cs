@@ -22,7 +22,10 @@ internal sealed class BankScore
 
     public double SeenInTime => Share(Counted.Count(f => f.SeenInTime), Counted.Count());
 
-    public double RaisedInTime => Share(Counted.Count(f => f.RaisedInTime), Counted.Count());
+    /// <summary>Those that the contract lets be raised.</summary>
+    public IEnumerable<FaultScore> ToBeRaised => Counted.Where(f => !f.Fault.OnlyWatched);
+
+    public double RaisedInTime => Share(ToBeRaised.Count(f => f.RaisedInTime), ToBeRaised.Count());
 
     public double Precision
     {

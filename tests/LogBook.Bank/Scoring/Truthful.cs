@@ -91,6 +91,8 @@ internal static class Truthful
                 return Math.Abs(truth.ProbeFactor - 1) > 0.045;
             case FindingKinds.FeedLow or FindingKinds.FeedHigh when flag.About.Contains(system.InhibitorDrum, StringComparison.Ordinal):
                 return FedOffTarget(flag, course, i);
+            case FindingKinds.RangeOut when flag.About.Contains(TestCodes.Ph, StringComparison.Ordinal):
+                return truth.Ph < Truth.RangeOf(system, TestCodes.Ph)!.Low || truth.Ph > Truth.RangeOf(system, TestCodes.Ph)!.High;
             case FindingKinds.MakeUpChanged:
                 return Math.Abs((truth.MakeUpConductivity / system.Model.MakeUp.ConductivityUsPerCm!.Value) - 1) > 0.15;
             case FindingKinds.RunsOut:

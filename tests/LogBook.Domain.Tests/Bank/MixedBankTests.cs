@@ -55,6 +55,63 @@ public class MixedBankTests
         });
     }
 
+    /// <summary>A kind that no fault has to show is named with its reason, so that none is forgotten.</summary>
+    [Fact]
+    public void Catalogue_EveryKindOfTheFormat_NamesAFaultOrSaysWhyNot()
+    {
+        // A firm plants each shared fault in seven of ten cases only.
+        var faults = Enumerable.Range(17, 4).SelectMany(seed => FirmDraw.Of((ulong)seed, 60, 18).Systems).SelectMany(s => s.Faults).ToList();
+        var planted = faults.SelectMany(f => f.FoundBy).ToHashSet(StringComparer.Ordinal);
+
+        Assert.Equal(
+            FindingKinds.All.Order(StringComparer.Ordinal), planted.Concat(FaultCatalogue.NotPlanted.Keys).Order(StringComparer.Ordinal));
+        Assert.All(FaultCatalogue.NotPlanted.Values, why => Assert.False(string.IsNullOrWhiteSpace(why)));
+    }
+
+    [Theory]
+    [InlineData("pH falls")]
+    [InlineData("water turns corrosive")]
+    public void AlkalinityThatFalls_ShowsInThePlantWithoutNoise_AndNotInItsTwin(string name)
+    {
+        var (course, fault) = CourseWith(name);
+        var at = fault.KnowableIndex(course);
+
+        Assert.NotNull(at);
+        Assert.True(course.Truths[at.Value].Alkalinity < 0.5 * course.Twin[at.Value].Alkalinity);
+        Assert.True(course.Truths[at.Value].Ph < course.Twin[at.Value].Ph - 0.3);
+        Assert.All(Enumerable.Range(0, at.Value).Where(i => course.DayOf(i) < fault.Onset), i => Assert.Equal(course.Twin[i].Ph, course.Truths[i].Ph));
+    }
+
+    [Fact]
+    public void CouponThatCorrodes_IsKnownWhenTheLaboratoryAnswers()
+    {
+        var (course, fault) = CourseWith("coupon corrodes");
+        var results = course.Visits.SelectMany(v => v.Systems[0].Readings).Where(r => r.Unit == "[mil_i]/a").ToList();
+
+        Assert.True(results.Count >= 5);
+        Assert.All(results, r => Assert.True(r.ResultAt!.Value.Utc > r.TakenAt!.Value.Utc));
+        Assert.True(results[^1].Value > 2 * results[0].Value);
+        Assert.True(fault.KnowableIndex(course) > course.IndexOn(fault.Onset));
+    }
+
+    private static (Course Course, Fault Fault) CourseWith(string name)
+    {
+        foreach (var seed in Enumerable.Range(31, 20))
+        {
+            var firm = FirmDraw.Of((ulong)seed, 60, 18);
+            foreach (var system in firm.Systems.Where(s => s.Faults.Exists(f => f.Name == name)))
+            {
+                var (course, fault) = (SystemRun.Of(system, firm), system.Faults.Find(f => f.Name == name)!);
+                if (fault.KnowableIndex(course) is not null)
+                {
+                    return (course, fault);
+                }
+            }
+        }
+
+        throw new InvalidOperationException($"No firm shows {name}.");
+    }
+
     [Fact]
     public void HealthySystems_StayNearTheirTargetsWithoutNoise()
     {
