@@ -17,7 +17,9 @@ const DAY = 86400000;
 const PICTURE_WIDTH = 1200;
 const PICTURE_HEAD = 64;
 const PICTURE_LINE = 22;
+const PICTURE_EDGE = 16;
 const GLYPHS = { circle: "●", diamond: "◆", square: "■", plus: "✚", hexagon: "⬢", hourglass: "⧗" };
+const HOLLOW = "○";
 
 /** Draws into `root` ([data-plot] and [data-live] inside it) and answers with the handle that the page steers. */
 export function mount(root, model, page) {
@@ -28,8 +30,11 @@ export function mount(root, model, page) {
   let cursor = -1;
   let stops = [];
   let view = null;
+  let isOnPaper = matchMedia("print").matches;
 
+  // Paper is light, whatever the screen looks like.
   const isDark = () => {
+    if (isOnPaper) return false;
     const [r, g, b] = getComputedStyle(root).color.match(/[\d.]+/g).map(Number);
     return 0.2126 * r + 0.7152 * g + 0.0722 * b > 127;
   };
@@ -47,27 +52,26 @@ export function mount(root, model, page) {
     hidden.setOption(option);
     const drawn = hidden.renderToCanvas({ pixelRatio: ratio, backgroundColor: theme.paper });
     const sheet = document.createElement("canvas");
-    sheet.width = drawn.width;
-    const legends = model.panels.filter(panel => panel.series.length > 1);
-    sheet.height = drawn.height + (PICTURE_HEAD + legends.length * PICTURE_LINE) * ratio;
     const pen = sheet.getContext("2d");
+    const small = `${14 * ratio}px ${family}`;
+    pen.font = small;
+    const lines = legendLines(model, theme, pen, drawn.width - 2 * PICTURE_EDGE * ratio);
+    sheet.width = drawn.width;
+    sheet.height = drawn.height + (PICTURE_HEAD + lines.length * PICTURE_LINE) * ratio;
     pen.fillStyle = theme.paper;
     pen.fillRect(0, 0, sheet.width, sheet.height);
     pen.drawImage(drawn, 0, PICTURE_HEAD * ratio);
     pen.fillStyle = theme.text;
     pen.font = `600 ${18 * ratio}px ${family}`;
-    pen.fillText(model.title, 16 * ratio, 28 * ratio);
-    pen.font = `${14 * ratio}px ${family}`;
+    pen.fillText(model.title, PICTURE_EDGE * ratio, 28 * ratio);
+    pen.font = small;
     const [from, to] = view ? [view.startValue, view.endValue] : [model.from, model.to];
     const day = at => new Intl.DateTimeFormat(model.language, { dateStyle: "medium", timeZone: "UTC" }).format(at);
-    pen.fillText(`${day(from)} – ${day(to - 1)}`, 16 * ratio, 52 * ratio);
-    legends.forEach((panel, line) => {
-      const y = drawn.height + (PICTURE_HEAD + line * PICTURE_LINE + 6) * ratio;
-      let x = 16 * ratio;
-      const write = (text, color) => { pen.fillStyle = color; pen.fillText(text, x, y); x += pen.measureText(text).width; };
-      write(`${panel.title}:  `, theme.text);
-      panel.series.forEach((one, position) => { write(`${GLYPHS[one.symbol] ?? "●"} `, theme.ink[position % theme.ink.length]); write(`${one.name}   `, theme.text); });
-    });
+    pen.fillText(`${day(from)} – ${day(to - 1)}`, PICTURE_EDGE * ratio, 52 * ratio);
+    lines.forEach((line, row) => line.forEach(piece => {
+      pen.fillStyle = piece.color;
+      pen.fillText(piece.text, PICTURE_EDGE * ratio + piece.x, drawn.height + (PICTURE_HEAD + row * PICTURE_LINE + 6) * ratio);
+    }));
     hidden.dispose();
     sheet.toBlob(blob => {
       const link = document.createElement("a");
@@ -190,6 +194,11 @@ export function mount(root, model, page) {
   }, { signal: abort.signal });
   root.addEventListener("focusin", () => chart && wheel(true), { signal: abort.signal });
   root.addEventListener("focusout", () => chart && wheel(false), { signal: abort.signal });
+  // Browsers ask before they print, and draw what then stands on the canvas; a print preview or a page shown as print only changes the medium.
+  const onPaper = is => { if (is !== isOnPaper) { isOnPaper = is; draw(); } };
+  window.addEventListener("beforeprint", () => onPaper(true), { signal: abort.signal });
+  window.addEventListener("afterprint", () => onPaper(false), { signal: abort.signal });
+  matchMedia("print").addEventListener("change", event => onPaper(event.matches), { signal: abort.signal });
   // A change of theme changes the text colour; its (tiny) transition tells, whatever caused it.
   root.addEventListener("transitionend", event => { if (event.target === root && event.propertyName === "color") draw(); }, { signal: abort.signal });
 
@@ -209,6 +218,28 @@ export function mount(root, model, page) {
     update(next) { model = next; view = null; cursor = -1; draw(); },
     dispose() { abort.abort(); resize.disconnect(); chart?.dispose(); chart = null; },
   };
+}
+
+/** The legend under a picture, broken into lines that fit: which mark is which series, then what the marks mean. */
+function legendLines(model, theme, pen, width) {
+  const lines = [];
+  const begin = () => lines.push([]);
+  let x = 0;
+  const add = pieces => {
+    const wide = pieces.reduce((sum, piece) => sum + pen.measureText(piece.text).width, 0);
+    if (x > 0 && x + wide > width) { begin(); x = 0; }
+    for (const piece of pieces) { lines.at(-1).push({ ...piece, x }); x += pen.measureText(piece.text).width; }
+  };
+  for (const panel of model.panels.filter(panel => panel.series.length > 1)) {
+    begin();
+    x = 0;
+    add([{ text: `${panel.title}:  `, color: theme.text }]);
+    panel.series.forEach((one, position) => add([{ text: `${one.hollow ? HOLLOW : GLYPHS[one.symbol] ?? GLYPHS.circle} `, color: theme.ink[position % theme.ink.length] }, { text: `${one.name}   `, color: theme.text }]));
+  }
+  if (model.notes.length > 0) begin();
+  x = 0;
+  for (const note of model.notes) add([{ text: `${note}   `, color: theme.text }]);
+  return lines;
 }
 
 /** The moments that PageUp and PageDown stop at: one per visit or mark, with everything told there. */

@@ -8,4 +8,7 @@ public sealed record ChartModel(string Language, double From, double To, IReadOn
 
     /// <summary>Name of the picture's file.</summary>
     public string File { get; init; } = "";
+
+    /// <summary>What the marks mean, for the legend under the picture.</summary>
+    public IReadOnlyList<string> Notes { get; init; } = [];
 }

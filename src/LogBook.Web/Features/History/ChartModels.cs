@@ -33,7 +33,44 @@ public static class ChartModels
     {
         Title = string.Join(", ", new[] { $"{view.Heading.SiteCode} {view.Heading.SiteName}".Trim(), view.Heading.SystemName }.Where(part => part.Length > 0)),
         File = string.Join('-', new[] { view.Heading.SiteCode.Replace(", ", "-", StringComparison.Ordinal), view.Heading.SystemCode, ReadingLinks.Day(view.From) }.Where(part => !string.IsNullOrEmpty(part))) + ".png",
+        Notes = [.. NotesOf(view).Select(note => note.Sign + note.Words.In(language))],
     };
+
+    /// <summary>What the marks of a history mean: only those that are in it.</summary>
+    private static IEnumerable<(string Sign, Text Words)> NotesOf(SiteHistoryView view)
+    {
+        var series = view.Panels.SelectMany(panel => panel.Series).ToList();
+        if (view.Panels.Any(panel => panel.Bands.Count > 0))
+        {
+            yield return ("▒ ", HistoryPageTexts.InRange);
+        }
+
+        if (view.Panels.Any(panel => panel.SetPoints.Count > 0))
+        {
+            yield return ("┄ ", HistoryPageTexts.SetPoint);
+        }
+
+        if (series.Any(one => one.Source == ReadingSource.Controller))
+        {
+            yield return ("", HistoryPageTexts.DisplayMark);
+        }
+
+        var points = series.SelectMany(one => one.Points).ToList();
+        if (points.Any(point => point.Standing is RangeStanding.Above or RangeStanding.Below))
+        {
+            yield return ("", HistoryPageTexts.OutsideMark);
+        }
+
+        if (points.Any(point => point.Low is not null))
+        {
+            yield return ("", HistoryPageTexts.UncertaintyMark);
+        }
+
+        if (points.Any(point => point.Qualifier is not null))
+        {
+            yield return ("", HistoryPageTexts.CensoredMark);
+        }
+    }
 
     // In the order in which they are given out; the legend draws the same shapes.
     private static readonly string[] Symbols = ["circle", "diamond", "square", "plus", "hexagon", "hourglass"];
