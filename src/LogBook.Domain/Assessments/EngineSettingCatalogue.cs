@@ -103,6 +103,7 @@ public static class EngineSettingCatalogue
             new("clockMinutes", "min", 1, 720, "Controller clock off the true time", "Reloj del controlador frente a la hora real", "Relógio do controlador contra a hora real")),
         .. Of(SettingGroup.Service,
             new("dueSoonPercent", "%", 1, 90, "Last part of an interval in which a date is announced", "Última parte de un plazo en que se anuncia la fecha", "Última parte de um prazo em que se anuncia a data"),
+            new("notifyActHours", "h", 0, 24, "Telling an authority: hours left below which it is urgent", "Aviso a una autoridad: horas restantes por debajo de las cuales urge", "Aviso a uma autoridade: horas restantes abaixo das quais é urgente"),
             new("visitLatePercent", "%", 0, 200, "Late visit: part of the interval over it", "Visita tardía: parte del intervalo de más", "Visita atrasada: parte do intervalo a mais"),
             new("visitLateDays", "d", 0, 60, "Late visit: days over the interval, at least", "Visita tardía: días de más, como mínimo", "Visita atrasada: dias a mais, no mínimo"),
             new("missedVisits", "1", 1, 20, "Visits running without a test of the programme", "Visitas seguidas sin un análisis del programa", "Visitas seguidas sem um teste do programa", Whole: true),

@@ -10,6 +10,10 @@ public sealed record FindingDeadline(DutyKind? Kind, DateTime Due, DateOnly Day)
     /// <param name="utc">Moment, UTC.</param>
     public bool IsOver(DateTime utc) => utc >= Due;
 
+    /// <summary>Time left at a moment, below zero when it is over.</summary>
+    /// <param name="utc">Moment, UTC.</param>
+    public TimeSpan LeftAt(DateTime utc) => Due - utc;
+
     /// <summary>Whether hours count and not days.</summary>
     public bool CountsHours => Kind is DutyKind.Notify or DutyKind.Summary;
 }

@@ -13,8 +13,8 @@ namespace LogBook.Domain.Findings;
 /// <remarks>
 /// Visits: late when more than 25 % and at least two days over the interval have passed within the operating season. Tests,
 /// tasks, duties after an event and retests of a rule: the last fifth of the time is "watch", overdue is "plan", overdue under
-/// an authority's rule "act". An authority that must be told of a result: "plan" from receipt, "act" on the last day and after
-/// it. What runs, and from when, is worked out by <see cref="Clocks.Duties"/>.
+/// an authority's rule "act". An authority that must be told of a result: "plan" from receipt, "act" from the day on which the
+/// countdown falls below six hours. What runs, and from when, is worked out by <see cref="Clocks.Duties"/>.
 /// </remarks>
 public sealed class ClockDue : IDailyRule, IReadsCounts
 {
@@ -87,7 +87,7 @@ public sealed class ClockDue : IDailyRule, IReadsCounts
         Looks.Say("Do the task, or record that it was done.", "Haga la tarea o registre que se hizo.", "Faça a tarefa ou registre que foi feita."),
     ];
 
-    private static readonly Text SinceReceipt = new("days since receipt", "días desde la recepción", "dias desde o recebimento");
+    private static readonly Text FromReceipt = new("hours allowed from receipt", "horas permitidas desde la recepción", "horas permitidas desde o recebimento");
 
     private static readonly Text Passed = new("days since the last one", "días desde el último", "dias desde o último");
 
@@ -191,10 +191,11 @@ public sealed class ClockDue : IDailyRule, IReadsCounts
     };
 
     private static Indication? IndicationOf(VisitFacts latest, Duty duty, DateOnly day, FindingThresholds thresholds) =>
-        duty.Kind == DutyKind.Notify ? Countdown(latest.History, duty, day) : Shown(duty, day, thresholds);
+        duty.Kind == DutyKind.Notify ? Countdown(latest.History, duty, day, thresholds) : Shown(duty, day, thresholds);
 
-    // Days are too coarse for a countdown of hours: on its last day it is urgent. The page of the clocks counts the hours.
-    private static Indication? Countdown(SystemHistory history, Duty duty, DateOnly day)
+    // A finding is judged once a day: it is urgent from the day in which the last hours begin, also where they end the next morning. How many are
+    // left at this minute is for the pages to say.
+    private static Indication? Countdown(SystemHistory history, Duty duty, DateOnly day, FindingThresholds thresholds)
     {
         if (duty.NotifiedOn <= day)
         {
@@ -209,9 +210,10 @@ public sealed class ClockDue : IDailyRule, IReadsCounts
             duty.Since,
             DateOnly.FromDateTime(until),
             until.ToString("HH:mm", CultureInfo.InvariantCulture));
-        return new Indication(day >= duty.LastDay ? Severity.Act : Severity.Plan, says)
+        var isUrgent = day >= history.DayOf(duty.NotifyBy!.Value.AddHours(-thresholds.NotifyActHours.Value));
+        return new Indication(isUrgent ? Severity.Act : Severity.Plan, says)
         {
-            Evidence = [new EvidenceFigure(SinceReceipt, duty.PassedOn(day), "d", LimitHigh: duty.Days)],
+            Evidence = [new EvidenceFigure(FromReceipt, (duty.NotifyBy!.Value - duty.ReceivedAt!.Value).TotalHours, "h")],
             LookAtNext = NotifyNext,
         };
     }

@@ -258,6 +258,9 @@ public sealed record FindingThresholds
     /// <summary>Part of an interval at its end in which what is due is announced, %.</summary>
     public Threshold DueSoonPercent { get; init; } = new(20, Common);
 
+    /// <summary>Hours left of a countdown to tell an authority below which it is urgent.</summary>
+    public Threshold NotifyActHours { get; init; } = new(6, Common);
+
     /// <summary>A visit is late when more than this part of the interval has passed over it, %.</summary>
     public Threshold VisitLatePercent { get; init; } = new(25, Common);
 

@@ -44,6 +44,7 @@ public sealed class FindingDeadlinesTests
 
         Assert.Equal((DutyKind.Retest, At.AddDays(7), false), (deadline.Kind, deadline.Due, deadline.CountsHours));
         Assert.Equal((false, true), (deadline.IsOver(At.AddDays(7).AddSeconds(-1)), deadline.IsOver(At.AddDays(7))));
+        Assert.Equal((TimeSpan.FromHours(1), TimeSpan.FromHours(-2)), (deadline.LeftAt(At.AddDays(7).AddHours(-1)), deadline.LeftAt(At.AddDays(7).AddHours(2))));
     }
 
     [Fact]

@@ -88,6 +88,25 @@ public sealed class NotifyTests
         Assert.Contains("no notification is on record", Open(builder, Received.AddDays(2).AddHours(1))!.Text, StringComparison.Ordinal);
     }
 
+    /// <summary>Urgent below six hours (findings.md, clock-due): where they begin the evening before, the finding is urgent that evening.</summary>
+    [Theory]
+    [InlineData(5, 0)]
+    [InlineData(7, 1)]
+    public void Finding_CountdownThatEndsInTheMorning_IsUrgentFromTheDayOfItsLastSixHours(int hourOfEnd, int urgentAfterDays)
+    {
+        var received = Received.Date.AddHours(hourOfEnd);
+        var builder = new HistoryBuilder { Rules = [State], VisitEveryDays = null }.Visit(0, record => record with
+        {
+            Readings = [HistoryBuilder.Tower(TestCodes.Legionella, 1_500, "[CFU]/mL") with { ResultAt = Moment.OfUtc(received.AddHours(-1)), ReceivedAt = Moment.OfUtc(received) }],
+        });
+
+        var finding = Open(builder, received.AddHours(10))!;
+
+        Assert.Equal(urgentAfterDays == 0 ? Severity.Act : Severity.Plan, finding.Severity);
+        Assert.Equal(Severity.Act, Open(builder, received.AddDays(1).AddMinutes(-1))!.Severity);
+        Assert.Equal((24.0, "h"), Assert.Single(finding.Evidence.Select(figure => (figure.Value!.Value, figure.Unit))));
+    }
+
     [Fact]
     public void Finding_Told_Closes()
     {
