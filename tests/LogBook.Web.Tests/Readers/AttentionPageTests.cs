@@ -209,6 +209,47 @@ public sealed class AttentionPageTests
     }
 
     [Fact]
+    public async Task SecondLook_Filters_LiveInTheAddressAndOfferItsOwnKinds()
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Supervisor, fill: SecondLooksAsync);
+
+        var page = pages.Render<SecondLookPage>("/attention/second-look");
+        Assert.Equal(3, page.FindAll(".finding-title a").Count);
+        Assert.DoesNotContain(page.FindAll(".filters option"), option => option.GetAttribute("value") == FindingKinds.WaterLoss);
+        Assert.Contains(page.FindAll(".filters option"), option => option.GetAttribute("value") == FindingKinds.LotShift);
+
+        Assert.Equal(2, pages.Render<SecondLookPage>("/attention/second-look?site=YAF-1").FindAll(".finding-title a").Count);
+        Assert.Single(pages.Render<SecondLookPage>("/attention/second-look?kind=lot-shift").FindAll(".finding-title a"));
+        Assert.Equal("Nothing matches these filters", pages.Render<SecondLookPage>("/attention/second-look?severity=act").Find(".empty-title").TextContent);
+    }
+
+    [Fact]
+    public async Task SecondLook_Several_AreClosedAtOnceWithOneReason()
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Supervisor, fill: SecondLooksAsync);
+        var page = pages.Render<SecondLookPage>("/attention/second-look");
+
+        await page.FindAll(".choosing .button")[0].ClickAsync();
+        await page.FindAll(".choosing .finding-acts button").Single(button => button.TextContent == "Close").ClickAsync();
+        await page.Find(".choosing .finding-acts textarea").ChangeAsync("looked at with the technicians");
+        await page.Find(".choosing .finding-acts form").SubmitAsync();
+
+        var marks = await MarksAsync(pages);
+        Assert.Equal(3, marks.Count);
+        Assert.All(marks, mark => Assert.Equal((FindingState.Closed, "looked at with the technicians"), (mark.State, mark.Because)));
+    }
+
+    private static async Task<int?> SecondLooksAsync(ReadingFirm firm)
+    {
+        var (site, other) = (await firm.AddSiteAsync("YAF-1"), await firm.AddSiteAsync("NUR-1"));
+        await firm.AddFindingAsync(site, FindingKinds.SecondLook, Severity.Plan, Day);
+        await firm.AddFindingAsync(site, FindingKinds.LotShift, Severity.Plan, Day);
+        await firm.AddFindingAsync(other, FindingKinds.SecondLook, Severity.Plan, Day);
+        await firm.AddFindingAsync(site, FindingKinds.WaterLoss, Severity.Plan, Day);
+        return null;
+    }
+
+    [Fact]
     public async Task Answer_Close_AsksForAReasonAndIsKept()
     {
         await using var pages = await ReadPages.ForAsync(PersonRole.Supervisor, fill: OneFindingAsync);
