@@ -67,7 +67,10 @@ public sealed class PlanQuery(LogBookStore store, SitesQuery sites, SetUpStore s
                     .OrderBy(site => site.UrgentInDays ?? int.MaxValue).ThenByDescending(site => site.Open.Act).ThenBy(site => site.Code, StringComparer.OrdinalIgnoreCase),
             ],
             WhoMayGo(firm),
-            calendar);
+            calendar)
+        {
+            Technicians = [.. WhoMayGo(firm).Select(person => person.Code).Where(code => firm.People[code].Role == PersonRole.Technician)],
+        };
     }
 
     /// <summary>Who may be sent to sites: code and name, technicians first; those who have left are not in a set-up that is in use.</summary>

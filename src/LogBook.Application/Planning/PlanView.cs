@@ -19,6 +19,28 @@ public sealed record PlanView(
     /// <summary>Who goes to a site on a day if nobody says otherwise; null where somebody has to be found.</summary>
     public string? WhoGoes(SiteDueRow site, DateOnly day) => Calendar.WhoGoes(site.AssignedTo, day, site.Code) is { } person && Goes(person) ? person : null;
 
+    /// <summary>Codes of the technicians among <see cref="People"/>.</summary>
+    public IReadOnlyList<string> Technicians { get; init; } = [];
+
+    /// <summary>
+    /// Who is proposed for somebody's day: whoever stands in, where the person is away; else the technician who is there and has the fewest minutes
+    /// planned. Only a proposal; a person decides.
+    /// </summary>
+    /// <param name="day">The day.</param>
+    /// <param name="person">Code of who has it.</param>
+    /// <returns>Code; null where nobody can be proposed.</returns>
+    public string? ProposedFor(PlanDay day, string person)
+    {
+        ArgumentNullException.ThrowIfNull(day);
+        if (Calendar.Away(person, day.Day) is not null && Calendar.WhoGoes(person, day.Day) is { } standsIn && Goes(standsIn))
+        {
+            return standsIn;
+        }
+
+        double Minutes(string code) => day.People.Where(one => one.Person.Equals(code, StringComparison.OrdinalIgnoreCase)).Sum(one => one.Minutes);
+        return Technicians.Where(code => !code.Equals(person, StringComparison.OrdinalIgnoreCase) && Calendar.Away(code, day.Day) is null).MinBy(Minutes);
+    }
+
     /// <summary>Day for which a site is proposed; null where it has no clock or is closed for longer than anybody plans.</summary>
     public DateOnly? ProposedFor(SiteDueRow site) => site.UrgentOn is { } due ? Calendar.ProposedFor(site.Code, due, site.Today) : null;
 }

@@ -1,4 +1,6 @@
 using LogBook.Application.DueLists;
+using LogBook.Application.Planning;
+using LogBook.Domain.Rounds.Planning;
 using LogBook.Domain.Sites;
 
 namespace LogBook.Application.TakeOver;
@@ -20,4 +22,14 @@ public sealed record TakeOverPack(
     IReadOnlyList<TakeOverLine> Story,
     int Untold,
     IReadOnlyList<TakeOverNote> Notes,
-    IReadOnlyList<(Guid Id, string Of)> Photos);
+    IReadOnlyList<(Guid Id, string Of)> Photos)
+{
+    /// <summary>The moment now.</summary>
+    public required DateTime Now { get; init; }
+
+    /// <summary>Why nobody can go in today; null where nothing says so.</summary>
+    public DaysOff? ClosedToday { get; init; }
+
+    /// <summary>All sites of the technician and who is proposed for them; null for whoever may not hand them over.</summary>
+    public PatchOffer? Patch { get; init; }
+}

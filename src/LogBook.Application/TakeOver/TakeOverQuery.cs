@@ -1,6 +1,7 @@
 using LogBook.Application.Data;
 using LogBook.Application.DueLists;
 using LogBook.Application.History;
+using LogBook.Application.Planning;
 using LogBook.Application.Reviews;
 using LogBook.Application.Sites;
 using LogBook.Domain.Exchange;
@@ -42,9 +43,10 @@ public sealed class TakeOverQuery(LogBookStore store, SiteCardQuery cards, SetUp
         var firm = await setUp.FirmAsync(viewer, withRetired: true, cancellationToken);
         var zone = TimeZoneInfo.FindSystemTimeZoneById(card.Site.TimeZone);
         var now = clock.GetUtcNow().UtcDateTime;
-        var (since, from) = (now.AddYears(-1), SitesQuery.DayIn(zone, now).AddYears(-1));
+        var today = SitesQuery.DayIn(zone, now);
+        var (since, from) = (now.AddYears(-1), today.AddYears(-1));
         var key = CodeKeys.Of(card.Site.Code);
-        var (documents, findings, photos) = await store.ReadAsync(
+        var (documents, findings, photos, calendar) = await store.ReadAsync(
             viewer,
             async db =>
             {
@@ -73,7 +75,7 @@ public sealed class TakeOverQuery(LogBookStore store, SiteCardQuery cards, SetUp
                     .OrderByDescending(pair => pair.ArrivedAt).ThenBy(pair => pair.Id).Take(MostPhotos)
                     .Select(pair => new { pair.PhotoId, pair.Of })
                     .ToListAsync(cancellationToken);
-                return (texts, known, pictures);
+                return (texts, known, pictures, (await PlanStore.WithCalendarAsync(db, today, today, cancellationToken)).Calendar);
             },
             cancellationToken);
 
@@ -95,7 +97,12 @@ public sealed class TakeOverQuery(LogBookStore store, SiteCardQuery cards, SetUp
             [.. story.Take(MostLines)],
             Math.Max(0, story.Count - MostLines),
             [.. NotesOf(visits, zone, firm).Take(MostNotes)],
-            [.. photos.Select(photo => (photo.PhotoId, photo.Of))]);
+            [.. photos.Select(photo => (photo.PhotoId, photo.Of))])
+        {
+            Now = now,
+            ClosedToday = calendar.Closed(card.Site.Code, today),
+            Patch = viewer.MayKeepSetUp ? PatchStore.OfferOf(await setUp.FirmAsync(viewer, cancellationToken: cancellationToken), card.Site.AssignedTo) : null,
+        };
     }
 
     private static IEnumerable<TakeOverLine> LinesOf(SystemHistory history)

@@ -113,6 +113,8 @@ public sealed class LeavePagesTests
 
         page.FindAll("input[type=checkbox]")[0].Change(false);
         Assert.StartsWith("Chosen: 1 of 2, 33 min", page.Find(".list-count").TextContent, StringComparison.Ordinal);
+        Assert.StartsWith("Hand over to P. Umber", page.Find("#patch-go").TextContent, StringComparison.Ordinal);
+        page.Find("#patch-to").Change("");
         await page.Find("#patch-go").ClickAsync(new());
         Assert.Equal("Choose who takes them over.", page.Find("#patch-said").TextContent);
         page.Find("#patch-to").Change("PUM");

@@ -91,6 +91,44 @@ public sealed class PlanPageTests
     }
 
     [Fact]
+    public async Task Plan_OnePress_HandsTheDayToTheTechnicianWithTheFewestMinutesAndBack()
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Supervisor, fill: async firm =>
+        {
+            await FillAsync(firm, new Person { Code = "PUM", Name = "P. Umber", Role = PersonRole.Technician }, new Person { Code = "TNU", Name = "T. Nurle", Role = PersonRole.Technician });
+            await firm.AddSiteAsync("GRO-1", assignedTo: "PUM");
+            await Store(firm).AssignAsync(ReadingFirm.Supervisor, Today(firm), [new("YAF-1", "RYA"), new("NUR-1", "RYA"), new("GRO-1", "PUM")], 0);
+            return null;
+        });
+        var page = pages.Render<PlanPage>(PlanLinks.Plan);
+        string[] Hands() => [.. page.FindAll(".plan-person .hand-to").Select(button => button.FirstChild!.TextContent)];
+        Assert.Equal(["Hand this day to T. Nurle", "Hand this day to T. Nurle"], Hands());
+
+        await page.FindAll(".plan-person .hand-to")[1].ClickAsync(new());
+
+        page.WaitForAssertion(() => Assert.StartsWith("2 stops of", page.Find(".plan-said").TextContent, StringComparison.Ordinal));
+        Assert.Equal(["P. Umber", "T. Nurle"], page.FindAll(".plan-person h3").Select(name => name.FirstChild!.TextContent.Trim()));
+        Assert.Equal(["Hand this day to R. Yaffle", "Hand this day to R. Yaffle"], Hands());
+        await page.Find("#hand-back").ClickAsync(new());
+        page.WaitForAssertion(() => Assert.Equal(["P. Umber", "R. Yaffle"], page.FindAll(".plan-person h3").Select(name => name.FirstChild!.TextContent.Trim())));
+    }
+
+    [Fact]
+    public async Task Plan_TechniciansOwnDay_IsNotOfferedInOnePressThatCouldNotBeTakenBack()
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Technician, fill: async firm =>
+        {
+            await FillAsync(firm, new Person { Code = "PUM", Name = "P. Umber", Role = PersonRole.Technician });
+            await Store(firm).AssignAsync(ReadingFirm.Supervisor, Today(firm), "YAF-1", "RYA", 0);
+            return null;
+        });
+        var page = pages.Render<PlanPage>(PlanLinks.Plan);
+
+        Assert.NotEmpty(page.FindAll(".hand-over .button"));
+        Assert.Empty(page.FindAll(".hand-to"));
+    }
+
+    [Fact]
     public async Task Plan_Technician_HandsOverTheOwnDay()
     {
         await using var pages = await ReadPages.ForAsync(PersonRole.Technician, fill: PlannedAsync);
@@ -149,11 +187,16 @@ public sealed class PlanPageTests
     }
 
     // Both overdue, the college longer.
-    private static async Task<int?> FillAsync(ReadingFirm firm)
+    private static Task<int?> FillAsync(ReadingFirm firm) => FillAsync(firm, []);
+
+    private static async Task<int?> FillAsync(ReadingFirm firm, params Person[] colleagues)
     {
         await firm.AddPeopleAsync(
+        [
             new Person { Code = "RYA", Name = "R. Yaffle", Role = PersonRole.Technician },
-            new Person { Code = "IWE", Name = "I. Wendle", Role = PersonRole.Supervisor });
+            new Person { Code = "IWE", Name = "I. Wendle", Role = PersonRole.Supervisor },
+            .. colleagues,
+        ]);
         var today = firm.Clock.GetUtcNow().UtcDateTime;
         foreach (var (code, days) in new[] { ("NUR-1", 9), ("YAF-1", 12) })
         {

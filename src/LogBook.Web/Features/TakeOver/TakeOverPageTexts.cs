@@ -16,6 +16,7 @@ public static class TakeOverPageTexts
         "No hay nada registrado sobre llaves, horarios o a quién preguntar. Consulte al supervisor antes de ir.",
         "Nada registrado sobre chaves, horários ou a quem perguntar. Consulte o supervisor antes de ir.");
     public static readonly Text NoAddress = new("no address on file", "sin dirección registrada", "sem endereço registrado");
+    public static readonly Text Now = new("Now at the site", "Ahora en el sitio", "Agora no local");
     public static readonly Text Until = new("Until now on the round of", "Hasta ahora en la ronda de", "Até agora na ronda de");
     public static readonly Text What = new("What stands there", "Qué hay allí", "O que há ali");
     public static readonly Text Outputs = new("Outputs", "Salidas", "Saídas");

@@ -78,6 +78,8 @@ public static class LeaveTexts
     public static readonly Text PatchNone = new("None", "Ninguno", "Nenhum");
     public static readonly Text PatchGo = new("Hand over to {1}: {0}", "Pasar a {1}: {0}", "Passar a {1}: {0}");
     public static readonly Text PatchChoose = new("Choose who takes them over.", "Elija quién los recibe.", "Escolha quem os recebe.");
+    public static readonly Text PatchWhole = new("Hand all sites of {1} to {2}: {0}", "Pasar todos los sitios de {1} a {2}: {0}", "Passar todos os locais de {1} a {2}: {0}");
+    public static readonly Text PatchOther = new("Some of them, for some days, or to somebody else", "Solo algunos, por unos días o a otra persona", "Só alguns, por alguns dias ou a outra pessoa");
     public static readonly Text PatchDone = new("Now on the round of {1}: {0}.", "Ahora en la ronda de {1}: {0}.", "Agora na ronda de {1}: {0}.");
     public static readonly Text PatchBack = new("Give them back to {0}", "Devolverlos a {0}", "Devolvê-los a {0}");
     public static readonly Text Left = new("{0}, {1}", "{0}, {1}", "{0}, {1}");
