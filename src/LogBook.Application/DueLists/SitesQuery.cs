@@ -43,11 +43,16 @@ public sealed class SitesQuery(LogBookStore store, TimeProvider clock)
                     site.VisitEveryDays,
                 })
                 .ToListAsync(cancellationToken);
-            var lastVisits = await db.Visits
-                .Where(visit => visit.VoidedAt == null && !NotALook.Contains(visit.Kind))
-                .GroupBy(visit => visit.SiteId)
-                .Select(group => new { SiteId = group.Key, Last = group.Max(visit => visit.ArrivedAt) })
-                .ToDictionaryAsync(pair => pair.SiteId, pair => pair.Last, cancellationToken);
+            // Site by site: a group over all visits would walk through every one of them.
+            var lastVisits = (await db.Sites
+                    .Select(site => new
+                    {
+                        site.Id,
+                        Last = db.Visits.Where(visit => visit.SiteId == site.Id && visit.VoidedAt == null && !NotALook.Contains(visit.Kind))
+                            .OrderByDescending(visit => visit.ArrivedAt).Select(visit => (DateTime?)visit.ArrivedAt).FirstOrDefault(),
+                    })
+                    .ToListAsync(cancellationToken))
+                .Where(site => site.Last is not null).ToDictionary(site => site.Id, site => site.Last!.Value);
             var isOfFirm = viewer.IsOfFirm;
             var systems = (await db.Systems.Where(system => system.RetiredAt == null)
                     .OrderBy(system => system.CodeKey)

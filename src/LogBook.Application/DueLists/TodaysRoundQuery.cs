@@ -83,12 +83,18 @@ public sealed class TodaysRoundQuery(LogBookStore store, SitesQuery sites, TimeP
         {
             var key = CodeKeys.Of(person);
             var codes = own.Select(site => site.Code).ToList();
-            var lastOwn = await db.Visits
-                .Where(visit => visit.VoidedAt == null && visit.Technician.ToUpper() == key && visit.Kind != VisitKind.Delivery && visit.Kind != VisitKind.Result)
-                .Join(db.Sites.Where(site => codes.Contains(site.Code)), visit => visit.SiteId, site => site.Id, (visit, site) => new { site.Id, site.Code, site.TimeZone, visit.ArrivedAt, visit.LeftAt })
-                .GroupBy(pair => new { pair.Id, pair.Code, pair.TimeZone })
-                .Select(group => new { group.Key.Id, group.Key.Code, group.Key.TimeZone, Arrived = group.Max(pair => pair.ArrivedAt), Left = group.Max(pair => pair.LeftAt) })
-                .ToListAsync(cancellationToken);
+            var ownVisits = db.Visits.Where(visit => visit.VoidedAt == null && visit.Technician.ToUpper() == key && visit.Kind != VisitKind.Delivery && visit.Kind != VisitKind.Result);
+            var lastOwn = (await db.Sites.Where(site => codes.Contains(site.Code))
+                    .Select(site => new
+                    {
+                        site.Id,
+                        site.Code,
+                        site.TimeZone,
+                        Arrived = ownVisits.Where(visit => visit.SiteId == site.Id).Max(visit => (DateTime?)visit.ArrivedAt),
+                        Left = ownVisits.Where(visit => visit.SiteId == site.Id).Max(visit => visit.LeftAt),
+                    })
+                    .ToListAsync(cancellationToken))
+                .Where(site => site.Arrived is not null).Select(site => new { site.Id, site.Code, site.TimeZone, Arrived = site.Arrived!.Value, site.Left }).ToList();
             if (lastOwn.Count == 0)
             {
                 return [];

@@ -23,7 +23,9 @@ public sealed class MailQuery(LogBookStore store)
                 var asked = Seen(db, viewer).Where(row => !onlyOpen || row.AcceptedAt == null);
                 var wanted = Entries(asked, db);
                 var total = await asked.CountAsync(cancellationToken);
-                var rows = await wanted.OrderByDescending(entry => entry.CreatedAt).ThenByDescending(entry => entry.Id)
+
+                // Numbers grow as messages are made, and need no sorting of the whole outbox.
+                var rows = await wanted.OrderByDescending(entry => entry.Id)
                     .Skip((Math.Max(page, 1) - 1) * PageSize).Take(PageSize).ToListAsync(cancellationToken);
                 return new MailPageOf([.. rows.Select(row => EntryOf(row, viewer.Language))], total);
             },

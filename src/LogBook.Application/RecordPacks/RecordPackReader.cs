@@ -49,8 +49,8 @@ public sealed class RecordPackReader(LogBookStore store, SetUpStore setUp, TimeP
                     Voided = group.Count(visit => visit.VoidedAt != null),
                     Amendments = group.Sum(visit => visit.CurrentVersion - 1),
                 }).SingleOrDefaultAsync(cancellationToken);
-                var readings = await db.Readings.CountAsync(reading => inPeriod.Any(visit => visit.Id == reading.VisitRowId && visit.VoidedAt == null), cancellationToken);
-                var photos = await db.Photos.CountAsync(photo => inPeriod.Any(visit => visit.Id == photo.VisitRowId), cancellationToken);
+                var readings = await inPeriod.Where(visit => visit.VoidedAt == null).Join(db.Readings, visit => visit.Id, reading => reading.VisitRowId, (_, reading) => reading.Id).CountAsync(cancellationToken);
+                var photos = await inPeriod.Join(db.Photos, visit => visit.Id, photo => photo.VisitRowId, (_, photo) => photo.Id).CountAsync(cancellationToken);
                 var span = await ofSite.GroupBy(_ => 1).Select(group => new { First = group.Min(visit => visit.ArrivedAt), Last = group.Max(visit => visit.ArrivedAt) }).SingleOrDefaultAsync(cancellationToken);
                 var hold = viewer.MayReview ? await LegalHoldStore.FindAsync(db, siteCode, cancellationToken) : null;
                 DateOnly? lastEntry = span is null ? null : SitesQuery.DayIn(zone, span.Last);

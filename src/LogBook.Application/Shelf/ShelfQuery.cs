@@ -37,14 +37,20 @@ public sealed class ShelfQuery(LogBookStore store, SetUpStore setUp, SitesQuery 
         var since = now.AddDays(-LookBackDays);
         var figures = await store.ReadAsync(
             viewer,
-            async db => await db.Systems.Where(system => system.RetiredAt == null)
-                .Join(db.Sites.Where(site => site.RetiredAt == null), system => system.SiteId, site => site.Id, (system, site) => new { system.Id, system.Code, Site = site.Code })
-                .SelectMany(
-                    system => db.Figures.Where(figure => figure.SystemId == system.Id && figure.Code == FigureCodes.DaysToEmpty && figure.To >= since
-                        && !db.Figures.Any(newer => newer.SystemId == figure.SystemId && newer.Code == figure.Code && newer.About == figure.About && newer.To > figure.To)),
-                    (system, figure) => new { system.Site, system.Code, Figure = figure })
-                .Join(db.Visits.Where(visit => visit.VoidedAt == null), pair => pair.Figure.VisitRowId, visit => visit.Id, (pair, visit) => new DrumFigure(pair.Site, pair.Code, pair.Figure, visit.VisitId))
-                .ToListAsync(cancellationToken),
+            async db =>
+            {
+                // The systems first: joined to them, the database walks through the figures of all tests and years.
+                var systems = await db.Systems.Where(system => system.RetiredAt == null)
+                    .Join(db.Sites.Where(site => site.RetiredAt == null), system => system.SiteId, site => site.Id, (system, site) => new { system.Id, system.Code, Site = site.Code })
+                    .ToDictionaryAsync(system => system.Id, cancellationToken);
+                var ids = systems.Keys.ToList();
+                var newest = await db.Figures
+                    .Where(figure => ids.Contains(figure.SystemId) && figure.Code == FigureCodes.DaysToEmpty && figure.To >= since
+                        && !db.Figures.Any(newer => newer.SystemId == figure.SystemId && newer.Code == figure.Code && newer.About == figure.About && newer.To > figure.To))
+                    .Join(db.Visits.Where(visit => visit.VoidedAt == null), figure => figure.VisitRowId, visit => visit.Id, (figure, visit) => new { Figure = figure, visit.VisitId })
+                    .ToListAsync(cancellationToken);
+                return newest.ConvertAll(pair => new DrumFigure(systems[pair.Figure.SystemId].Site, systems[pair.Figure.SystemId].Code, pair.Figure, pair.VisitId));
+            },
             cancellationToken);
         var known = figures.GroupBy(figure => (CodeKeys.Of(figure.Site), CodeKeys.Of(figure.System), CodeKeys.Of(figure.Figure.About))).ToDictionary(same => same.Key, same => same.Last());
         var all = sites.SelectMany(site => firm.SystemsOf(site.Code).SelectMany(system => LinesOf(firm, site, system, known, now))).ToList();
