@@ -23,6 +23,6 @@ public static partial class PhoneNumbers
     }
 
     // From abroad seven digits on, at home nine: shorter ones may be hours or days.
-    [GeneratedRegex(@"(?<![\w.])(?:\+[ (]?\d(?:[ ()/-]{0,2}\d){6,14}|\(?0\d?(?:[ ()/-]{0,2}\d){8,12})(?!\w)")]
+    [GeneratedRegex(@"(?<![\w.])(?:\+[ (]?\d(?:[ ()/-]{0,2}\d){6,14}|\(?0\d?(?:[ ()/-]{0,2}\d){8,12})(?!\w)", RegexOptions.None, matchTimeoutMilliseconds: 1000)]
     private static partial Regex Number();
 }
