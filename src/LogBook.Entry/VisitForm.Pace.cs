@@ -61,6 +61,21 @@ public sealed partial class VisitForm
         State.Settle();
         State.BeginPortions(FirstPieces);
         StateHasChanged();
+        await FillAsync(script, turn);
+    });
+
+    // A part of the step that is opened when the rest is there has pieces of its own.
+    private void FillOn()
+    {
+        if (Waits && !_isFilling)
+        {
+            _isFilling = true;
+            _ = ApartAsync(script => FillAsync(script, _turn));
+        }
+    }
+
+    private async Task FillAsync(IJSObjectReference script, int turn)
+    {
         do
         {
             await script.InvokeVoidAsync("breathe");
@@ -71,7 +86,7 @@ public sealed partial class VisitForm
             _isFilling = false;
             StateHasChanged();
         }
-    });
+    }
 
     private bool IsTurn(int turn) => !_gone && turn == _turn;
 

@@ -199,7 +199,7 @@ public sealed partial class VisitForm : IAsyncDisposable
         var isNew = _state?.Draft != Draft;
         if (isNew)
         {
-            _state = new FormState(Draft, Firm, Site, TimeProvider, Edited, StateHasChanged) { IsGradual = OperatingSystem.IsBrowser() };
+            _state = new FormState(Draft, Firm, Site, TimeProvider, Edited, StateHasChanged) { IsGradual = OperatingSystem.IsBrowser(), MoreWanted = FillOn };
             _state.Language = Language;
             _state.Previous = Previous;
             _state.Looks = _looks;

@@ -66,13 +66,21 @@ public sealed partial class FormState : IDraftWatch
     /// <summary>Whether long steps are shown piece by piece, so that no tap waits for all of them.</summary>
     public bool IsGradual { get; set; }
 
+    /// <summary>Told when a piece has to wait, the first since the pieces before it were shown: a part that opens later brings pieces of its own.</summary>
+    public Action? MoreWanted { get; set; }
+
     /// <summary>Whether a piece of a long step is to be shown by now.</summary>
     /// <param name="at">Its place.</param>
     /// <returns>False while it has to wait.</returns>
     public bool Shows(int at)
     {
         var shows = at < Noted(FormReads.Portion, _portion);
-        _isMoreWanted |= !shows;
+        if (!shows && !_isMoreWanted)
+        {
+            _isMoreWanted = true;
+            MoreWanted?.Invoke();
+        }
+
         return shows;
     }
 

@@ -5,8 +5,10 @@ using Deque.AxeCore.Playwright;
 using LogBook.Application.Visits;
 using LogBook.Browser.Tests.Browsers;
 using LogBook.Browser.Tests.Jobs;
+using LogBook.Domain.Exchange;
 using LogBook.Domain.Languages;
 using LogBook.Domain.Visits;
+using LogBook.Entry.Plans;
 using LogBook.Entry.Texts;
 using LogBook.Testing;
 using Microsoft.Extensions.DependencyInjection;
@@ -54,6 +56,37 @@ public sealed class OnDeviceFormTests
         }
 
         Assert.True(found.Count == 0, string.Join(Environment.NewLine, found));
+    }
+
+    [Fact]
+    [Trait("goal", "U1")]
+    public async Task AllSettingsNow_AfterTheStepIsThere_BringsEveryOne()
+    {
+        await using var host = await JobHost.StartAsync();
+        using var setUp = new StreamReader(SampleFirm.SetUp());
+        var system = ExchangeReader.Read(await setUp.ReadToEndAsync()).Document!.Systems.Single(one => one.Site == JobHost.Site);
+        var settings = SettingList.Of(system.Programmes.MaxBy(programme => programme.From)!, system);
+        var rare = settings.Count(setting => !setting.EachVisit);
+        Assert.NotEqual(0, rare);
+
+        // All were read lately, so that the walk is not due.
+        var walked = SampleFirm.Visit(JobHost.Site, "2025-03-24T09:05:00+00:00");
+        walked = walked with
+        {
+            Systems = [walked.Systems[0] with { Settings = [.. settings.Select(one => new SettingReading { Name = one.Name, Found = one.Programme is double number ? SettingValue.Of(number) : SettingValue.Of((string)one.Programme) })] }],
+        };
+        Assert.IsType<IntakeOutcome.Stored>(await host.App.Services.GetRequiredService<VisitIntake>().ReceiveAsync(host.TechnicianViewer, walked, IntakeSource.Page));
+        await using var tablet = await Tablet.StartAsync(host.Address, "all-settings");
+        await tablet.RegisterAsync();
+        await tablet.OpenVisitAsync(JobHost.Site);
+        await tablet.Page.StepAsync(EntryTexts.Controller.En);
+        var walk = tablet.Page.Locator("details.lb-more", new() { HasText = StepTexts.SettingsWalkNow.En });
+        await Expect(walk).ToBeVisibleAsync();
+        await Expect(walk.Locator(".lb-field")).ToHaveCountAsync(0);
+
+        await tablet.Page.GetByRole(AriaRole.Button, new() { Name = StepTexts.AllSettingsNow.En }).ClickAsync();
+
+        await Expect(walk.Locator(".lb-field")).ToHaveCountAsync(rare);
     }
 
     [Fact]
