@@ -333,8 +333,12 @@ async function begin() {
   if (kept.language) speak(kept.language); else speak(spoken());
   if (first && /^#?\/?$/.test(location.hash)) {
     drawHome({ known: first.people, rows: queue.inOrder(first.queue), drafts: desk.inOrder(first.drafts), round: first.round, shift: first.shift });
-    // Told once it is on the screen, for whoever measures.
-    requestAnimationFrame(() => setTimeout(() => performance.mark("shell-painted")));
+    // Told once it is on the screen, for whoever measures. From then on the runtime comes up while the person reads, so that the form
+    // opens at once.
+    requestAnimationFrame(() => setTimeout(() => {
+      performance.mark("shell-painted");
+      startRuntime().catch(() => {});
+    }));
   }
   // Whoever comes for a form, waits for the runtime; the first view must not.
   if (last && !/^#?\/?$/.test(location.hash)) startRuntime().catch(() => {});
@@ -344,7 +348,6 @@ async function begin() {
   sendNow = queue.keepSending();
   addEventListener("hashchange", route);
   for (const event of ["online", "offline"]) addEventListener(event, tellStanding);
-  // The runtime is brought up while the person reads, so that the form opens at once.
   if (last) (window.requestIdleCallback ?? setTimeout)(() => startRuntime().catch(() => {}));
   keepRoundFresh();
   await keepOffline();
