@@ -14,5 +14,5 @@ public sealed record ComparedFigure(string Key, IReadOnlyList<HistoryFigure?> La
     public Estimate? Difference => Latest is [{ Estimate: { } first }, { Estimate: { } second }] ? first.Minus(second) : null;
 
     /// <summary>Whether the difference is larger than its expanded uncertainty (k = 2).</summary>
-    public bool IsClear => Difference is { } difference && Math.Abs(difference.Value) > difference.ExpandedUncertainty;
+    public bool IsClear => Difference is { IsClearOfZero: true };
 }

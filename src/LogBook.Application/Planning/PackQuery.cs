@@ -3,16 +3,15 @@ using LogBook.Application.DueLists;
 using LogBook.Application.Reviews;
 using LogBook.Application.Sites;
 using LogBook.Domain.Findings;
+using LogBook.Domain.History;
 using LogBook.Domain.Rounds.Planning;
 using Microsoft.EntityFrameworkCore;
 
 namespace LogBook.Application.Planning;
 
-/// <summary>The pack list of a person's day, from the plan. Six statements at most.</summary>
+/// <summary>The pack list of a person's day, from the plan. Four statements.</summary>
 public sealed class PackQuery(LogBookStore store, SetUpStore setUp, TimeProvider clock)
 {
-    private const string InstrumentPart = "instrument:";
-
     /// <summary>The list; null for a viewer who is not of the firm, and for a technician who asks for somebody else's day.</summary>
     /// <param name="viewer">Who asks.</param>
     /// <param name="asked">The day; today at the person's sites when null.</param>
@@ -30,7 +29,7 @@ public sealed class PackQuery(LogBookStore store, SetUpStore setUp, TimeProvider
             viewer,
             async db =>
             {
-                var day = asked ?? await TodayAsync(db, person, cancellationToken);
+                var day = asked ?? Today(firm, person);
                 var plan = (await PlanStore.DaysAsync(db, day, day, cancellationToken)).GetValueOrDefault(day)?.Plan ?? new DayPlan(day);
                 var codes = plan.Of(person).Select(stop => CodeKeys.Of(stop.Site)).ToList();
                 var rows = await db.Sites.Where(site => site.RetiredAt == null && codes.Contains(site.CodeKey))
@@ -49,7 +48,7 @@ public sealed class PackQuery(LogBookStore store, SetUpStore setUp, TimeProvider
                     person,
                     day,
                     [.. sites.Select(site => new PackStop(site[0].Code, site[0].VisitEveryDays, [.. site.Select(row => (Documents.System(row.System), KeptAhead.Read(row.Ahead)))]))],
-                    [.. toProve.Where(about => about.StartsWith(InstrumentPart, StringComparison.Ordinal)).Select(about => about[InstrumentPart.Length..])]);
+                    [.. toProve.Select(about => About.CodeIn(about, "instrument")).OfType<string>()]);
                 return new PackView(
                     day,
                     firm.People.GetValueOrDefault(person)?.Code ?? person,
@@ -63,10 +62,10 @@ public sealed class PackQuery(LogBookStore store, SetUpStore setUp, TimeProvider
     }
 
     // Of a person without sites, the firm's.
-    private async Task<DateOnly> TodayAsync(LogBookDb db, string person, CancellationToken cancellationToken)
+    private DateOnly Today(FirmSetUp firm, string person)
     {
         var now = clock.GetUtcNow().UtcDateTime;
-        var sites = await db.Sites.Where(site => site.RetiredAt == null).Select(site => new { site.TimeZone, site.AssignedTo }).ToListAsync(cancellationToken);
+        var sites = firm.Sites.Values.ToList();
         var served = sites.Where(site => CodeKeys.Of(site.AssignedTo ?? "") == CodeKeys.Of(person)).ToList();
         return WorkingDay.Of((served.Count > 0 ? served : sites).Select(site => SitesQuery.DayIn(TimeZoneInfo.FindSystemTimeZoneById(site.TimeZone), now))) ?? DateOnly.FromDateTime(now);
     }

@@ -80,7 +80,7 @@ public sealed class RoundKeeper(LogBookStore store, SetUpStore setUp, AtOnceNoti
     // A shift is judged by a month of comparisons; records that want a second look, by those of the finding itself.
     private static readonly Dictionary<string, (string Part, int DaysBefore)> Subjects = new(StringComparer.Ordinal)
     {
-        [FindingKinds.InstrumentShift] = ("instrument:", 30), [FindingKinds.LotShift] = ("lot:", 30), [FindingKinds.SecondLook] = ("person:", 0),
+        [FindingKinds.InstrumentShift] = ("instrument", 30), [FindingKinds.LotShift] = ("lot", 30), [FindingKinds.SecondLook] = ("person", 0),
     };
 
     /// <summary>The visits that a finding about a meter, a lot or somebody's records rests on, with the days at their sites; latest first.</summary>
@@ -93,7 +93,7 @@ public sealed class RoundKeeper(LogBookStore store, SetUpStore setUp, AtOnceNoti
     public async Task<IReadOnlyList<(DateOnly Day, RoundEvidence Line)>> EvidenceAsync(Viewer viewer, FindingKey key, DateOnly lastSeen, DateTime asOf, CancellationToken cancellationToken = default)
     {
         if (!FindingKey.MaySee(viewer, key.Kind) || !Subjects.TryGetValue(key.Kind, out var subject)
-            || key.About.Split(' ').FirstOrDefault(part => part.StartsWith(subject.Part, StringComparison.Ordinal))?[subject.Part.Length..] is not { } code)
+            || About.CodeIn(key.About, subject.Part) is not { } code)
         {
             return [];
         }

@@ -62,6 +62,9 @@ public sealed record Estimate
     /// <summary>Upper end of the interval value ± expanded uncertainty.</summary>
     public double High => Value + ExpandedUncertainty;
 
+    /// <summary>Whether zero lies outside the interval value ± expanded uncertainty.</summary>
+    public bool IsClearOfZero => Math.Abs(Value) > ExpandedUncertainty;
+
     /// <summary>An exact number.</summary>
     /// <param name="value">Finite.</param>
     /// <param name="unit">UCUM unit.</param>

@@ -58,6 +58,28 @@ public sealed record About
         ? ""
         : string.Join(' ', Parts(about).Where(part => part.Code is not null).Select(part => $"{part.Name}:{part.Code!.ToUpperInvariant()}"));
 
+    /// <summary>The code that a subject's text names; codes may hold spaces.</summary>
+    /// <param name="key">A text of <see cref="Key"/>.</param>
+    /// <param name="part">Name of the part, such as "instrument".</param>
+    /// <returns>The upper-case code, or null when the subject has no such part.</returns>
+    public static string? CodeIn(string key, string part)
+    {
+        var names = Parts(new About()).Select(one => one.Name).ToArray();
+        var starts = names
+            .Select(name => (Name: name, At: (" " + key).IndexOf($" {name}:", StringComparison.Ordinal)))
+            .Where(start => start.At >= 0)
+            .OrderBy(start => start.At)
+            .ToList();
+        var found = starts.FindIndex(start => start.Name == part);
+        if (found < 0)
+        {
+            return null;
+        }
+
+        var from = starts[found].At + part.Length + 1;
+        return found + 1 < starts.Count ? key[from..(starts[found + 1].At - 1)] : key[from..];
+    }
+
     private static IEnumerable<(string Name, string? Code)> Parts(About about) =>
     [
         ("probe", about.Probe), ("drum", about.Drum), ("output", about.Output), ("meter", about.Meter), ("pump", about.Pump), ("test", about.Test),
