@@ -56,6 +56,9 @@ public static class LogBookServices
         services.AddSingleton<ReviewQuery>();
         services.AddSingleton<ReviewCare>();
         services.AddSingleton<ConflictCare>();
+        // Where pictures lie, the host says.
+        services.AddSingleton<PhotoStore>();
+        services.AddSingleton<DraftPhotos>();
         services.AddSingleton<DraftStore>();
         services.AddSingleton<ExchangeImport>();
         services.AddSingleton<ExchangeExport>();

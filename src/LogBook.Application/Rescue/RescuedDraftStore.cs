@@ -1,6 +1,7 @@
 using LogBook.Application.Audit;
 using LogBook.Application.Data;
 using LogBook.Application.Data.Conventions;
+using LogBook.Application.Visits;
 using Microsoft.EntityFrameworkCore;
 
 namespace LogBook.Application.Rescue;
@@ -9,7 +10,7 @@ namespace LogBook.Application.Rescue;
 /// Drafts out of rescue files. Each becomes a draft of the supervisor who takes it in; the technician in it stays who entered it, and a
 /// record beside it says where it came from.
 /// </summary>
-public sealed class RescuedDraftStore(LogBookStore store, TimeProvider clock)
+public sealed class RescuedDraftStore(LogBookStore store, DraftPhotos photos, TimeProvider clock)
 {
     private const string Entity = "RescuedDraft";
 
@@ -111,29 +112,43 @@ public sealed class RescuedDraftStore(LogBookStore store, TimeProvider clock)
         async db => (await db.SetUp.Where(row => row.Kind == SetUpKind.RescuedDraft).Select(row => row.Code).ToListAsync(cancellationToken)).Select(Guid.Parse).ToHashSet(),
         cancellationToken);
 
-    /// <summary>Throws a draft away, whichever supervisor has it. Its text stays in the audit trail.</summary>
+    /// <summary>Throws a draft and its pictures away, whichever supervisor has it. Its text stays in the audit trail.</summary>
     /// <param name="viewer">A supervisor or administrator.</param>
     /// <param name="visitId">Identity of the visit it would have been.</param>
     /// <param name="why">The reason.</param>
     /// <param name="cancellationToken">Stops.</param>
     /// <returns>Whether there was one, and a reason.</returns>
-    public async Task<bool> DiscardAsync(Viewer viewer, Guid visitId, string why, CancellationToken cancellationToken = default) =>
-        viewer.MayReview && !string.IsNullOrWhiteSpace(why) && await store.WriteAsync(
+    public async Task<bool> DiscardAsync(Viewer viewer, Guid visitId, string why, CancellationToken cancellationToken = default)
+    {
+        if (!viewer.MayReview || string.IsNullOrWhiteSpace(why))
+        {
+            return false;
+        }
+
+        var discarded = await store.WriteAsync(
             viewer,
             async db =>
             {
                 if (await RecordAsync(db, visitId, cancellationToken) is not { } record || RescuedDraft.Read(record.Document) is not { } from
                     || await DraftOf(db, from.Holder, visitId).AsTracking().SingleOrDefaultAsync(cancellationToken) is not { } draft)
                 {
-                    return false;
+                    return null;
                 }
 
                 db.Drafts.Remove(draft);
                 db.SetUp.Remove(record);
                 db.Audit(new AuditEntry(AuditActs.Discarded, Entity, record.Code, draft.CustomerId, draft.Document, null, why.Trim()));
-                return true;
+                return draft;
             },
             cancellationToken);
+        if (discarded is null)
+        {
+            return false;
+        }
+
+        await photos.RemoveOfAsync(discarded.UserId, discarded.Document, cancellationToken);
+        return true;
+    }
 
     private static IQueryable<DraftRow> DraftOf(LogBookDb db, int user, Guid visit) => db.Drafts.Where(draft => draft.UserId == user && draft.VisitId == visit);
 

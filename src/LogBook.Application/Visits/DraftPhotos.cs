@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Security.Cryptography;
 using LogBook.Application.Data;
 using LogBook.Domain.Visits;
@@ -70,6 +71,29 @@ public sealed class DraftPhotos(PhotoFolder folder, PhotoStore photos, TimeProvi
         }
     }
 
+    /// <summary>
+    /// Throws away the pictures of a draft that was thrown away. One that a received visit names stays: it is on its way to that visit.
+    /// </summary>
+    /// <param name="userId">Whose draft it was.</param>
+    /// <param name="document">The draft as its form wrote it: it names its pictures by their identity.</param>
+    /// <param name="cancellationToken">Stops.</param>
+    internal async Task RemoveOfAsync(int userId, string document, CancellationToken cancellationToken = default)
+    {
+        var kept = Directory.Exists(FolderOf(userId)) ? Directory.EnumerateFiles(FolderOf(userId), "*.jpg").Select(Path.GetFileNameWithoutExtension) : [];
+        var named = kept.Select(name => Guid.TryParseExact(name, "N", out var id) ? id : Guid.Empty)
+            .Where(id => id != Guid.Empty && document.Contains(id.ToString("D"), StringComparison.OrdinalIgnoreCase)).ToList();
+        if (named.Count == 0)
+        {
+            return;
+        }
+
+        var wanted = await photos.NamedAsync(named, cancellationToken);
+        foreach (var id in named.Where(id => !wanted.Contains(id)))
+        {
+            File.Delete(PathOf(userId, id));
+        }
+    }
+
     /// <summary>Hands the pictures of a visit that was received over to it; one that fails stays and is handed over when asked again.</summary>
     /// <returns>How many of the visit's photos are still kept here.</returns>
     public async Task<int> HandOverAsync(Viewer viewer, Visit visit, CancellationToken cancellationToken = default)
@@ -130,5 +154,9 @@ public sealed class DraftPhotos(PhotoFolder folder, PhotoStore photos, TimeProvi
         return done;
     }
 
-    private string PathOf(Viewer viewer, Guid id) => Path.Combine(folder.Path, "drafts", FormattableString.Invariant($"{viewer.UserId}"), $"{id:N}.jpg");
+    private string PathOf(Viewer viewer, Guid id) => PathOf(viewer.UserId!.Value, id);
+
+    private string PathOf(int userId, Guid id) => Path.Combine(FolderOf(userId), $"{id:N}.jpg");
+
+    private string FolderOf(int userId) => Path.Combine(folder.Path, "drafts", userId.ToString(CultureInfo.InvariantCulture));
 }

@@ -6,7 +6,7 @@ using Microsoft.EntityFrameworkCore;
 namespace LogBook.Application.Visits;
 
 /// <summary>Visits that people are still writing on the server; each sees their own.</summary>
-public sealed class DraftStore(LogBookStore store, TimeProvider clock)
+public sealed class DraftStore(LogBookStore store, DraftPhotos photos, TimeProvider clock)
 {
     /// <summary>Saves a draft. A version of 0 is a new one; another version than the stored one is refused.</summary>
     public async Task<SaveOutcome> SaveAsync(Viewer viewer, Guid visitId, string siteCode, string document, int expectedVersion, CancellationToken cancellationToken = default)
@@ -79,21 +79,31 @@ public sealed class DraftStore(LogBookStore store, TimeProvider clock)
         },
         cancellationToken);
 
-    /// <summary>Throws a draft away because its writer says so.</summary>
+    /// <summary>Throws a draft and its pictures away because its writer says so. Its text stays in the audit trail.</summary>
     /// <returns>Whether there was one.</returns>
-    public Task<bool> DiscardAsync(Viewer viewer, Guid visitId, string why, CancellationToken cancellationToken = default) => store.WriteAsync(
-        viewer,
-        async db =>
-        {
-            var row = await db.Drafts.AsTracking().SingleOrDefaultAsync(d => d.UserId == viewer.UserId && d.VisitId == visitId, cancellationToken);
-            if (row is null)
+    public async Task<bool> DiscardAsync(Viewer viewer, Guid visitId, string why, CancellationToken cancellationToken = default)
+    {
+        var document = await store.WriteAsync(
+            viewer,
+            async db =>
             {
-                return false;
-            }
+                var row = await db.Drafts.AsTracking().SingleOrDefaultAsync(d => d.UserId == viewer.UserId && d.VisitId == visitId, cancellationToken);
+                if (row is null)
+                {
+                    return null;
+                }
 
-            db.Drafts.Remove(row);
-            db.Audit(new AuditEntry(AuditActs.Discarded, "Draft", visitId.ToString("D"), row.CustomerId, row.Document, null, why));
-            return true;
-        },
-        cancellationToken);
+                db.Drafts.Remove(row);
+                db.Audit(new AuditEntry(AuditActs.Discarded, "Draft", visitId.ToString("D"), row.CustomerId, row.Document, null, why));
+                return row.Document;
+            },
+            cancellationToken);
+        if (document is null)
+        {
+            return false;
+        }
+
+        await photos.RemoveOfAsync(viewer.UserId!.Value, document, cancellationToken);
+        return true;
+    }
 }

@@ -126,6 +126,12 @@ public sealed class PhotoStore(LogBookStore store, PhotoFolder folder, TimeProvi
         return small ? Pictures.Small(picture) : picture;
     }
 
+    /// <summary>Which of these photos a visit that was received names.</summary>
+    internal Task<HashSet<Guid>> NamedAsync(IReadOnlyCollection<Guid> photoIds, CancellationToken cancellationToken = default) => store.ReadAsync(
+        Viewer.System("photos"),
+        async db => (await db.Photos.Where(photo => photoIds.Contains(photo.PhotoId)).Select(photo => photo.PhotoId).ToListAsync(cancellationToken)).ToHashSet(),
+        cancellationToken);
+
     // Some senders put a note where the hash belongs; only a hash is compared.
     private static bool IsHash(string? text) => text is { Length: 64 } && text.All(char.IsAsciiHexDigit);
 }

@@ -120,8 +120,6 @@ public static class WebServices
         services.AddSingleton<TabletKeyStore>();
         services.AddSingleton<LogBook.Web.Features.Rescue.RescueDesk>();
         services.AddSingleton(new PhotoFolder(settings.PhotoFolder));
-        services.AddSingleton<PhotoStore>();
-        services.AddSingleton<DraftPhotos>();
         services.AddSingleton<RoundQuery>();
         services.AddSingleton<VisitStandingQuery>();
         services.AddProblemDetails();

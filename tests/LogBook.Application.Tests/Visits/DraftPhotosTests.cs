@@ -74,6 +74,29 @@ public sealed class DraftPhotosTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Discard_TakesThePicturesOfTheDraftAlong_NotThoseOfAReceivedVisitOrAnotherDraft()
+    {
+        var user = new LogBookUser { UserName = "r.yaffle@quernwath.example", Email = "r.yaffle@quernwath.example", PersonCode = "RYA" };
+        await Database.Get<LogBookStore>().WriteAsync(Viewer.System("test"), db =>
+        {
+            db.Users.Add(user);
+            return db.SaveChangesAsync();
+        });
+        _writer = _writer with { UserId = user.Id };
+        var (own, received, another) = (await KeepAsync(Picture()), await KeepAsync(Picture()), await KeepAsync(Picture()));
+        var visit = SampleFirm.Visit() with { Photos = [new Photo { Id = received.Id, Of = "CT-1/observations/tower", Sha256 = received.Sha256 }] };
+        Assert.IsType<IntakeOutcome.Stored>(await Database.Get<VisitIntake>().ReceiveAsync(_writer, visit, IntakeSource.Page));
+        var drafts = new DraftStore(Database.Get<LogBookStore>(), _photos, Database.Clock);
+        await drafts.SaveAsync(_writer, visit.Id, "YAF-1", $"""[ "{own.Id}", "{received.Id}" ]""", 0);
+
+        Assert.True(await drafts.DiscardAsync(_writer, visit.Id, "begun at the wrong site"));
+
+        Assert.Null(await _photos.ThumbnailAsync(_writer, own.Id));
+        Assert.NotNull(await _photos.ThumbnailAsync(_writer, received.Id));
+        Assert.NotNull(await _photos.ThumbnailAsync(_writer, another.Id));
+    }
+
+    [Fact]
     [Trait("goal", "S1")]
     public async Task Picture_OfAnotherAccount_IsNotSeen()
     {

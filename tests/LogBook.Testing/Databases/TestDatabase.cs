@@ -1,5 +1,6 @@
 using LogBook.Application.Data;
 using LogBook.Application.Imports;
+using LogBook.Application.Visits;
 using LogBook.Domain.Languages;
 using LogBook.Domain.Sites;
 using Microsoft.EntityFrameworkCore;
@@ -86,6 +87,7 @@ public abstract class TestDatabase : IAsyncDisposable
         services.AddLogging();
         services.AddSingleton<TimeProvider>(Clock);
         services.AddLogBook(Options);
+        services.AddSingleton(new PhotoFolder(Path.Combine(Path.GetDirectoryName(Options.BackupFolder!)!, "photos")));
         services.ConfigureDbContext<LogBookDb>(builder => builder.AddInterceptors(Statements));
         return services.BuildServiceProvider();
     }

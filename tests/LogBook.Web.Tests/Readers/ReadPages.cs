@@ -78,6 +78,7 @@ public sealed class ReadPages : IAsyncDisposable
         services.AddLogging();
         services.AddLogBook(Firm.Options);
         services.AddSingleton(Firm.Store);
+        services.AddSingleton(new PhotoFolder(Path.Combine(Path.GetDirectoryName(Firm.Options.Database)!, "photos")));
         services.AddSingleton<TimeProvider>(Firm.Clock);
         services.AddOptions<IdentityOptions>();
         services.AddSingleton<ViewerReader>();
