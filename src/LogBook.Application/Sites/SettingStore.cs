@@ -29,6 +29,27 @@ public sealed class SettingStore(LogBookStore store, SetUpStore setUp, TimeProvi
         return [.. EngineSettingCatalogue.All.Where(setting => system is null || !setting.IsOfFirm).Select(setting => Entry(setting, rows, site, system))];
     }
 
+    /// <summary>
+    /// What is set in the place of defaults, for the firm and for the systems that the viewer sees: a form that runs without the server
+    /// asks by it as well. None for whoever is not of the firm.
+    /// </summary>
+    public async Task<IReadOnlyList<EngineSettingChange>> InUseAsync(Viewer viewer, CancellationToken cancellationToken = default)
+    {
+        if (!viewer.IsOfFirm)
+        {
+            return [];
+        }
+
+        var rows = await store.ReadAsync(viewer, db => RowsAsync(db, cancellationToken), cancellationToken);
+        var firm = await setUp.FirmAsync(viewer, cancellationToken: cancellationToken);
+        return
+        [
+            .. ChangesOf(rows.Values.Where(row => row.RetiredAt is null).Select(row => row.Document))
+                .Where(change => change.System is null || firm.System(change.Site!, change.System) is not null)
+                .OrderBy(change => OwnSetting.KeyOf(change.Code, change.Site, change.System), StringComparer.Ordinal),
+        ];
+    }
+
     /// <summary>One setting, or null.</summary>
     public async Task<SettingEntry?> FindAsync(Viewer viewer, string code, string? site = null, string? system = null, CancellationToken cancellationToken = default) =>
         (await ListAsync(viewer, site, system, cancellationToken)).FirstOrDefault(entry => entry.Setting.Code.Equals(code, StringComparison.OrdinalIgnoreCase));

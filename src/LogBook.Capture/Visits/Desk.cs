@@ -1,4 +1,5 @@
 using System.Text.Json;
+using LogBook.Domain.Assessments;
 using LogBook.Domain.Exchange;
 using LogBook.Domain.Phrases;
 using LogBook.Domain.Visits;
@@ -29,6 +30,20 @@ internal sealed class Desk(IJSObjectReference script) : IAsyncDisposable
         {
             // A visit is worth more than a phrase: without them the built-in ones are there.
             return PhraseBook.Default;
+        }
+    }
+
+    /// <summary>The thresholds that the firm has set, and the defaults.</summary>
+    public async Task<EngineSettings> SettingsAsync()
+    {
+        try
+        {
+            return EngineSettings.Of(JsonSerializer.Deserialize(await script.InvokeAsync<string>("settings"), DeviceJson.Default.EngineSettingChangeArray) ?? []);
+        }
+        catch (Exception exception) when (exception is JsonException or JSException)
+        {
+            // A visit is worth more than a threshold: the defaults are there, and the server judges by the firm's own.
+            return EngineSettings.Default;
         }
     }
 

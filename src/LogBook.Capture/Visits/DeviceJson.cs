@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using LogBook.Domain.Assessments;
 using LogBook.Domain.Outcomes;
 
 namespace LogBook.Capture.Visits;
@@ -7,4 +8,5 @@ namespace LogBook.Capture.Visits;
 [JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, PropertyNameCaseInsensitive = true, UseStringEnumConverter = true)]
 [JsonSerializable(typeof(Issue[]))]
 [JsonSerializable(typeof(TypedText[]))]
+[JsonSerializable(typeof(EngineSettingChange[]))]
 internal sealed partial class DeviceJson : JsonSerializerContext;

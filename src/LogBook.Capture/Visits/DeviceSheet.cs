@@ -1,3 +1,4 @@
+using LogBook.Domain.Assessments;
 using LogBook.Domain.Exchange;
 using LogBook.Domain.History;
 using LogBook.Domain.Sites;
@@ -14,8 +15,9 @@ internal sealed record DeviceSheet(FirmSetUp Firm, Site Site, IReadOnlyList<Visi
     /// <summary>Reads a sheet. What the server wrote is not judged again: a visit that it keeps may be older than today's rules.</summary>
     /// <param name="json">Exchange document; null when the device holds none.</param>
     /// <param name="site">Code of the site.</param>
+    /// <param name="settings">Thresholds in force; the defaults when null.</param>
     /// <returns>Null when the site is not on the device.</returns>
-    public static DeviceSheet? Read(string? json, string site)
+    public static DeviceSheet? Read(string? json, string site, EngineSettings? settings = null)
     {
         if (json is null)
         {
@@ -23,7 +25,7 @@ internal sealed record DeviceSheet(FirmSetUp Firm, Site Site, IReadOnlyList<Visi
         }
 
         var document = ExchangeReader.Parse<ExchangeDocument>(json);
-        var firm = new FirmSetUp(document);
+        var firm = new FirmSetUp(document) { Engine = settings ?? EngineSettings.Default };
         return firm.Sites.GetValueOrDefault(site) is { } found ? new(firm, found, [.. document.Visits.OrderBy(visit => visit.Arrived.Utc)]) : null;
     }
 }

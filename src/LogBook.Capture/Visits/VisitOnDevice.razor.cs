@@ -69,9 +69,10 @@ public sealed partial class VisitOnDevice
         _desk = desk;
 
         // Asked for at once: each answer waits for the disk, not for the others.
-        var (shift, sheet, phrases, firmName) = (desk.ClockShiftAsync().AsTask(), desk.SheetAsync(SiteCode).AsTask(), desk.PhrasesAsync(), desk.FirmNameAsync().AsTask());
+        var (shift, sheet, settings) = (desk.ClockShiftAsync().AsTask(), desk.SheetAsync(SiteCode).AsTask(), desk.SettingsAsync());
+        var (phrases, firmName) = (desk.PhrasesAsync(), desk.FirmNameAsync().AsTask());
         _clock = new DeviceClock(TimeSpan.FromMilliseconds(await shift), TimeProvider.System);
-        _sheet = DeviceSheet.Read(await sheet, SiteCode);
+        _sheet = DeviceSheet.Read(await sheet, SiteCode, await settings);
         _phrases = await phrases;
         _firmName = await firmName;
         if (_sheet is null)

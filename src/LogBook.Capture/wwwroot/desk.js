@@ -2,7 +2,7 @@
 import { all, change, get, put, write } from "./store.js";
 import { openForDevice, openText, seal } from "./keys.js";
 import { at, keyOf } from "./people.js";
-import { clockShift, firmName as nameOf, phrases as phrasesOf, sheet as sheetOf } from "./round.js";
+import { clockShift, firmName as nameOf, phrases as phrasesOf, settings as settingsOf, sheet as sheetOf } from "./round.js";
 import { enqueue, states } from "./queue.js";
 import { save } from "./rescue.js";
 
@@ -17,6 +17,7 @@ export const onKept = (told) => { kept = told; };
 
 export const sheet = (site) => sheetOf(at(), site);
 export const phrases = () => phrasesOf(at());
+export const settings = () => settingsOf(at());
 export const firmName = () => nameOf(at());
 export const saveFile = (name, type, bytes) => save(name, new Blob([bytes], { type }));
 export const shift = () => clockShift();

@@ -68,7 +68,7 @@ export async function bring(person, told = () => {}) {
   const answered = Date.now();
   const shift = Date.parse(today.now) - (asked + answered) / 2;
   await put("device", { id: "clock", shift: Math.abs(shift) > clockSlack ? Math.round(shift) : 0 });
-  await keep("own:" + person, { phrases: today.phrases ?? {}, firm: today.firm ?? "" });
+  await keep("own:" + person, { phrases: today.phrases ?? {}, firm: today.firm ?? "", settings: today.settings ?? [] });
   const first = await json(person, "/round");
   const own = await keepSites(person, first, new Set());
   const pending = pendingOf(first);
@@ -90,9 +90,10 @@ export async function sheet(person, site) {
   return firm && part && JSON.stringify({ ...firm, ...part });
 }
 
-// What is the firm's own beside its set-up: its name, and its quick phrases as JSON.
+// What is the firm's own beside its set-up: its name, and as JSON its quick phrases and the thresholds it has set.
 export const firmName = async (person) => (await kept("own:" + person))?.firm ?? "";
 export const phrases = async (person) => JSON.stringify((await kept("own:" + person))?.phrases ?? {});
+export const settings = async (person) => JSON.stringify((await kept("own:" + person))?.settings ?? []);
 
 // By how much the server's clock is ahead of this device's, in ms; 0 while they agree.
 export const clockShift = async () => (await get("device", "clock"))?.shift ?? 0;

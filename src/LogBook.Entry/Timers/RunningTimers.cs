@@ -1,5 +1,4 @@
 using LogBook.Domain.Exchange;
-using LogBook.Domain.Findings;
 using LogBook.Domain.History;
 using LogBook.Domain.Quantities;
 using LogBook.Domain.Visits;
@@ -11,10 +10,6 @@ namespace LogBook.Entry.Timers;
 /// <summary>The times that run in a draft. Their start is a text of the draft, so they outlive the page and the tablet's battery.</summary>
 public static class RunningTimers
 {
-    /// <summary>How long a hand meter is in the water at least before its reading counts.</summary>
-    /// <remarks>The threshold of the findings, common practice without a source; about 10 min is usual.</remarks>
-    public static TimeSpan ShortestSettling { get; } = TimeSpan.FromMinutes(new FindingThresholds().SettledMinutes.Value);
-
     /// <summary>What runs.</summary>
     /// <param name="state">The form.</param>
     /// <returns>Settling first, in the order of the systems.</returns>
@@ -24,13 +19,15 @@ public static class RunningTimers
     {
         foreach (var plan in state.Plans)
         {
+            // The threshold of the findings, as the firm or the system has it: a reading taken sooner would not count there.
+            var shortest = TimeSpan.FromMinutes(state.Firm.Engine.For(state.Site.Code, plan.System.Code).Thresholds.SettledMinutes.Value);
             foreach (var probe in plan.System.Probes)
             {
                 // Once read, it has been stopped: the minutes stand in their box.
                 var key = DraftKey.Of(DraftKey.Systems, plan.System.Code, "probes", probe.Code);
                 if (state.Draft.Text(DraftKey.Under(key, "settledMin")).Length == 0 && Moment.TryParse(state.Draft.Text(DraftKey.Under(key, "settleStart")), out var start))
                 {
-                    yield return new RunningTimer(DraftKey.Under(key, "settledMin"), Named(state, plan.System.Code, probe.Code), TimerKind.Settling, start.Utc, ShortestSettling);
+                    yield return new RunningTimer(DraftKey.Under(key, "settledMin"), Named(state, plan.System.Code, probe.Code), TimerKind.Settling, start.Utc, shortest);
                 }
             }
         }

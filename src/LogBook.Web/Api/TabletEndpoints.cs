@@ -33,7 +33,7 @@ public static class TabletEndpoints
             .WithSummary("Registers a tablet for the person who is signed in on it. Its credential ends with the account, or when it is revoked.")
             .Produces<TabletCredential>().ProducesProblem(StatusCodes.Status400BadRequest);
         api.MapGet("/round/stops", StopsAsync).RequireAuthorization(ApiPolicies.Round)
-            .WithSummary("Today's round in words of each language: sites, due first, and what changed there since; and the firm's own quick phrases.")
+            .WithSummary("Today's round in words of each language: sites, due first, and what changed there since; and the firm's own quick phrases and thresholds.")
             .Produces<TabletRound>();
         api.MapPut("/tablets/keys/{id}", KeepKeyAsync).RequireAuthorization(ApiPolicies.TabletKeys)
             .WithSummary("Keeps the second key to a person's drafts on a tablet, under its SHA-256.")
@@ -115,7 +115,7 @@ public static class TabletEndpoints
     }
 
     private static async Task<IResult> StopsAsync(
-        HttpContext http, ViewerReader viewers, TodaysRoundQuery rounds, PhraseStore phrases, FirmNames firm, TimeProvider clock, CancellationToken cancellationToken)
+        HttpContext http, ViewerReader viewers, TodaysRoundQuery rounds, PhraseStore phrases, SettingStore settings, FirmNames firm, TimeProvider clock, CancellationToken cancellationToken)
     {
         if (await viewers.FindAsync(http.User, cancellationToken) is not { } viewer)
         {
@@ -128,7 +128,8 @@ public static class TabletEndpoints
             Moment.OfUtc(clock.GetUtcNow().UtcDateTime).Text,
             [.. (round?.Stops ?? []).Select(StopOf)],
             own.RootElement.Clone(),
-            firm.Name));
+            firm.Name,
+            await settings.InUseAsync(viewer, cancellationToken)));
     }
 
     private static TabletStop StopOf(RoundStop stop) => new(

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using LogBook.Domain.Assessments;
 
 namespace LogBook.Web.Api;
 
@@ -7,4 +8,5 @@ namespace LogBook.Web.Api;
 /// <param name="Stops">Sites, due first.</param>
 /// <param name="Firm">Name of the service firm, for the summary that is shown on the tablet.</param>
 /// <param name="Phrases">The firm's own quick phrases by the place where they are offered. Here and not in the round, because the exchange format has none.</param>
-public sealed record TabletRound(string Now, IReadOnlyList<TabletStop> Stops, JsonElement Phrases, string Firm);
+/// <param name="Settings">Thresholds that the firm has set, by which the form on the tablet asks as the server's does.</param>
+public sealed record TabletRound(string Now, IReadOnlyList<TabletStop> Stops, JsonElement Phrases, string Firm, IReadOnlyList<EngineSettingChange> Settings);

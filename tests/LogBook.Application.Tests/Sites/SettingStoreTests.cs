@@ -58,6 +58,8 @@ public abstract class SettingStoreTests<TDatabase>(DatabaseFixture<TDatabase> fi
         var engine = await EngineAsync();
         Assert.Equal((8.0, 3.0), (engine.For("YAF-1", "CT-1").Thresholds.PulsesPercent.Value, engine.Thresholds.PulsesPercent.Value));
         Assert.Equal([("YAF-1", "CT-1", 1)], await Store.SystemsAsync(Administrator));
+        Assert.Contains(new EngineSettingChange(Pulses, 8, "YAF-1", "CT-1"), await Store.InUseAsync(_database.Technician));
+        Assert.Empty(await Store.InUseAsync(await _database.OfCustomerAsync("YAF")));
 
         var own = (await Store.FindAsync(Administrator, Pulses, "YAF-1", "CT-1"))!;
         Assert.IsType<SaveOutcome.Saved>(await Store.ResetAsync(Administrator, Pulses, "YAF-1", "CT-1", "as the others", own.Version));

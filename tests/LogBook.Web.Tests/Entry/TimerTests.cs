@@ -1,4 +1,5 @@
 using Bunit;
+using LogBook.Domain.Assessments;
 using LogBook.Domain.History;
 using LogBook.Domain.Languages;
 using LogBook.Domain.Visits;
@@ -33,6 +34,21 @@ public sealed class TimerTests
         Assert.Equal("", page.Form.Find(Over).TextContent.Trim());
         Assert.DoesNotContain("to go", page.Words, StringComparison.Ordinal);
         Assert.Equal("5", page.Draft.Text("systems/CT-1/probes/C1/settledMin"));
+    }
+
+    [Fact]
+    public async Task Settling_TakesTheMinutesThatAreSetForTheSystem()
+    {
+        var firm = new FirmSetUp(EntryFirm.TowerOnly.Document)
+        {
+            Engine = EngineSettings.Of([new("thresholds:settledMinutes", 8), new("thresholds:settledMinutes", 12, EntryFirm.Site.Code, "CT-1"), new("thresholds:settledMinutes", 20, EntryFirm.Site.Code, "CT-2")]),
+        };
+        await using var page = new EntryPage(firm);
+        page.Go("Reference");
+
+        page.Press("Start settling");
+
+        Assert.Contains("0\u00a0min in the water, 12\u00a0min to go", page.Words, StringComparison.Ordinal);
     }
 
     [Fact]
