@@ -112,7 +112,11 @@ internal sealed class Desk(IJSObjectReference script) : IAsyncDisposable
     public ValueTask<string> IssuesAsync(string id) => script.InvokeAsync<string>("issues", id);
 
     /// <summary>Keeps a draft; it is on the device when this returns.</summary>
-    public ValueTask KeepAsync(VisitDraft draft, string siteName) => script.InvokeVoidAsync("keep", draft.Id.ToString("D"), draft.Site, siteName, draft.ToJson());
+    /// <param name="draft">The draft.</param>
+    /// <param name="siteName">Name of its site.</param>
+    /// <param name="untouched">Whether nobody has entered anything: it goes when the form is left.</param>
+    public ValueTask KeepAsync(VisitDraft draft, string siteName, bool untouched) =>
+        script.InvokeVoidAsync("keep", draft.Id.ToString("D"), draft.Site, siteName, draft.ToJson(), untouched);
 
     /// <summary>Puts a closed visit into the queue.</summary>
     /// <param name="visit">The visit.</param>

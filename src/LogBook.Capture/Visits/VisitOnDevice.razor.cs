@@ -25,6 +25,7 @@ public sealed partial class VisitOnDevice
     private Language _language;
     private Text? _problem;
     private ElementReference _place;
+    private bool _isUntouched = true;
     private bool _isListening;
     private bool _isClosed;
 
@@ -95,8 +96,8 @@ public sealed partial class VisitOnDevice
         _sheet = _sheet with { Previous = [.. _sheet.Previous.Where(visit => visit.Id != draft.Id)] };
         _photos = new DevicePhotos(desk, draft.Id);
 
-        // A visit begins with its arrival, which is kept before the first key.
-        await desk.KeepAsync(draft, _sheet.Site.Name);
+        // A visit begins with its arrival, which is kept before the first key; it goes again if none comes.
+        await KeepOnDeskAsync(desk, draft, _sheet.Site.Name);
         _draft = draft;
     }
 
@@ -161,7 +162,7 @@ public sealed partial class VisitOnDevice
         try
         {
             // The desk stays open when this is left: the form's last save comes after that.
-            await _desk!.KeepAsync(draft, _sheet!.Site.Name);
+            await KeepOnDeskAsync(_desk!, draft, _sheet!.Site.Name);
             Tell(null);
         }
         catch (JSException)
@@ -169,6 +170,13 @@ public sealed partial class VisitOnDevice
             Tell(DeviceTexts.NotKept);
             throw;
         }
+    }
+
+    private ValueTask KeepOnDeskAsync(Desk desk, VisitDraft draft, string siteName)
+    {
+        // Once something was entered, nobody need compare any more.
+        _isUntouched = _isUntouched && draft.IsUntouched;
+        return desk.KeepAsync(draft, siteName, _isUntouched);
     }
 
     private void Tell(Text? problem)

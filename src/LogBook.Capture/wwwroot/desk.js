@@ -23,6 +23,7 @@ export const saveFile = (name, type, bytes) => save(name, new Blob([bytes], { ty
 export const shift = () => clockShift();
 export const inOrder = (rows) => rows.sort((a, b) => b.at - a.at);
 export const drafts = async () => inOrder(await all("drafts"));
+export const isBegun = (row) => !row.closed && !row.thrownAway && !row.untouched;
 
 const keyNow = () => {
   const key = keyOf(at());
@@ -44,6 +45,9 @@ export async function issues(id) {
 // of them: a tablet that dies while the form is busy loses none.
 const typing = new Map();
 
+// Drafts in which nobody has entered anything yet; their rows say so, until the first key.
+const untouched = new Set();
+
 // Writes of notes and drafts go one after the other: a note on its way must not land behind the draft that holds a newer text.
 let writing = Promise.resolve();
 
@@ -62,7 +66,15 @@ function note(id) {
   inTurn(async () => {
     const entries = typing.get(id);
     const key = keyOf(at());
-    if (entries?.size && key) await put("typed", { id, sealed: await sealNotes(key, entries) });
+    if (!entries?.size || !key) return;
+    const notes = { id, sealed: await sealNotes(key, entries) };
+    if (!untouched.has(id)) return put("typed", notes);
+    // The first key makes a draft of it, also for whoever finds the tablet dead a moment later.
+    await write(["typed", "drafts"], (typed, drafts) => {
+      typed.put(notes);
+      drafts.get(id).onsuccess = ({ target: { result: row } }) => { if (row) drafts.put({ ...row, untouched: undefined }); };
+    });
+    untouched.delete(id);
   }).catch((error) => console.error(error));
 }
 
@@ -90,8 +102,8 @@ export async function typed(id) {
 
 // Kept when this resolves: the transaction is complete by then. What the draft holds by now need not be noted any longer.
 // Who is at the tablet counts when this is called: the person may be gone before the disk is done.
-export function keep(id, site, siteName, json) {
-  const row = { id, site, siteName, person: at() };
+export function keep(id, site, siteName, json, isUntouched) {
+  const row = { id, site, siteName, person: at(), untouched: isUntouched || undefined };
   const key = keyNow();
   const { fields } = JSON.parse(json);
   const entries = typing.get(id) ?? new Map();
@@ -108,13 +120,25 @@ async function keepDraft(row, key, json, entries) {
     drafts.get(row.id).onsuccess = ({ target: { result: standing } }) => {
       // Closed in another window: two texts of one visit must not come about.
       if (standing?.closed) return drafts.transaction.abort();
-      drafts.put({ ...row, at: Date.now(), sealed, issues: standing?.issues });
+      drafts.put({ ...row, untouched: notesLeft ? undefined : row.untouched, at: Date.now(), sealed, issues: standing?.issues });
       if (notesLeft) notes.put(notesLeft);
       else notes.delete(row.id);
     };
   });
+  if (row.untouched && !notesLeft) untouched.add(row.id);
+  else untouched.delete(row.id);
   kept(Date.now());
 }
+
+// Drops what was opened at a site and left without an entry. Only for the window that holds the site: another one may have just opened a form.
+export const dropUntouched = (site) => inTurn(() => write("drafts", (drafts) => {
+  drafts.getAll().onsuccess = ({ target: { result: rows } }) => {
+    for (const row of rows.filter((row) => row.untouched && !row.closed && row.site.toUpperCase() === site.toUpperCase())) {
+      drafts.delete(row.id);
+      untouched.delete(row.id);
+    }
+  };
+}));
 
 export async function close(id, version, site, siteName, document, photos) {
   await settled();
@@ -135,7 +159,7 @@ export async function mayAmend(id) {
 // Whether something is begun under this identity that nobody has thrown away, readable for whoever is at the tablet or not.
 export async function hasBegun(id) {
   const row = await get("drafts", id);
-  return Boolean(row && !row.closed && !row.thrownAway);
+  return Boolean(row && isBegun(row));
 }
 
 // The text of a closed visit, as it was or will be sent; null when none stands in the queue.

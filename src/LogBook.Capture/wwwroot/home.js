@@ -73,7 +73,7 @@ export function homeView({ queue, drafts, round, people, shift, persisted, isBri
   const waiting = queue.filter((row) => !sentStates.has(row.state));
   const sent = queue.filter((row) => sentStates.has(row.state));
   // What came back stands in the queue already.
-  const begun = drafts.filter((row) => !row.closed && !waiting.some((visit) => visit.id === row.id));
+  const begun = drafts.filter((row) => !row.closed && !row.untouched && !waiting.some((visit) => visit.id === row.id));
   const open = begun.filter((row) => !row.thrownAway);
   const thrownAway = begun.filter((row) => row.thrownAway);
   const stops = round?.stops ?? [];

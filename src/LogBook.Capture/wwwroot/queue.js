@@ -29,7 +29,7 @@ export async function enqueue({ id, version, site, siteName, person, document, p
       queue.put({ id, version, site, siteName, person, photos, sent: [], sealed, sha256: hash, state: states.device, closedAt: Date.now() });
       typed.delete(id);
       drafts.get(id).onsuccess = ({ target: { result: draft } }) => {
-        if (draft) drafts.put({ ...draft, closed: true, issues: undefined });
+        if (draft) drafts.put({ ...draft, closed: true, issues: undefined, untouched: undefined });
       };
     };
   });

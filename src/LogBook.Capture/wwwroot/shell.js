@@ -27,7 +27,8 @@ let bringProblem;
 let shown;
 let persisted; // whether the browser promises to keep the store; unknown until it was asked
 let drawn; // what the first view was last made of
-let release; // lets go of the site whose form is shown
+let holding; // code of the site whose form is shown
+let release; // lets go of it
 let held; // done when it is let go
 let offerVersion = () => {};
 let reloadWhenLeft = false;
@@ -70,18 +71,21 @@ async function tellWho() {
 }
 
 async function showHome() {
+  const place = location.hash;
   const known = await people.people();
   if (known.length === 0) return showRegister();
   last ??= (await settings()).last ?? known[0].code;
   const [rows, drafts, round, shift] = await Promise.all([queue.visits(), desk.drafts(), today(last), clockShift()]);
   persisted = await navigator.storage?.persisted?.();
+  // Gone on meanwhile: what is shown by now is not the first view.
+  if (location.hash !== place) return;
   drawHome({ known, rows, drafts, round, shift });
 }
 
 function drawHome({ known, rows, drafts, round, shift }) {
   // Made anew only for what has changed: a finger on its way, an open list or a search is left alone.
   const made = JSON.stringify([
-    rows.map((row) => [row.id, row.state, row.problem, row.status, row.closedAt]), drafts.map((row) => [row.id, row.at, row.closed, row.thrownAway]), round?.pending?.length > 0 && Math.floor(Date.now() / 600_000),
+    rows.map((row) => [row.id, row.state, row.problem, row.status, row.closedAt]), drafts.map((row) => [row.id, row.at, row.closed, row.thrownAway, row.untouched]), round?.pending?.length > 0 && Math.floor(Date.now() / 600_000),
     round?.at, round?.sites.length, shift, persisted === false, isBringing, bringProblem, spoken(), last, known.length, Boolean(people.at()),
   ]);
   if (made === drawn) return;
@@ -189,7 +193,7 @@ async function showVisit(site, draft, owner) {
   if (draft && await desk.isClosed(draft)) return location.replace("#/closed/" + draft);
   if (draft) return showForm({ siteCode: site, draftId: draft, amends: false });
   // One visit of a site at a time: what was begun goes on. What was begun long ago may be another visit, with another arrival: a person says.
-  const begun = (await desk.drafts()).find((row) => row.site === site && row.person === people.at() && !row.closed && !row.thrownAway);
+  const begun = (await desk.drafts()).find((row) => row.site === site && row.person === people.at() && desk.isBegun(row));
   if (begun && Date.now() - begun.at > longBegun) return askGoOn(site, begun);
   await showForm({ siteCode: site, draftId: begun?.id ?? null, amends: false });
 }
@@ -219,6 +223,9 @@ async function showForm(parameters) {
     view.replaceChildren(el("h1", { tabIndex: -1 }, say("visit", parameters.siteCode)), el("p", { className: "note" }, say("elsewhere")), el("p", {}, button(say("back"), home)));
     return;
   }
+  holding = parameters.siteCode;
+  // What a dead battery left of a form that nobody had typed into.
+  await desk.dropUntouched(holding);
   desk.onClosed(() => { homeForGood(); sendNow(); });
   const kept = await showPart("logbook-visit", { ...parameters, person: people.at(), languageCode: spoken() });
   const shift = await clockShift();
@@ -270,6 +277,8 @@ async function leaveForm() {
   if (leaving) document.activeElement?.blur();
   await leaving?.dispose();
   await desk.settled();
+  if (holding) await desk.dropUntouched(holding).catch((error) => console.error(error));
+  holding = undefined;
   release?.();
   release = undefined;
   await held;
@@ -342,11 +351,12 @@ async function begin() {
   }
   // Whoever comes for a form, waits for the runtime; the first view must not.
   if (last && !/^#?\/?$/.test(location.hash)) startRuntime().catch(() => {});
+  // Before the first view is made: whoever taps on what first.js has painted is not left there.
+  addEventListener("hashchange", route);
   await route();
   document.documentElement.dataset.ready = "shell";
   queue.watch(refresh);
   sendNow = queue.keepSending();
-  addEventListener("hashchange", route);
   for (const event of ["online", "offline"]) addEventListener(event, tellStanding);
   if (last) (window.requestIdleCallback ?? setTimeout)(() => startRuntime().catch(() => {}));
   keepRoundFresh();

@@ -23,6 +23,16 @@ public static class ReadBack
             .Select(f => (f.Key, state.Name(f.Key), Value(state, f.Key, f.Value))),
     ];
 
+    /// <summary>What was entered, readings before what is said of the visit as a whole, to know a draft again by.</summary>
+    /// <param name="state">The form.</param>
+    /// <returns>Key, name and value; not what every visit begins with.</returns>
+    public static IReadOnlyList<(string Key, string Name, string Value)> Entered(FormState state) =>
+    [
+        .. state.Plans.SelectMany(plan => Of(state, DraftKey.Of(DraftKey.Systems, plan.System.Code))
+            .Select(line => (line.Key, state.Plans.Count > 1 ? $"{plan.System.Name}, {line.Name}" : line.Name, line.Value))),
+        .. Of(state, DraftKey.Visit).Where(line => line.Key is not ("visit/arrived" or "visit/kind")),
+    ];
+
     private static string Value(FormState state, string key, DraftField field)
     {
         if (field.Unit is { } unit && state.Draft.Number(key) is { } number)

@@ -59,6 +59,25 @@ public sealed class VisitDraft
     /// <summary>Names of the cautions acknowledged at this visit.</summary>
     public IReadOnlyCollection<string> CautionsSeen => _cautionsSeen;
 
+    /// <summary>Whether nobody has entered anything: its texts are those of a routine visit, or of the visit that it amends, at the start. A caution that was read is no entry.</summary>
+    public bool IsUntouched
+    {
+        get
+        {
+            var begun = new VisitDraft(Id, Site, Technician, TimeZone, Amended);
+            if (Amended is { } visit)
+            {
+                DraftWriter.Write(visit, begun);
+            }
+            else
+            {
+                begun.Begin(VisitKind.Routine);
+            }
+
+            return Texts().SequenceEqual(begun.Texts());
+        }
+    }
+
     /// <summary>Starts a visit: its identity and its arrival are made now.</summary>
     /// <param name="site">The site.</param>
     /// <param name="technician">Code of the person.</param>
@@ -67,10 +86,8 @@ public sealed class VisitDraft
     /// <returns>The draft.</returns>
     public static VisitDraft Start(Site site, string technician, TimeProvider clock, VisitKind kind = VisitKind.Routine)
     {
-        var now = clock.GetUtcNow();
-        var draft = new VisitDraft(Guid.CreateVersion7(now), site.Code, technician, site.TimeZone, null);
-        draft.SetText(DraftKey.Of(DraftKey.Visit, "kind"), kind.ToString());
-        draft.SetText(DraftKey.Of(DraftKey.Visit, "arrived"), SiteTime.At(now, SiteTime.Zone(site.TimeZone)).Text);
+        var draft = new VisitDraft(Guid.CreateVersion7(clock.GetUtcNow()), site.Code, technician, site.TimeZone, null);
+        draft.Begin(kind);
         return draft;
     }
 
@@ -274,7 +291,7 @@ public sealed class VisitDraft
     /// <returns>The moment.</returns>
     public Moment Arrived() => ReadMoment(Text(DraftKey.Of(DraftKey.Visit, "arrived")), Amended?.Arrived, null)
         ?? Amended?.Arrived
-        ?? Moment.Of(DateTimeOffset.FromUnixTimeMilliseconds(UnixMilliseconds(Id)));
+        ?? Moment.Of(Born());
 
     internal Moment? ReadMoment(string text, Moment? original, Moment? notBefore)
     {
@@ -290,6 +307,16 @@ public sealed class VisitDraft
 
         return Moment.TryParse(text, out var moment) ? moment : SiteTime.Read(text, SiteTime.Zone(TimeZone), notBefore);
     }
+
+    // What stands in a visit from its first moment.
+    private void Begin(VisitKind kind)
+    {
+        SetText(DraftKey.Of(DraftKey.Visit, "kind"), kind.ToString());
+        SetText(DraftKey.Of(DraftKey.Visit, "arrived"), SiteTime.At(Born(), SiteTime.Zone(TimeZone)).Text);
+    }
+
+    // Not by way of Fields: whoever asks what was entered shows nothing of it.
+    private IEnumerable<(string Key, string Text)> Texts() => _fields.Select(field => (field.Key, field.Value.Typing ?? field.Value.Text)).Where(field => field.Item2.Length > 0);
 
     // Every step of the form asks for parts many times between two changes; one pass over the keys answers them all.
     private Dictionary<string, List<string>> IndexParts()
@@ -324,6 +351,6 @@ public sealed class VisitDraft
         ? field with { Typing = null }
         : field with { Text = text, Typing = null, Choice = null, Confirmed = false };
 
-    // A version 7 identity begins with its time of birth (RFC 9562): the fallback when the arrival was wiped out.
-    private static long UnixMilliseconds(Guid id) => Convert.ToInt64(id.ToString("N")[..12], 16);
+    // A version 7 identity begins with its time of birth in milliseconds (RFC 9562).
+    private DateTimeOffset Born() => DateTimeOffset.FromUnixTimeMilliseconds(Convert.ToInt64(Id.ToString("N")[..12], 16));
 }

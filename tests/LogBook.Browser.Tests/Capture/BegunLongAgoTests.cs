@@ -1,3 +1,4 @@
+using LogBook.Browser.Tests.Browsers;
 using LogBook.Browser.Tests.Jobs;
 using Microsoft.Playwright;
 using static Microsoft.Playwright.Assertions;
@@ -16,6 +17,7 @@ public sealed class BegunLongAgoTests
         await using var tablet = await Tablet.StartAsync(host.Address, "begun-long-ago");
         await tablet.RegisterAsync();
         await tablet.OpenVisitAsync(JobHost.Site);
+        await tablet.Page.EnterAsync("visit/notes", "noise in the fan");
         await tablet.GoHomeAsync();
         var begun = Assert.Single(await tablet.AskAsync<string[]>("desk.js", Rows));
 
@@ -30,6 +32,7 @@ public sealed class BegunLongAgoTests
         await tablet.PictureAsync("asks");
         await tablet.Page.GetByRole(AriaRole.Button, new() { Name = "Arrive anew" }).ClickAsync();
         await Expect(tablet.Page.Locator(".lb-form")).ToBeVisibleAsync();
+        await tablet.Page.EnterAsync("visit/notes", "another day");
         await tablet.GoHomeAsync();
 
         var rows = await tablet.AskAsync<string[]>("desk.js", Rows);

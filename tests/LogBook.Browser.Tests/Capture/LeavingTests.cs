@@ -58,7 +58,7 @@ public sealed class LeavingTests
         await Expect(second.GetByText("is open in another window of this tablet")).ToBeVisibleAsync();
         await Expect(second.Locator(".lb-form")).ToHaveCountAsync(0);
 
-        // Once the first has let go, the second may go on with the same draft.
+        // Once the first has let go, the second may open it; nothing was entered in the first.
         await tablet.GoHomeAsync();
         await second.GetByRole(AriaRole.Button, new() { Name = "To the round" }).ClickAsync();
         await second.GotoAsync("/capture/#/visit/" + JobHost.Site);

@@ -10,7 +10,7 @@ using Microsoft.Extensions.DependencyInjection;
 
 namespace LogBook.Web.Tests.Entry;
 
-/// <summary>The draft that the form of an amendment begins with.</summary>
+/// <summary>The draft that a form begins with.</summary>
 public sealed class VisitDeskTests
 {
     private static readonly Guid Id = Guid.Parse("01955b40-5e60-7c77-9a57-0a6f8a0d2a11");
@@ -45,6 +45,31 @@ public sealed class VisitDeskTests
 
         Assert.IsType<SaveOutcome.ChangedMeanwhile>(await drafts.SaveAsync(viewer, Id, "YAF-1", sheet!.Draft.ToJson(), sheet.DraftVersion));
         Assert.Equal("""{"form":99}""", (await drafts.FindAsync(viewer, Id))!.Document);
+    }
+
+    [Fact]
+    public async Task Begun_OfADayBefore_IsNamedAndNotGoneOnWith_WhatHoldsNothingIsGone()
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Technician, fill: OneVisitAsync);
+        var (viewer, desk) = await DeskAsync(pages);
+        var drafts = pages.Services.GetRequiredService<DraftStore>();
+        var site = (await desk.OpenAsync(viewer, "YAF-1"))!.Site;
+        var empty = VisitDraft.Start(site, "RYA", pages.Firm.Clock);
+        await drafts.SaveAsync(viewer, empty.Id, site.Code, empty.ToJson(), 0);
+        var yesterday = VisitDraft.Start(site, "RYA", pages.Firm.Clock);
+        yesterday.SetText("visit/notes", "noise in the fan");
+        await drafts.SaveAsync(viewer, yesterday.Id, site.Code, yesterday.ToJson(), 0);
+        Assert.Equal(yesterday.Id, (await desk.BegunAsync(viewer, "YAF-1"))!.Current);
+
+        pages.Firm.Clock.Advance(TimeSpan.FromHours(18));
+        var begun = await desk.BegunAsync(viewer, "yaf-1");
+
+        Assert.Null(begun!.Current);
+        Assert.Equal(yesterday.Id, Assert.Single(begun.Visits).Draft.Id);
+        Assert.Null(await drafts.FindAsync(viewer, empty.Id));
+        Assert.NotEqual(yesterday.Id, (await desk.OpenAsync(viewer, "YAF-1"))!.Draft.Id);
+        Assert.Equal("noise in the fan", (await desk.OpenAsync(viewer, "YAF-1", yesterday.Id))!.Draft.Text("visit/notes"));
+        Assert.Empty(begun.Without(yesterday.Id).Visits);
     }
 
     private static async Task<(Viewer Viewer, VisitDesk Desk)> DeskAsync(ReadPages pages) =>

@@ -24,6 +24,38 @@ public sealed class VisitDraftTests
     }
 
     [Fact]
+    public void Untouched_UntilSomebodyEntersSomething_AlsoThroughJson()
+    {
+        var draft = VisitDraft.Start(EntryFirm.Site, "RYA", new FakeTimeProvider(new DateTimeOffset(2025, 7, 1, 8, 5, 0, 123, TimeSpan.Zero)));
+        Assert.True(draft.IsUntouched);
+        draft.SeeCaution("Delivery");
+        draft.SetText("visit/notes", "");
+        Assert.True(VisitDraft.FromJson(draft.ToJson()).IsUntouched);
+
+        draft.KeepTyped("visit/notes", "n");
+        Assert.False(draft.IsUntouched);
+        draft.SetText("visit/notes", "");
+        Assert.True(draft.IsUntouched);
+        draft.SetText("visit/arrived", "2025-07-01T08:55");
+        Assert.False(draft.IsUntouched);
+        Assert.False(VisitDraft.Start(EntryFirm.Site, "RYA", TimeProvider.System, VisitKind.Stopped).IsUntouched);
+    }
+
+    [Fact]
+    public void Untouched_OfAnAmendment_WhileItSaysWhatTheVisitSays()
+    {
+        var draft = VisitDraft.FromJson(VisitDraft.Amend(EntryFirm.Earlier, EntryFirm.Site).ToJson());
+        Assert.True(draft.IsUntouched);
+
+        draft.SetText("visit/amendReason", "dial read wrong");
+        Assert.False(draft.IsUntouched);
+        draft.SetText("visit/amendReason", null);
+        var key = draft.Fields.First(field => field.Key.EndsWith("/dial", StringComparison.Ordinal)).Key;
+        draft.SetText(key, "");
+        Assert.False(draft.IsUntouched);
+    }
+
+    [Fact]
     public void Amend_Untouched_GivesTheVisitBackWholly()
     {
         var again = VisitDraft.Amend(EntryFirm.Earlier, EntryFirm.Site).Build();

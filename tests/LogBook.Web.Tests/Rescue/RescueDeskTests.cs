@@ -98,7 +98,9 @@ public sealed class RescueDeskTests : IAsyncLifetime
         Assert.NotNull(await App.Services.GetRequiredService<DraftPhotos>().ThumbnailAsync(_supervisor, photo));
 
         // A visit of the supervisor's own at this site does not go on with it, and nobody else has it.
-        Assert.NotEqual(draft.Id, (await desk.OpenAsync(_supervisor, draft.Site))!.Draft.Id);
+        var begun = await desk.BegunAsync(_supervisor, draft.Site);
+        Assert.Null(begun!.Current);
+        Assert.Empty(begun.Visits);
         Assert.Null(await desk.OpenRescuedAsync(_technician, draft.Id));
         var entry = Assert.Single(await Drafts.ListAsync(_supervisor));
         Assert.Equal(("RYA", "Barge tablet", true), (entry.From.Technician, entry.From.Tablet, entry.IsMine));
@@ -108,8 +110,8 @@ public sealed class RescueDeskTests : IAsyncLifetime
     [Fact]
     public async Task Draft_IsThrownAwayWithAReasonOnly_AndItsTextStaysInTheTrail()
     {
-        var (draft, _) = await DraftAsync();
-        var file = RescueFiles.Of(drafts: [RescueFiles.Draft(draft)]);
+        var (draft, photo) = await DraftAsync();
+        var file = RescueFiles.Of(drafts: [RescueFiles.Draft(draft)], photos: [new(photo, draft.Id, RescueFiles.Hash(RescueFiles.Picture), RescueFiles.Picture)]);
         await Desk.TakeDraftAsync(_supervisor, file, file.Drafts[0]);
 
         Assert.False(await Drafts.DiscardAsync(_supervisor, draft.Id, " "));
@@ -117,6 +119,7 @@ public sealed class RescueDeskTests : IAsyncLifetime
         Assert.True(await Drafts.DiscardAsync(_supervisor, draft.Id, "written at the wrong site"));
 
         Assert.Empty(await Drafts.ListAsync(_supervisor));
+        Assert.Null(await App.Services.GetRequiredService<DraftPhotos>().ThumbnailAsync(_supervisor, photo));
         var trail = await Store.ReadAsync(_supervisor, db => db.AuditTrail.SingleAsync(row => row.What == AuditActs.Discarded && row.Key == draft.Id.ToString("D")));
         Assert.Equal("written at the wrong site", trail.Why);
         Assert.Contains("noise in the fan", trail.Old, StringComparison.Ordinal);
@@ -184,6 +187,8 @@ public sealed class RescueDeskTests : IAsyncLifetime
         var site = (await _scope.ServiceProvider.GetRequiredService<VisitDesk>().OpenAsync(_technician, "YAF-1"))!.Site;
         var draft = VisitDraft.Start(site, "RYA", TimeProvider.System);
         draft.SetText("visit/notes", "noise in the fan");
-        return (draft, Guid.NewGuid());
+        var photo = Guid.NewGuid();
+        draft.SetText(DraftKey.Under(draft.AddRow("visit/photos"), "photo"), photo.ToString("D"));
+        return (draft, photo);
     }
 }

@@ -13,9 +13,12 @@ namespace LogBook.Web.Features.VisitForms;
 /// <summary>Brings together what the visit form needs.</summary>
 public sealed class VisitDesk(SetUpStore setUp, PhraseStore phrases, DraftStore drafts, RescuedDraftStore rescued, VisitReader visits, RoundQuery round, TimeProvider clock, ILogger<VisitDesk> logger)
 {
-    /// <summary>The form of a site: its unfinished draft of this viewer, or a new one.</summary>
+    // A working day, as on a tablet: a visit that was left for longer is hardly the same one.
+    private static readonly TimeSpan LongBegun = TimeSpan.FromHours(8);
+
+    /// <summary>What the viewer has begun at a site and not finished. A draft that holds nothing is thrown away by this.</summary>
     /// <returns>Null when the viewer knows no such site or may not enter visits.</returns>
-    public async Task<VisitSheet?> OpenAsync(Viewer viewer, string siteCode, CancellationToken cancellationToken = default)
+    public async Task<BegunVisits?> BegunAsync(Viewer viewer, string siteCode, CancellationToken cancellationToken = default)
     {
         var firm = await setUp.FirmAsync(viewer, cancellationToken: cancellationToken);
         if (!viewer.MayEnterVisits || Find(firm, siteCode) is not { } site)
@@ -26,15 +29,45 @@ public sealed class VisitDesk(SetUpStore setUp, PhraseStore phrases, DraftStore 
         // What another person entered on a tablet is gone on with only where it says so.
         var own = await drafts.ListAsync(viewer, cancellationToken);
         var foreign = own.Count == 0 || !viewer.MayReview ? new HashSet<Guid>() : await rescued.IdsAsync(viewer, cancellationToken);
-        foreach (var kept in own.Where(kept => !foreign.Contains(kept.VisitId)))
+        List<BegunVisit> begun = [];
+        foreach (var kept in own.Where(kept => !foreign.Contains(kept.VisitId) && kept.Site.Equals(site.Code, StringComparison.OrdinalIgnoreCase)))
         {
-            if (kept.Site.Equals(site.Code, StringComparison.OrdinalIgnoreCase) && Read(kept) is { Amended: null } draft)
+            if (Read(kept) is not { Amended: null } draft)
             {
-                return await SheetAsync(viewer, firm, site, draft, kept.Version, cancellationToken);
+                continue;
+            }
+
+            if (draft.IsUntouched)
+            {
+                await drafts.DiscardAsync(viewer, kept.VisitId, "nothing is entered in it", cancellationToken);
+            }
+            else
+            {
+                begun.Add(new BegunVisit(draft, kept.UpdatedAt));
             }
         }
 
-        return await SheetAsync(viewer, firm, site, VisitDraft.Start(site, viewer.PersonCode ?? viewer.Who, clock), 0, cancellationToken);
+        var current = begun.Find(visit => clock.GetUtcNow().UtcDateTime - visit.KeptAt <= LongBegun);
+        return new BegunVisits(firm, site, current?.Draft.Id, begun);
+    }
+
+    /// <summary>The form of a site: a draft that the viewer has begun there, or a new one.</summary>
+    /// <param name="viewer">Who enters.</param>
+    /// <param name="siteCode">Code of the site.</param>
+    /// <param name="begun">Identity of the draft to go on with; null for a new visit.</param>
+    /// <param name="cancellationToken">Stops.</param>
+    /// <returns>Null when the viewer knows no such site or may not enter visits.</returns>
+    public async Task<VisitSheet?> OpenAsync(Viewer viewer, string siteCode, Guid? begun = null, CancellationToken cancellationToken = default)
+    {
+        var firm = await setUp.FirmAsync(viewer, cancellationToken: cancellationToken);
+        if (!viewer.MayEnterVisits || Find(firm, siteCode) is not { } site)
+        {
+            return null;
+        }
+
+        return begun is { } id && await drafts.FindAsync(viewer, id, cancellationToken) is { } kept && Read(kept) is { } draft
+            ? await SheetAsync(viewer, firm, site, draft, kept.Version, cancellationToken)
+            : await SheetAsync(viewer, firm, site, VisitDraft.Start(site, viewer.PersonCode ?? viewer.Who, clock), 0, cancellationToken);
     }
 
     /// <summary>The form of a visit that is opened again, with the viewer's unfinished amendment of it if there is one.</summary>

@@ -23,6 +23,7 @@ public sealed partial class VisitHost : IDisposable
     private bool _isLoaded;
     private bool _isSending;
     private bool _isGone;
+    private bool _startsOver;
 
     /// <summary>Brings what the form needs; null when there is nothing for this viewer.</summary>
     [Parameter, EditorRequired]
@@ -31,6 +32,10 @@ public sealed partial class VisitHost : IDisposable
     /// <summary>Whether to begin at the first result that is still to come.</summary>
     [Parameter]
     public bool AtResult { get; set; }
+
+    /// <summary>What stands between the title and the form.</summary>
+    [Parameter]
+    public RenderFragment? ChildContent { get; set; }
 
     [Inject]
     private DraftStore Drafts { get; set; } = default!;
@@ -77,6 +82,7 @@ public sealed partial class VisitHost : IDisposable
 
     private async Task StartOverAsync()
     {
+        _startsOver = false;
         await _saving.WaitAsync();
         try
         {
@@ -93,7 +99,8 @@ public sealed partial class VisitHost : IDisposable
 
     private async Task KeepAsync(VisitDraft draft)
     {
-        if (_isSending)
+        // A caution that was read makes no draft: nobody has entered anything.
+        if (_isSending || (_version == 0 && draft.IsUntouched))
         {
             return;
         }

@@ -36,6 +36,34 @@ public static class VisitTexts
         "Descartar lo que anoté y corregir la versión que vale",
         "Descartar o que anotei e corrigir a versão que vale");
 
+    public static readonly Text Begun = new("Begun and not finished", "Empezadas y sin terminar", "Começadas e não terminadas");
+
+    public static readonly Text BegunAsk = new(
+        "You began a visit here and did not finish it. Go on with it if it is the same visit: its arrival and all that was entered stay. Or begin a new one: the old one is kept here until you throw it away.",
+        "Usted empezó aquí una visita y no la terminó. Continúela si es la misma visita: la llegada y todo lo anotado se conservan. O empiece una nueva: la anterior se guarda aquí hasta que usted la descarte.",
+        "Você começou uma visita aqui e não a terminou. Continue-a se for a mesma visita: a chegada e tudo o que foi anotado ficam. Ou comece uma nova: a anterior fica guardada aqui até você descartá-la.");
+
+    public static readonly Text BegunLine = new("Arrival {0}, last kept {1}", "Llegada {0}, guardado por última vez {1}", "Chegada {0}, guardado pela última vez {1}");
+
+    public static readonly Text BegunMore = new("{0}; and {1} more", "{0}; y {1} más", "{0}; e mais {1}");
+
+    public static readonly Text GoOn = new("Go on with the visit of {0}", "Continuar la visita del {0}", "Continuar a visita de {0}");
+
+    public static readonly Text Anew = new("Begin a new visit", "Empezar una visita nueva", "Começar uma visita nova");
+
+    public static readonly Text ThrowAway = new("Throw away …", "Descartar …", "Descartar …");
+
+    public static readonly Text ThrowAwayOf = new("Throw away the visit of {0}", "Descartar la visita del {0}", "Descartar a visita de {0}");
+
+    public static readonly Text ThrowAwayAsk = new(
+        "Throw this away? No visit comes of it. Its text stays in the audit trail, its photos are deleted; it cannot be taken back.",
+        "¿Descartar esto? No resultará ninguna visita. Su texto queda en la auditoría, sus fotos se borran; no se puede deshacer.",
+        "Descartar isto? Nenhuma visita resultará disso. O texto fica na auditoria, as fotos são apagadas; não dá para desfazer.");
+
+    public static readonly Text ThrowAwayYes = new("Throw it away", "Descartarla", "Descartá-la");
+
+    public static readonly Text Keep = new("Keep it", "Conservarla", "Mantê-la");
+
     public static readonly Text NotAllowed = new(
         "This account may not hand in visits here. The draft stays.",
         "Esta cuenta no puede entregar visitas aquí. El borrador se conserva.",
@@ -49,9 +77,9 @@ public static class VisitTexts
     public static readonly Text HelpTitle = new("The visit", "La visita", "A visita");
 
     public static readonly Text HelpForm = new(
-        "Work from the top: look first, then the controller, the reference meter, the water, stock and counters, the tower, what you adjusted, and close. Every entry is kept on the server within a second; a lost line or a closed tab loses nothing.",
-        "Siga el orden: primero mirar, luego el controlador, el medidor de referencia, el agua, existencias y contadores, la torre, lo ajustado y cerrar. Cada anotación queda en el servidor en un segundo; perder la conexión o cerrar la pestaña no pierde nada.",
-        "Siga a ordem: primeiro olhar, depois o controlador, o medidor de referência, a água, estoque e contadores, a torre, o que foi ajustado, e fechar. Cada anotação fica no servidor em um segundo; perder a conexão ou fechar a aba não perde nada.");
+        "Work from the top: look first, then the controller, the reference meter, the water, stock and counters, the tower, what you adjusted, and close. Every entry is kept on the server within a second; a lost line or a closed tab loses nothing. A visit that you began on another day is shown with its first values: you go on with it, or begin a new one and keep or throw away the old.",
+        "Siga el orden: primero mirar, luego el controlador, el medidor de referencia, el agua, existencias y contadores, la torre, lo ajustado y cerrar. Cada anotación queda en el servidor en un segundo; perder la conexión o cerrar la pestaña no pierde nada. Una visita que empezó otro día se muestra con sus primeros valores: usted la continúa, o empieza una nueva y conserva o descarta la anterior.",
+        "Siga a ordem: primeiro olhar, depois o controlador, o medidor de referência, a água, estoque e contadores, a torre, o que foi ajustado, e fechar. Cada anotação fica no servidor em um segundo; perder a conexão ou fechar a aba não perde nada. Uma visita que você começou em outro dia aparece com seus primeiros valores: você a continua, ou começa uma nova e mantém ou descarta a anterior.");
 
     public static readonly Text HelpNumbers = new(
         "Comma and point both count as the decimal separator; a number that can be read two ways is asked about. An unusual value is never blocked: read it again and confirm it.",
