@@ -27,6 +27,9 @@ public sealed record RescueFile
     /// <summary>Closed visits that stay on the tablet, because nobody gave a PIN.</summary>
     public int VisitsLeft { get; init; }
 
+    /// <summary>Photos of those visits and of the drafts that stay on the tablet for the same reason.</summary>
+    public int PhotosLeft { get; init; }
+
     /// <summary>Sites of visits and drafts that the tablet itself could not read any more.</summary>
     public IReadOnlyList<string> Unreadable { get; init; } = [];
 

@@ -4,7 +4,7 @@ import { at, keyOf, people } from "./people.js";
 import { isOpen, states, visits } from "./queue.js";
 import { all, get, read } from "./store.js";
 
-const most = 40_000_000; // characters of one file: the server takes 100 MiB, and a tablet has to hold it in memory twice
+const mostOfOne = 40_000_000; // characters of one file: the server takes 100 MiB, and a tablet has to hold it in memory twice
 
 // Hands a file to the browser.
 export function save(name, content) {
@@ -58,6 +58,12 @@ async function photosOf(id) {
   }));
 }
 
+async function countPhotos(ids) {
+  let count = 0;
+  for (const id of ids) count += await read("photos", (photos) => photos.index("visit").count(id));
+  return count;
+}
+
 // One visit or draft with its photos, or its site where this device cannot read it: the rest must not be lost for that.
 async function tried(row, work) {
   try {
@@ -70,7 +76,7 @@ async function tried(row, work) {
 
 const sizeOf = ({ visit, draft, photos }) => JSON.stringify(visit ?? draft).length + photos.reduce((sum, photo) => sum + photo.data.length, 0);
 
-function shared(parts) {
+function shared(parts, most) {
   const files = [];
   let room = 0;
   for (const part of parts) {
@@ -85,13 +91,15 @@ function shared(parts) {
   return files;
 }
 
-// Without anybody's PIN the file holds sealed drafts alone: what can be read in it, a finder must not get by a tap.
-export async function rescueFile(shift = 0) {
+// Without anybody's PIN the file holds sealed drafts alone: what can be read in it, a finder must not get by a tap. What it lacks for
+// that is counted.
+export async function rescueFile(shift = 0, most = mostOfOne) {
   const [queue, drafts, known] = await Promise.all([visits(), all("drafts"), people()]);
-  const open = drafts.filter((row) => !row.closed && !row.thrownAway);
+  const open = drafts.filter((row) => !row.closed && !row.thrownAway && !row.untouched);
   // What came back is corrected in its draft, which may be newer than the text that was sent.
   const waiting = queue.filter((row) => isOpen(row) && !(row.state === states.refused && open.some((draft) => draft.id === row.id)));
   const present = at();
+  const left = present ? { visits: 0, photos: 0 } : { visits: waiting.length, photos: await countPhotos(new Set([...waiting, ...open].map((row) => row.id))) };
   const parts = [];
   for (const row of present ? waiting : []) parts.push(await tried(row, async () => ({ visit: await visitOf(row, shift), photos: await photosOf(row.id) })));
   for (const row of open) {
@@ -103,18 +111,21 @@ export async function rescueFile(shift = 0) {
   }
   const whole = parts.filter((part) => !part.unreadable);
   const unreadable = parts.map((part) => part.unreadable).filter(Boolean);
-  const files = whole.length > 0 ? shared(whole) : [[]];
-  const day = moment(Date.now() + shift).slice(0, 10);
+  const files = whole.length > 0 ? shared(whole, most) : [[]];
+  // One moment for all of them: the page that takes them in knows by it that they belong together.
+  const writtenAt = moment(Date.now() + shift);
+  const day = writtenAt.slice(0, 10);
   files.forEach((file, index) => {
     const text = JSON.stringify({
       format: "logbook-rescue",
       version: 1,
-      writtenAt: moment(Date.now() + shift),
+      writtenAt,
       tablet: known.find((person) => person.code === present)?.tablet ?? known[0]?.tablet,
       by: present,
       part: index + 1,
       of: files.length,
-      visitsLeft: present ? 0 : waiting.length,
+      visitsLeft: left.visits,
+      photosLeft: left.photos,
       unreadable: index === 0 ? unreadable : [],
       visits: file.map((part) => part.visit).filter(Boolean),
       drafts: file.map((part) => part.draft).filter(Boolean),
@@ -127,5 +138,7 @@ export async function rescueFile(shift = 0) {
     drafts: whole.filter((part) => part.draft).length,
     photos: whole.reduce((sum, part) => sum + part.photos.length, 0),
     unreadable: unreadable.length,
+    files: files.length,
+    left,
   };
 }

@@ -119,8 +119,13 @@ function notice(text, act, press) {
 }
 
 async function writeRescue() {
-  const { visits, drafts, photos, unreadable } = await rescueFile(await clockShift());
-  notice(say("rescued", visits, drafts, photos) + (unreadable > 0 ? " " + say("rescuedUnreadable", unreadable) : ""));
+  const { visits, drafts, photos, unreadable, files, left } = await rescueFile(await clockShift());
+  notice([
+    say("rescued", visits, drafts, photos),
+    files > 1 && say("rescuedFiles", files),
+    left.visits + left.photos > 0 && say("rescuedLeft", left.visits, left.photos),
+    unreadable > 0 && say("rescuedUnreadable", unreadable),
+  ].filter(Boolean).join(" "));
 }
 
 async function bringRound() {

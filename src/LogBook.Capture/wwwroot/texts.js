@@ -122,6 +122,11 @@ const words = {
     "The rescue file is written: visits {0}, drafts {1}, photos {2}. What stands here stays. A supervisor takes it in on the server under Access tokens, Rescue file of a tablet.",
     "El archivo de rescate está escrito: visitas {0}, borradores {1}, fotos {2}. Lo que hay aquí se conserva. Un supervisor lo recibe en el servidor, en Claves de acceso, Archivo de rescate de una tableta.",
     "O arquivo de resgate está escrito: visitas {0}, rascunhos {1}, fotos {2}. O que está aqui fica. Um supervisor o recebe no servidor, em Chaves de acesso, Arquivo de resgate de um tablet."],
+  rescuedFiles: ["These are {0} files, which belong together.", "Son {0} archivos, que van juntos.", "São {0} arquivos, que vão juntos."],
+  rescuedLeft: [
+    "Not in it, because no PIN was given: closed visits {0}, photos {1}. With a PIN they go along; a supervisor may register here for that.",
+    "No van en él, porque no se dio un PIN: visitas cerradas {0}, fotos {1}. Con un PIN se agregan; un supervisor puede registrarse aquí para eso.",
+    "Não vão nele, porque nenhum PIN foi dado: visitas fechadas {0}, fotos {1}. Com um PIN vão junto; um supervisor pode se registrar aqui para isso."],
   rescuedUnreadable: ["This tablet could not read {0} of them.", "Esta tableta no pudo leer {0} de ellos.", "Este tablet não conseguiu ler {0} deles."],
   language: ["Language", "Idioma", "Idioma"],
   more: ["This tablet", "Esta tableta", "Este tablet"],

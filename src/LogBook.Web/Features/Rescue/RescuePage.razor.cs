@@ -15,6 +15,7 @@ public partial class RescuePage
     private readonly Dictionary<Guid, RescueResult> _visits = [];
     private readonly Dictionary<Guid, RescueResult> _drafts = [];
     private readonly Dictionary<Guid, string> _whys = [];
+    private readonly RescueParts _parts = new();
     private IReadOnlyDictionary<string, string> _owners = new Dictionary<string, string>(StringComparer.Ordinal);
     private RescueFile? _file;
     private Text? _said;
@@ -96,6 +97,10 @@ public partial class RescuePage
         try
         {
             await take(await Viewers.GetAsync(), _file!);
+            if (_file!.Visits.All(visit => _visits.ContainsKey(visit.Id)) && _file.Drafts.All(draft => _drafts.ContainsKey(draft.Id)))
+            {
+                _parts.TakeIn(_file);
+            }
         }
         catch (Exception exception) when (exception is not SignedOutException)
         {

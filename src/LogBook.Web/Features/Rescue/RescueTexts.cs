@@ -18,11 +18,16 @@ public static class RescueTexts
     public static readonly Text Unknown = new("unknown", "desconocido", "desconhecido");
     public static readonly Text AtTheTablet = new("At the tablet: {0}", "En la tableta: {0}", "No tablet: {0}");
     public static readonly Text WithoutPin = new(
-        "Written without a PIN: it holds sealed drafts only. Closed visits that stay on the tablet: {0}. Whoever opens it with a PIN, also a supervisor who registers there, writes them too.",
-        "Escrito sin PIN: solo contiene borradores sellados. Visitas cerradas que siguen en la tableta: {0}. Quien la abra con un PIN, también un supervisor que se registre en ella, las escribe también.",
-        "Escrito sem PIN: contém só rascunhos selados. Visitas fechadas que ficam no tablet: {0}. Quem o abrir com um PIN, também um supervisor que se registre nele, as escreve também.");
+        "Written without a PIN: it holds sealed drafts only. Not in it, but still on the tablet: closed visits {0}, photos {1}. Whoever opens the tablet with a PIN, also a supervisor who registers there, writes them too.",
+        "Escrito sin PIN: solo contiene borradores sellados. No van en él y siguen en la tableta: visitas cerradas {0}, fotos {1}. Quien abra la tableta con un PIN, también un supervisor que se registre en ella, las escribe también.",
+        "Escrito sem PIN: contém só rascunhos selados. Não vão nele e ficam no tablet: visitas fechadas {0}, fotos {1}. Quem abrir o tablet com um PIN, também um supervisor que se registre nele, as escreve também.");
 
-    public static readonly Text PartOf = new("This is file {0} of {1}: take all of them in.", "Este es el archivo {0} de {1}: recíbalos todos.", "Este é o arquivo {0} de {1}: receba todos.");
+    public static readonly Text PartOf = new(
+        "This is file {0} of {1}, which belong together. Not taken in yet: {2}",
+        "Este es el archivo {0} de {1}, que van juntos. Faltan por recibir: {2}",
+        "Este é o arquivo {0} de {1}, que vão juntos. Ainda não recebidos: {2}");
+
+    public static readonly Text AllParts = new("All {0} files that belong together are taken in.", "Los {0} archivos que van juntos están recibidos.", "Os {0} arquivos que vão juntos estão recebidos.");
     public static readonly Text Unreadable = new("The tablet itself could not read what it holds of: {0}", "La propia tableta no pudo leer lo que guarda de: {0}", "O próprio tablet não conseguiu ler o que guarda de: {0}");
     public static readonly Text Holds = new("Visits: {0}, drafts: {1}, photos: {2}", "Visitas: {0}, borradores: {1}, fotos: {2}", "Visitas: {0}, rascunhos: {1}, fotos: {2}");
     public static readonly Text Visits = new("Closed visits", "Visitas cerradas", "Visitas fechadas");
@@ -73,7 +78,7 @@ public static class RescueTexts
     public static readonly Text PendingLine = new("{0} {1}: entered by {2}, tablet “{3}”; taken in {4} UTC, draft of {5}", "{0} {1}: anotado por {2}, tableta «{3}»; recibido {4} UTC, borrador de {5}", "{0} {1}: anotado por {2}, tablet “{3}”; recebido {4} UTC, rascunho de {5}");
     public static readonly Text Discard = new("Throw away …", "Descartar …", "Descartar …");
     public static readonly Text DiscardOf = new("Throw away {0}, entered by {1} …", "Descartar {0}, anotado por {1} …", "Descartar {0}, anotado por {1} …");
-    public static readonly Text DiscardAsk = new("Throw this draft away? No visit comes of it. Its text stays in the audit trail; its photos are not shown any more.", "¿Descartar este borrador? No resultará ninguna visita. Su texto queda en la auditoría; sus fotos ya no se muestran.", "Descartar este rascunho? Nenhuma visita resultará dele. O texto fica na auditoria; as fotos não são mais mostradas.");
+    public static readonly Text DiscardAsk = new("Throw this draft away? No visit comes of it. Its text stays in the audit trail; its photos are deleted.", "¿Descartar este borrador? No resultará ninguna visita. Su texto queda en la auditoría; sus fotos se borran.", "Descartar este rascunho? Nenhuma visita resultará dele. O texto fica na auditoria; as fotos são apagadas.");
     public static readonly Text DiscardYes = new("Throw it away", "Descartarlo", "Descartá-lo");
     public static readonly Text Keep = new("Keep it", "Conservarlo", "Mantê-lo");
     public static readonly Text Discarded = new("Thrown away.", "Descartado.", "Descartado.");
