@@ -67,6 +67,7 @@ public static class StepTexts
     public static readonly Text SideBySide = new("Tests of all towers", "Análisis de todas las torres", "Análises de todas as torres");
     public static readonly Text Test = new("Test", "Análisis", "Análise");
     public static readonly Text ScanLabel = new("Scan the label", "Escanear la etiqueta", "Escanear o rótulo");
+    public static readonly Text NoCamera = new("The camera cannot be used here. Type what the label says.", "Aquí no se puede usar la cámara. Escriba lo que dice la etiqueta.", "Aqui não dá para usar a câmera. Digite o que diz o rótulo.");
     public static readonly Text ScanStop = new("Stop scanning", "Detener el escaneo", "Parar o escaneamento");
     public static readonly Text OtherProduct = new("The label says {0}, this drum is for {1}", "La etiqueta dice {0}, este bidón es para {1}", "O rótulo diz {0}, esta bombona é para {1}");
     public static readonly Text OtherLot = new("Scanned: {0}. The lot that stands here was kept.", "Escaneado: {0}. Se conservó el lote que está anotado.", "Escaneado: {0}. Foi mantido o lote que está anotado.");

@@ -38,12 +38,7 @@ export function canScan() {
 }
 
 export async function scan(root, stopWords) {
-  let stream;
-  try {
-    stream = await navigator.mediaDevices.getUserMedia({ video: { facingMode: "environment" } });
-  } catch {
-    return null;
-  }
+  const stream = await navigator.mediaDevices.getUserMedia({ video: { facingMode: "environment" } });
   const before = document.activeElement;
   const cover = document.createElement("div");
   // Whatever happens from here on, the camera is let go.
@@ -90,8 +85,6 @@ export async function scan(root, stopWords) {
         failed(error);
       });
     });
-  } catch {
-    return null;
   } finally {
     stream.getTracks().forEach(track => track.stop());
     cover.remove();

@@ -39,10 +39,14 @@ public sealed class Tablet : IAsyncDisposable
     private readonly DateTimeOffset? _clock;
     private readonly string? _zone;
     private readonly string? _locale;
+    private readonly IReadOnlyList<string> _flags;
+    private readonly string? _platform;
     private int _pictureNumber;
 
-    private Tablet(Uri address, string name, DateTimeOffset? clock, string? zone, string? locale)
+    private Tablet(Uri address, string name, DateTimeOffset? clock, string? zone, string? locale, IReadOnlyList<string> flags, string? platform)
     {
+        _flags = flags;
+        _platform = platform;
         _locale = locale;
         _clock = clock;
         _zone = zone;
@@ -62,10 +66,13 @@ public sealed class Tablet : IAsyncDisposable
     /// <param name="clock">What its clock shows now; the real one when null.</param>
     /// <param name="zone">Its zone; null for one that can be changed while it runs.</param>
     /// <param name="locale">Language and region of its browser; null for one that can be changed while it runs.</param>
-    public static async Task<Tablet> StartAsync(Uri address, string name, DateTimeOffset? clock = null, string? zone = "Europe/London", string? locale = "en-GB")
+    /// <param name="flags">More switches of its browser.</param>
+    /// <param name="platform">Script that stands in for what this machine's browser lacks, before any of the page.</param>
+    public static async Task<Tablet> StartAsync(
+        Uri address, string name, DateTimeOffset? clock = null, string? zone = "Europe/London", string? locale = "en-GB", IReadOnlyList<string>? flags = null, string? platform = null)
     {
         SetDefaultExpectTimeout(Longest);
-        var tablet = new Tablet(address, name, clock, zone, locale) { _playwright = await Playwright.CreateAsync() };
+        var tablet = new Tablet(address, name, clock, zone, locale, flags ?? [], platform) { _playwright = await Playwright.CreateAsync() };
         await tablet.SwitchOnAsync();
         return tablet;
     }
@@ -91,7 +98,7 @@ public sealed class Tablet : IAsyncDisposable
         _context = await _playwright!.Chromium.LaunchPersistentContextAsync(_profile, new()
         {
             ExecutablePath = Environment.GetEnvironmentVariable("LOGBOOK_CHROMIUM") ?? "/usr/bin/chromium",
-            Args = TestBrowser.Flags,
+            Args = [.. TestBrowser.Flags, .. _flags],
             ViewportSize = new() { Width = 820, Height = 1180 },
             HasTouch = true,
             Locale = _locale,
@@ -104,6 +111,11 @@ public sealed class Tablet : IAsyncDisposable
         if (_clock is { } clock)
         {
             await _context.AddInitScriptAsync(OwnClock.Replace("AHEAD", Milliseconds(clock), StringComparison.Ordinal));
+        }
+
+        if (_platform is not null)
+        {
+            await _context.AddInitScriptAsync(_platform);
         }
 
         Page = _context.Pages.Count > 0 ? _context.Pages[0] : await _context.NewPageAsync();
