@@ -2,7 +2,6 @@ using LogBook.Application.Sites;
 using LogBook.Application.Visits;
 using LogBook.Browser.Tests.Browsers;
 using LogBook.Browser.Tests.Jobs;
-using LogBook.Domain.Languages;
 using LogBook.Domain.Programmes;
 using LogBook.Domain.Visits;
 using LogBook.Entry.Closing;
@@ -34,9 +33,10 @@ public sealed class OfflineVisitTests
         await tablet.SwitchOnAsync();
         await Expect(tablet.Page.Locator(".stop").Filter(new() { HasText = JobHost.Site })).ToBeVisibleAsync();
         await tablet.OpenVisitAsync(JobHost.Site);
-        await FillAsync(tablet);
+        await TypedVisit.FillAsync(tablet.Page, tablet.PictureAsync);
         var draftId = (await tablet.AskAsync<string[]>("desk.js", "async (desk) => (await desk.drafts()).map((row) => row.id)")).Single();
-        await CloseAsync(tablet);
+        await TypedVisit.CloseAsync(tablet.Page, tablet.PictureAsync);
+        await Expect(tablet.Page.Locator("#form")).ToBeHiddenAsync();
 
         // On the device and nowhere else, and the tablet says just that.
         var row = tablet.Page.Locator(".stop").Filter(new() { HasText = "On this device" });
@@ -144,40 +144,5 @@ public sealed class OfflineVisitTests
         var form = new FormState(draft, firm, firm.Sites[JobHost.Site], host.Clock, () => { }, () => { }) { Me = "RYA" };
         form.Renew();
         return CloseGate.Finish(form);
-    }
-
-    private static async Task FillAsync(Tablet tablet)
-    {
-        var page = tablet.Page;
-        await page.Locator($"#{DraftKey.ElementId(TypedVisit.Of("running"))}").GetByText(EntryTexts.Yes.En, new() { Exact = true }).ClickAsync();
-        await page.StepAsync(EntryTexts.Controller.En);
-        await page.EnterAllAsync(TypedVisit.Controller);
-        await page.GetByRole(AriaRole.Button, new() { Name = StepTexts.AllAutomaticFound.En, Exact = true }).ClickAsync();
-        await page.StepAsync(EntryTexts.Reference.En);
-        await page.Field(TypedVisit.Of("probes", "C1", "instrument")).SelectOptionAsync("HM-1");
-        await page.EnterAllAsync(TypedVisit.Reference);
-        await page.StepAsync(EntryTexts.Water.En);
-        await page.EnterAllAsync(TypedVisit.Water);
-        await tablet.PictureAsync("water");
-        await page.StepAsync(EntryTexts.Stock.En);
-        await page.EnterAllAsync(TypedVisit.Stock);
-        await page.StepAsync(EntryTexts.Adjust.En);
-        await page.GetByRole(AriaRole.Button, new() { Name = StepTexts.AllAutomaticLeft.En, Exact = true }).ClickAsync();
-    }
-
-    private static async Task CloseAsync(Tablet tablet)
-    {
-        var page = tablet.Page;
-        await page.StepAsync(EntryTexts.Close.En);
-        await page.GetByRole(AriaRole.Button, new() { Name = EntryTexts.Add.In(Language.English, StepTexts.Action.En), Exact = true }).First.ClickAsync();
-        var action = page.GetByLabel(StepTexts.ActionFor.En.Replace("{0}", string.Empty, StringComparison.Ordinal)).First;
-        await action.FillAsync("Test pH again within a week");
-        await action.BlurAsync();
-        await page.GetByRole(AriaRole.Button, new() { Name = StepTexts.SignAs.In(Language.English, "R. Yaffle"), Exact = true }).ClickAsync();
-        await page.EnterAsync("visit/signatures/Customer/absentReason", "nobody in the office");
-        await Expect(page.GetByText(EntryTexts.NothingOpen.En)).ToBeVisibleAsync();
-        await tablet.PictureAsync("close");
-        await page.Locator("#close-visit").ClickAsync();
-        await Expect(page.Locator("#form")).ToBeHiddenAsync();
     }
 }

@@ -1,6 +1,11 @@
+using LogBook.Browser.Tests.Browsers;
+using LogBook.Domain.Languages;
 using LogBook.Domain.Programmes;
 using LogBook.Domain.Visits;
 using LogBook.Entry.Drafts;
+using LogBook.Entry.Texts;
+using Microsoft.Playwright;
+using static Microsoft.Playwright.Assertions;
 
 namespace LogBook.Browser.Tests.Jobs;
 
@@ -60,6 +65,44 @@ public static class TypedVisit
         (Of("pumps", "P-B1", "strokeFound"), "80"),
         (Of("pumps", "P-B1", "speedFound"), "100"),
     ];
+
+    /// <summary>Enters all of it by its keys, as far as the close.</summary>
+    /// <param name="page">The form at its first step.</param>
+    /// <param name="picture">Keeps a picture.</param>
+    public static async Task FillAsync(IPage page, Func<string, Task> picture)
+    {
+        await page.Locator($"#{DraftKey.ElementId(Of("running"))}").GetByText(EntryTexts.Yes.En, new() { Exact = true }).ClickAsync();
+        await page.StepAsync(EntryTexts.Controller.En);
+        await page.EnterAllAsync(Controller);
+        await page.GetByRole(AriaRole.Button, new() { Name = StepTexts.AllAutomaticFound.En, Exact = true }).ClickAsync();
+        await page.StepAsync(EntryTexts.Reference.En);
+        await page.Field(Of("probes", "C1", "instrument")).SelectOptionAsync("HM-1");
+        await page.EnterAllAsync(Reference);
+        await page.StepAsync(EntryTexts.Water.En);
+        await page.EnterAllAsync(Water);
+        await picture("water");
+        await page.StepAsync(EntryTexts.Stock.En);
+        await page.EnterAllAsync(Stock);
+        await page.StepAsync(EntryTexts.Adjust.En);
+        await page.GetByRole(AriaRole.Button, new() { Name = StepTexts.AllAutomaticLeft.En, Exact = true }).ClickAsync();
+    }
+
+    /// <summary>Answers what is open, signs and closes.</summary>
+    /// <param name="page">The form.</param>
+    /// <param name="picture">Keeps a picture.</param>
+    public static async Task CloseAsync(IPage page, Func<string, Task> picture)
+    {
+        await page.StepAsync(EntryTexts.Close.En);
+        await page.GetByRole(AriaRole.Button, new() { Name = EntryTexts.Add.In(Language.English, StepTexts.Action.En), Exact = true }).First.ClickAsync();
+        var action = page.GetByLabel(StepTexts.ActionFor.En.Replace("{0}", string.Empty, StringComparison.Ordinal)).First;
+        await action.FillAsync("Test pH again within a week");
+        await action.BlurAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = StepTexts.SignAs.In(Language.English, "R. Yaffle"), Exact = true }).ClickAsync();
+        await page.EnterAsync("visit/signatures/Customer/absentReason", "nobody in the office");
+        await Expect(page.GetByText(EntryTexts.NothingOpen.En)).ToBeVisibleAsync();
+        await picture("close");
+        await page.Locator("#close-visit").ClickAsync();
+    }
 
     /// <summary>Key of a part of the tower.</summary>
     public static string Of(params string[] parts) => DraftKey.Under(Top, parts);

@@ -1,0 +1,94 @@
+using System.Globalization;
+using LogBook.Application.Data;
+using LogBook.Application.Reviews;
+using LogBook.Application.Visits;
+using LogBook.Browser.Tests.Browsers;
+using LogBook.Browser.Tests.Jobs;
+using LogBook.Domain.Assessments;
+using LogBook.Domain.Findings;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Playwright;
+using static Microsoft.Playwright.Assertions;
+
+namespace LogBook.Browser.Tests.Capture;
+
+/// <summary>The same keys find the same: entered without signal on a tablet of one installation, and on the server's page of another.</summary>
+public sealed class SameFindingsTests
+{
+    private const string Arrived = "2025-03-31T09:20";
+
+    [Fact]
+    public async Task Visit_EnteredOffline_AndTheSameKeysOnTheServersPage_FindTheSame()
+    {
+        var offline = await OnTabletAsync();
+        var online = await OnServerAsync();
+
+        Assert.Contains(offline, line => line.Contains(FindingKinds.RangeOut, StringComparison.Ordinal));
+        Assert.Contains(offline, line => line.Contains(FigureCodes.CyclesByChloride, StringComparison.Ordinal));
+        Assert.Equal(online, offline);
+    }
+
+    private static async Task<IReadOnlyList<string>> OnTabletAsync()
+    {
+        await using var host = await JobHost.StartAsync();
+        await using var link = new Link(host.Address);
+        await using var tablet = await Tablet.StartAsync(link.Address, "same-findings-tablet");
+        await tablet.RegisterAsync();
+        link.Cut();
+        await tablet.OpenVisitAsync(JobHost.Site);
+        await ArriveAsync(tablet.Page);
+        await TypedVisit.FillAsync(tablet.Page, tablet.PictureAsync);
+        var draft = (await tablet.AskAsync<string[]>("desk.js", "async (desk) => (await desk.drafts()).map((row) => row.id)")).Single();
+        await TypedVisit.CloseAsync(tablet.Page, tablet.PictureAsync);
+        await Expect(tablet.Page.Locator("#form")).ToBeHiddenAsync();
+        link.Mend();
+        await tablet.Page.GetByRole(AriaRole.Button, new() { Name = "Send now" }).ClickAsync();
+        await Expect(tablet.Page.Locator(".mark.server, .mark.mailed")).ToHaveCountAsync(1);
+        return await FindingsAsync(host, draft);
+    }
+
+    private static async Task<IReadOnlyList<string>> OnServerAsync()
+    {
+        await using var host = await JobHost.StartAsync();
+        await using var browser = await TestBrowser.StartAsync("same-findings-server");
+        var page = await browser.OpenAsync(host.Address);
+        await page.SignInAsync(JobHost.Technician);
+        await page.GoAsync("/visit/" + JobHost.Site);
+        await ArriveAsync(page);
+        await TypedVisit.FillAsync(page, name => browser.PictureAsync(page, name));
+        await TypedVisit.CloseAsync(page, name => browser.PictureAsync(page, name));
+        await page.WaitForURLAsync("**/visits/*");
+        return await FindingsAsync(host, page.Url[^36..]);
+    }
+
+    // Both arrive at the same minute; all else is typed.
+    private static async Task ArriveAsync(IPage page)
+    {
+        var box = page.Field("visit/arrived");
+        await box.FillAsync(Arrived);
+        await box.BlurAsync();
+        await Expect(box).ToHaveValueAsync(Arrived);
+    }
+
+    // Everything that findings and figures say, but for the visit's own identity.
+    private static async Task<IReadOnlyList<string>> FindingsAsync(JobHost host, string visit)
+    {
+        await host.App.Services.GetRequiredService<AssessmentKeeper>().AssessAllAsync(Viewer.System("test"), new DateTime(2025, 3, 31, 12, 0, 0, DateTimeKind.Utc));
+        var rows = await host.App.Services.GetRequiredService<LogBookStore>().ReadAsync(Viewer.System("test"), async db => await (
+            from finding in db.Findings
+            join site in db.Sites on finding.SiteId equals site.Id into sites
+            from site in sites.DefaultIfEmpty()
+            select new { Site = site == null ? "" : site.Code, finding }).ToListAsync());
+        var view = await host.App.Services.GetRequiredService<VisitQuery>().OfAsync(Viewer.System("test"), Guid.Parse(visit));
+        return
+        [
+            .. view!.Figures.Select(figure => string.Create(
+                CultureInfo.InvariantCulture,
+                $"{figure.System} | {figure.Figure.Code} | {figure.Figure.About} | {figure.Figure.Estimate?.Value:R} ± {figure.Figure.Estimate?.Random:R} {figure.Figure.Estimate?.Unit} | {string.Join(' ', figure.Figure.Why.Select(why => why.En))}")),
+            .. rows.Select(row => string.Join(" | ", row.Site, row.finding.Kind, row.finding.AboutKey, row.finding.Severity, row.finding.State, row.finding.FirstSeen, row.finding.LastSeen, row.finding.ClosedOn,
+                    row.finding.FirstVisit, row.finding.English, row.finding.Spanish, row.finding.Portuguese).Replace(visit, "this visit", StringComparison.OrdinalIgnoreCase))
+                .Order(StringComparer.Ordinal),
+        ];
+    }
+}
