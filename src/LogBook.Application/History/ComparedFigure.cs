@@ -1,3 +1,4 @@
+using LogBook.Domain.Assessments;
 using LogBook.Domain.Estimates;
 
 namespace LogBook.Application.History;
@@ -13,6 +14,21 @@ public sealed record ComparedFigure(string Key, IReadOnlyList<HistoryFigure?> La
     /// </summary>
     public Estimate? Difference => Latest is [{ Estimate: { } first }, { Estimate: { } second }] ? first.Minus(second) : null;
 
+    /// <summary>The difference as a figure that says what went in; null where there is none.</summary>
+    public HistoryFigure? DifferenceFigure => Difference is { } difference && Latest is [{ } first, { } second]
+        ? new HistoryFigure(
+            FigureCodes.Difference,
+            "",
+            first.Visit,
+            null,
+            first.To > second.To ? first.To : second.To,
+            difference,
+            [],
+            [InputOf("first", first.Estimate!), InputOf("second", second.Estimate!)])
+        : null;
+
     /// <summary>Whether the difference is larger than its expanded uncertainty (k = 2).</summary>
     public bool IsClear => Difference is { IsClearOfZero: true };
+
+    private static FigureInput InputOf(string name, Estimate estimate) => new(name, estimate.Value, estimate.Unit, estimate.StandardUncertainty);
 }

@@ -1,3 +1,4 @@
+using LogBook.Application.History;
 using LogBook.Application.Reviews;
 using LogBook.Domain.Estimates;
 
@@ -16,6 +17,7 @@ namespace LogBook.Application.Shelf;
 /// <param name="Spread">Standard deviation of the own normal.</param>
 /// <param name="Against">Newest reading against the own normal, %; oldest first the newest ones before it and itself.</param>
 /// <param name="Finding">The open finding that the make-up has changed; null where there is none.</param>
+/// <param name="Explained">The newest one against the own normal, with the readings that this rests on.</param>
 public sealed record MakeUpLine(
     string Site,
     string SiteName,
@@ -28,4 +30,5 @@ public sealed record MakeUpLine(
     double Usual,
     double Spread,
     IReadOnlyList<Estimate> Against,
-    FindingKey? Finding);
+    FindingKey? Finding,
+    HistoryFigure Explained);

@@ -2,6 +2,7 @@ using System.Text.Json;
 using LogBook.Application.Data;
 using LogBook.Application.Data.Conventions;
 using LogBook.Application.DueLists;
+using LogBook.Application.History;
 using LogBook.Application.Reviews;
 using LogBook.Domain.Assessments;
 using LogBook.Domain.Estimates;
@@ -52,6 +53,7 @@ public sealed class MakeUpQuery(LogBookStore store, TimeProvider clock)
                         var system = systems[same.Key.SystemId];
                         var ordered = same.OrderBy(pair => pair.Figure.To).ToList();
                         var newest = ordered[^1];
+                        var zone = TimeZoneInfo.FindSystemTimeZoneById(system.TimeZone);
                         var inputs = JsonSerializer.Deserialize<List<FigureInput>>(newest.Figure.Inputs, Json)!;
                         FigureInput Of(string name) => inputs.First(input => input.Name == name);
                         var now = Of("now");
@@ -61,13 +63,14 @@ public sealed class MakeUpQuery(LogBookStore store, TimeProvider clock)
                             system.Code,
                             system.Name,
                             same.Key.About,
-                            SitesQuery.DayIn(TimeZoneInfo.FindSystemTimeZoneById(system.TimeZone), newest.Figure.To),
+                            SitesQuery.DayIn(zone, newest.Figure.To),
                             newest.VisitId,
                             new Estimate(now.Value, now.Unit, now.StandardUncertainty ?? 0),
                             Of("usual").Value,
                             Of("spread").Value,
                             [.. ordered.Select(pair => new Estimate(pair.Figure.Value!.Value, "%", pair.Figure.StandardUncertainty ?? 0))],
-                            open[same.Key.SystemId].Select(finding => new FindingKey(system.Site, system.Code, FindingKinds.MakeUpChanged, finding.AboutKey, finding.FirstSeen)).FirstOrDefault());
+                            open[same.Key.SystemId].Select(finding => new FindingKey(system.Site, system.Code, FindingKinds.MakeUpChanged, finding.AboutKey, finding.FirstSeen)).FirstOrDefault(),
+                            SiteHistoryQuery.FigureOf(newest.Figure, newest.VisitId, zone));
                     })
                     .OrderBy(line => line.Finding is null).ThenByDescending(line => Math.Abs(line.Against[^1].Value))
                     .ThenBy(line => line.Site, StringComparer.OrdinalIgnoreCase).ThenBy(line => line.System, StringComparer.OrdinalIgnoreCase).ThenBy(line => line.Test, StringComparer.Ordinal)

@@ -1,3 +1,4 @@
+using LogBook.Application.History;
 using LogBook.Domain.Estimates;
 
 namespace LogBook.Application.Shelf;
@@ -39,6 +40,9 @@ public sealed record ShelfLine(
     StockStanding Standing,
     double? SuggestedL)
 {
+    /// <summary>Run-out and suggested order with what went in; empty where neither can be told.</summary>
+    public IReadOnlyList<HistoryFigure> Explained { get; init; } = [];
+
     /// <summary>Days on which it runs out about; null where that cannot be told.</summary>
     public (DateOnly First, DateOnly Last)? RunsOut => Outlook?.RunsOut();
 

@@ -2,6 +2,7 @@ using System.Text.Json;
 using LogBook.Application.Data;
 using LogBook.Application.Data.Conventions;
 using LogBook.Application.DueLists;
+using LogBook.Application.History;
 using LogBook.Application.Sites;
 using LogBook.Domain.Assessments;
 using LogBook.Domain.Estimates;
@@ -84,6 +85,7 @@ public sealed class ShelfQuery(LogBookStore store, SetUpStore setUp, SitesQuery 
         {
             var read = known.GetValueOrDefault((CodeKeys.Of(site.Code), CodeKeys.Of(system.Code), CodeKeys.Of(drum.Code)));
             var outlook = read is null ? null : OutlookOf(read.Figure, system.Operation, zone);
+            var until = StartOf(zone, Later(second, next.AddDays((int)Math.Ceiling(drum.DeliveryDays ?? 0))));
             yield return new ShelfLine(
                 site.Code,
                 site.Name,
@@ -101,8 +103,22 @@ public sealed class ShelfQuery(LogBookStore store, SetUpStore setUp, SitesQuery 
                 isAgreed ? next : null,
                 isAgreed ? second : null,
                 outlook?.StandingBefore(StartOf(zone, next), StartOf(zone, second)) ?? StockStanding.Unknown,
-                outlook?.NeededUntil(StartOf(zone, Later(second, next.AddDays((int)Math.Ceiling(drum.DeliveryDays ?? 0))))));
+                outlook?.NeededUntil(until)) { Explained = read is null || outlook is null ? [] : Explained(read, outlook, zone, until) };
         }
+    }
+
+    // The stored figure says how the use a day came about; the rest depends on the visits ahead.
+    private static IReadOnlyList<HistoryFigure> Explained(DrumFigure read, StockOutlook outlook, TimeZoneInfo zone, DateTime until)
+    {
+        var runOut = SiteHistoryQuery.FigureOf(read.Figure, read.Visit, zone);
+        return outlook.ShortUntil(until) is not { } missing
+            ? [runOut]
+            :
+            [
+                runOut with { Inputs = [.. runOut.Inputs, .. outlook.RangeInputs()] },
+                new HistoryFigure(
+                    FigureCodes.ProductMissing, runOut.About, read.Visit, runOut.To, TimeZoneInfo.ConvertTimeFromUtc(until, zone), missing, [], outlook.NeededInputs(until)),
+            ];
     }
 
     // The figure keeps what went in: the usable volume and the use a day, each with its uncertainty.

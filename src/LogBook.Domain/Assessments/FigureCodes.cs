@@ -72,6 +72,12 @@ public static class FigureCodes
     /// <summary>Hours the bleed was open for each volume of make-up, h/m3.</summary>
     public const string BleedHoursPerVolume = "bleed-hours-per-volume";
 
+    /// <summary>Product that is missing until an order of the next visit has come, L; below zero where some is left.</summary>
+    public const string ProductMissing = "product-missing";
+
+    /// <summary>A figure of one system less the same figure of another, in the figure's own unit.</summary>
+    public const string Difference = "difference";
+
     /// <summary>Output of a pump from the drop of its drum per hour run, L/h.</summary>
     public const string PumpOutput = "pump-output";
 }

@@ -171,9 +171,9 @@ public static class FigureTexts
             new("Make-up against its own past", "Reposición frente a su pasado", "Reposição contra o próprio passado"),
             new(
                 new(
-                    "100 (reading − median of the last twelve readings of the make-up that were not themselves shifted) / that median",
-                    "100 (lectura − mediana de las últimas doce lecturas de la reposición no desplazadas) / esa mediana",
-                    "100 (leitura − mediana das doze últimas leituras da reposição não deslocadas) / essa mediana"),
+                    "100 (reading − median of the last twelve readings of the make-up that were not themselves shifted) / that median; own spread: their standard deviation, at least the uncertainty of one reading",
+                    "100 (lectura − mediana de las últimas doce lecturas de la reposición no desplazadas) / esa mediana; dispersión propia: su desviación estándar, al menos la incertidumbre de una lectura",
+                    "100 (leitura − mediana das doze últimas leituras da reposição não deslocadas) / essa mediana; dispersão própria: o desvio padrão delas, no mínimo a incerteza de uma leitura"),
                 OwnBaseline)),
         [FigureCodes.ProbeError] = (
             new("Probe error", "Error de la sonda", "Erro da sonda"),
@@ -187,18 +187,40 @@ public static class FigureTexts
             new("Probe drift", "Deriva de la sonda", "Deriva da sonda"),
             new(
                 new(
-                    "Slope of the straight line through the as-found errors since the last calibration, cleaning or new probe (least squares)",
-                    "Pendiente de la recta por los errores encontrados desde la última calibración, limpieza o sonda nueva (mínimos cuadrados)",
-                    "Inclinação da reta pelos erros encontrados desde a última calibração, limpeza ou sonda nova (mínimos quadrados)"),
+                    "Slope of the straight line through the as-found errors since the last calibration, cleaning or new probe, all by one hand meter (least squares): b = Σ(t − t̄)(e − ē) / Σ(t − t̄)²; its uncertainty is s / √Σ(t − t̄)², s the scatter about the line with n − 2",
+                    "Pendiente de la recta por los errores encontrados desde la última calibración, limpieza o sonda nueva, todos con un mismo medidor (mínimos cuadrados): b = Σ(t − t̄)(e − ē) / Σ(t − t̄)²; su incertidumbre es s / √Σ(t − t̄)², s la dispersión en torno a la recta con n − 2",
+                    "Inclinação da reta pelos erros encontrados desde a última calibração, limpeza ou sonda nova, todos com um mesmo medidor (mínimos quadrados): b = Σ(t − t̄)(e − ē) / Σ(t − t̄)²; sua incerteza é s / √Σ(t − t̄)², s a dispersão em torno da reta com n − 2"),
                 ProbeSource)),
         [FigureCodes.DaysToEmpty] = (
             new("Runs out about", "Se agota hacia", "Acaba por volta de"),
             new(
                 new(
-                    "Usable volume now over use a day of running",
-                    "Volumen útil ahora entre uso por día de marcha",
-                    "Volume útil agora sobre uso por dia de operação"),
+                    "Usable volume now over use a day of running; use a day = used over days of running (15 % for load and season go into its uncertainty), or used over the doses planned then, times those planned in the next 70 days. It is empty between the days on which use × days − volume lies within its expanded uncertainty (k = 2) of zero",
+                    "Volumen útil ahora entre uso por día de marcha; uso por día = usado entre días de marcha (un 15 % por carga y temporada entra en su incertidumbre), o usado entre las dosis previstas entonces, por las previstas en los próximos 70 días. Se vacía entre los días en que uso × días − volumen queda a menos de su incertidumbre expandida (k = 2) de cero",
+                    "Volume útil agora sobre uso por dia de operação; uso por dia = usado sobre dias de operação (15 % por carga e temporada entram na sua incerteza), ou usado sobre as doses previstas então, vezes as previstas nos próximos 70 dias. Esvazia entre os dias em que uso × dias − volume fica a menos da sua incerteza expandida (k = 2) de zero"),
                 Balance)),
+        [FigureCodes.ProductMissing] = (
+            new("Product missing until then", "Producto que falta hasta entonces", "Produto que falta até lá"),
+            new(
+                new(
+                    "Use a day × days of running from the last reading until the day it must last to − what the pump could draw at that reading; suggested is its upper end (k = 2) in whole litres, nothing where that is below zero",
+                    "Uso por día × días de marcha desde la última lectura hasta el día que debe alcanzar − lo que la bomba podía aspirar en esa lectura; lo sugerido es su extremo superior (k = 2) en litros enteros, nada si queda bajo cero",
+                    "Uso por dia × dias de operação da última leitura até o dia que deve alcançar − o que a bomba podia aspirar nessa leitura; o sugerido é a ponta superior (k = 2) em litros inteiros, nada se ficar abaixo de zero"),
+                new(
+                    "Mass balance; the day it must last to is common practice, no source",
+                    "Balance de masa; el día que debe alcanzar es práctica común, sin fuente",
+                    "Balanço de massa; o dia que deve alcançar é prática comum, sem fonte"))),
+        [FigureCodes.Difference] = (
+            new("Difference", "Diferencia", "Diferença"),
+            new(
+                new(
+                    "First minus second; u = √(u₁² + u₂²), taken as independent: what one hand meter brings into both is no longer known apart, so it may be too wide",
+                    "Primero menos segundo; u = √(u₁² + u₂²), tomados como independientes: lo que un mismo medidor aporta a ambos ya no se conoce aparte, así que puede ser demasiado ancha",
+                    "Primeiro menos segundo; u = √(u₁² + u₂²), tomados como independentes: o que um mesmo medidor traz aos dois já não se conhece à parte, então pode ser larga demais"),
+                new(
+                    "Propagation of uncertainty after the GUM (JCGM 100:2008)",
+                    "Propagación de la incertidumbre según la GUM (JCGM 100:2008)",
+                    "Propagação da incerteza segundo o GUM (JCGM 100:2008)"))),
         [FigureCodes.PumpOutput] = (
             new("Pump output", "Caudal de la bomba", "Vazão da bomba"),
             new(
@@ -244,6 +266,19 @@ public static class FigureTexts
         ["spread"] = new("own spread", "dispersión propia", "dispersão própria"),
         ["points"] = new("as-found errors in the series", "errores encontrados en la serie", "erros encontrados na série"),
         ["days"] = new("days from first to last", "días del primero al último", "dias do primeiro ao último"),
+        ["error-on"] = new("error as found on", "error encontrado el", "erro encontrado em"),
+        ["line-start"] = new("error on the line at its first point", "error en la recta en su primer punto", "erro na reta no seu primeiro ponto"),
+        ["line-scatter"] = new("scatter about the line", "dispersión en torno a la recta", "dispersão em torno da reta"),
+        ["slope-low"] = new("slope, lower end (95 %)", "pendiente, extremo inferior (95 %)", "inclinação, ponta inferior (95 %)"),
+        ["slope-high"] = new("slope, upper end (95 %)", "pendiente, extremo superior (95 %)", "inclinação, ponta superior (95 %)"),
+        ["own-reading"] = new("own reading of", "lectura propia del", "leitura própria de"),
+        ["running-days"] = new("days of running", "días de marcha", "dias de operação"),
+        ["doses-ahead"] = new("doses planned in the next 70 days", "dosis previstas en los próximos 70 días", "doses previstas nos próximos 70 dias"),
+        ["first-days"] = new("empty after, earliest", "se vacía tras, lo más pronto", "vazia após, o mais cedo"),
+        ["last-days"] = new("empty after, latest", "se vacía tras, lo más tarde", "vazia após, o mais tarde"),
+        ["suggested"] = new("suggested order", "pedido sugerido", "pedido sugerido"),
+        ["first"] = new("first system", "primer sistema", "primeiro sistema"),
+        ["second"] = new("second system", "segundo sistema", "segundo sistema"),
         ["forecast"] = new("error forecast for the next visit", "error previsto para la próxima visita", "erro previsto para a próxima visita"),
         ["usable"] = new("usable volume", "volumen útil", "volume útil"),
         ["spare"] = new("spare on site", "reserva en el sitio", "reserva no local"),

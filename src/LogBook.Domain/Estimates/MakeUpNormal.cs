@@ -1,3 +1,5 @@
+using System.Globalization;
+using LogBook.Domain.Assessments;
 using LogBook.Domain.Programmes;
 
 namespace LogBook.Domain.Estimates;
@@ -49,7 +51,8 @@ public sealed class MakeUpNormal
             {
                 series ??= [.. start._series];
                 var known = series[i] ?? new Series([], []);
-                series[i] = start.ShiftOf(visit, test) is { } shift && IsShifted(shift) ? known.Beside(reading.Value.Value, shift.IsSoftenedHardness) : known.With(reading.Value.Value);
+                var input = new FigureInput(string.Create(CultureInfo.InvariantCulture, $"own-reading:{visit.Day:yyyy-MM-dd}"), reading.Value.Value, reading.Value.Unit);
+                series[i] = start.ShiftOf(visit, test) is { } shift && IsShifted(shift) ? known.Beside(input, shift.IsSoftenedHardness) : known.With(input);
             }
         }
 
@@ -68,7 +71,7 @@ public sealed class MakeUpNormal
         }
 
         var known = Of(test);
-        var values = known?.Values ?? [];
+        var values = known?.Readings ?? [];
         var hardness = test is TestCodes.Calcium or TestCodes.TotalHardness;
         if (values.Count < Enough)
         {
@@ -87,7 +90,7 @@ public sealed class MakeUpNormal
 
         var spread = known.Spread;
         var softened = hardness && (reading.Reading.At.Equals(SamplePoints.Softened, StringComparison.OrdinalIgnoreCase) || (normal < SoftenedBelow && IsFarBelowAlkalinity(normal)));
-        return new MakeUpShift(test, now, normal, Math.Max(spread, now.StandardUncertainty), values.Count >= Most, softened, known.MedianOfLatest);
+        return new MakeUpShift(test, now, normal, Math.Max(spread, now.StandardUncertainty), values.Count >= Most, softened, known.MedianOfLatest) { Own = values };
     }
 
     private Series? Of(string test)
@@ -112,27 +115,31 @@ public sealed class MakeUpNormal
 
     // Natural water has about as much alkalinity as hardness; a softener takes the hardness alone.
     private bool IsFarBelowAlkalinity(double hardness) =>
-        Of(TestCodes.Alkalinity) is { Values.Count: >= 3 } alkalinity && alkalinity.Median > AlkalinityTimes * hardness;
+        Of(TestCodes.Alkalinity) is { Readings.Count: >= 3 } alkalinity && alkalinity.Median > AlkalinityTimes * hardness;
 
-    private sealed class Series(double[] values, double[] shifted)
+    private sealed class Series(FigureInput[] readings, FigureInput[] shifted)
     {
-        public IReadOnlyList<double> Values => values;
+        private double[]? _values;
+
+        public IReadOnlyList<FigureInput> Readings => readings;
 
         /// <summary>Median of the values: each is asked for by several rules, and again by later visits.</summary>
-        public double Median => field != 0 ? field : field = Statistics.Median(values);
+        public double Median => field != 0 ? field : field = Statistics.Median(Values);
 
         /// <summary>Standard deviation of the values.</summary>
-        public double Spread => field != 0 ? field : field = Statistics.StandardDeviation(values);
+        public double Spread => field != 0 ? field : field = Statistics.StandardDeviation(Values);
 
         /// <summary>Median of the last three values.</summary>
-        public double MedianOfLatest => Statistics.Median(values[^Math.Min(3, values.Length)..]);
+        public double MedianOfLatest => Statistics.Median(Values[^Math.Min(3, readings.Length)..]);
 
-        public Series With(double value) => new([.. values.AsSpan(Math.Max(0, values.Length - Most + 1)), value], []);
+        private double[] Values => _values ??= Array.ConvertAll(readings, reading => reading.Value);
 
-        public Series Beside(double value, bool isSoftenedHardness)
+        public Series With(FigureInput reading) => new([.. readings.AsSpan(Math.Max(0, readings.Length - Most + 1)), reading], []);
+
+        public Series Beside(FigureInput reading, bool isSoftenedHardness)
         {
-            double[] all = [.. shifted, value];
-            return isSoftenedHardness || all.Length < NewWater ? new Series(values, isSoftenedHardness ? [] : all) : new Series(all, []);
+            FigureInput[] all = [.. shifted, reading];
+            return isSoftenedHardness || all.Length < NewWater ? new Series(readings, isSoftenedHardness ? [] : all) : new Series(all, []);
         }
     }
 }

@@ -1,3 +1,5 @@
+using LogBook.Domain.Assessments;
+
 namespace LogBook.Domain.Estimates;
 
 /// <summary>One test of the make-up water against the system's own normal.</summary>
@@ -10,6 +12,9 @@ namespace LogBook.Domain.Estimates;
 /// <param name="Recent">Median of the last three normal readings: a season moves it along, a new source does not.</param>
 public sealed record MakeUpShift(string Test, Estimate Now, double Normal, double Spread, bool IsFull, bool IsSoftenedHardness, double Recent)
 {
+    /// <summary>The readings that the own normal rests on, oldest first, each named by its day; empty before there is an own normal.</summary>
+    public IReadOnlyList<FigureInput> Own { get; init; } = [];
+
     /// <summary>Difference to the normal, % of it; to the nearer of the whole and the recent normal.</summary>
     public double Percent
     {

@@ -22,6 +22,12 @@ public sealed record ProbeDrift(
     double? ForecastLow,
     double? ForecastHigh)
 {
+    /// <summary>Error on the line at the first point, %; null without a line.</summary>
+    public double? AtStart { get; private init; }
+
+    /// <summary>Standard deviation of the errors about the line, with n − 2, %; null without a line.</summary>
+    public double? Scatter { get; private init; }
+
     /// <summary>Works out the drift.</summary>
     /// <param name="visit">The visit.</param>
     /// <param name="probe">Its comparison of the probe.</param>
@@ -55,6 +61,10 @@ public sealed record ProbeDrift(
             line.Slope + half.Value,
             forecast,
             forecast - around,
-            forecast + around);
+            forecast + around)
+        {
+            AtStart = line.Intercept,
+            Scatter = line.ResidualDeviation.HasValue ? line.ResidualDeviation.Value : null,
+        };
     }
 }

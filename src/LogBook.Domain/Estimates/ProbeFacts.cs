@@ -1,3 +1,5 @@
+using System.Globalization;
+using LogBook.Domain.Assessments;
 using LogBook.Domain.Outcomes;
 using LogBook.Domain.Programmes;
 using LogBook.Domain.Quantities;
@@ -27,6 +29,9 @@ public sealed record ProbeFacts(
     Computed<Estimate> ErrorCleaned,
     Computed<Estimate> ErrorLeft)
 {
+    /// <summary>The error as found, as it goes into figures over several visits: its name keeps the wall time at the site. Null without an error.</summary>
+    internal FigureInput? ErrorInput { get; private init; }
+
     /// <summary>Whether the series of errors begins anew after this visit.</summary>
     public bool Restarts => Reading.AfterCleaning is not null || Reading.Calibrated == true;
 
@@ -59,6 +64,7 @@ public sealed record ProbeFacts(
             ? Units.Convert(number, reading.Unit, "uS/cm").Map(value => ReadingEstimates.HandMeter(visit.History, visit.Visit, instrument).On(value, "uS/cm"))
             : beside is null ? Computed<Estimate>.None(VisitReasons.NotMeasured) : Computed<Estimate>.Of(beside.Value);
         var table = visit.History.Firm.Engine.Uncertainties;
+        var error = ErrorOf(found, reference, table);
         return new ProbeFacts(
             code,
             reading,
@@ -66,10 +72,16 @@ public sealed record ProbeFacts(
             ReadingEstimates.IsProved(visit.History, instrument, visit.Visit.At),
             found,
             reference,
-            ErrorOf(found, reference, table),
+            error,
             ErrorOf(In(reading.AfterCleaning, reading.Unit), reference, table),
-            ErrorOf(In(reading.AsLeft, reading.Unit), reference, table));
+            ErrorOf(In(reading.AsLeft, reading.Unit), reference, table))
+        {
+            ErrorInput = error.HasValue ? InputOf(error.Value, TimeZoneInfo.ConvertTimeFromUtc(visit.Visit.At, visit.History.Zone)) : null,
+        };
     }
+
+    private static FigureInput InputOf(Estimate error, DateTime at) =>
+        new(string.Create(CultureInfo.InvariantCulture, $"error-on:{at:yyyy-MM-dd HH:mm}"), error.Value, error.Unit, error.StandardUncertainty);
 
     private static double? In(double? value, string unit) => value is { } number ? Units.Convert(number, unit, "uS/cm").Value : null;
 

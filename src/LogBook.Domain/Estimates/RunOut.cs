@@ -21,6 +21,18 @@ public sealed record RunOut(DrumFacts Drum, Estimate Stock, Computed<Estimate> U
     // A calendar dose does not follow the load: what is left is the pump's own scatter.
     private const double DoseShare = 0.05;
 
+    /// <summary>Product used in the stretch that the use a day comes from, L; null where the use is not known.</summary>
+    public Estimate? Used { get; private init; }
+
+    /// <summary>Days of running in that stretch, d; null where doses are counted instead.</summary>
+    public double? UsedDays { get; private init; }
+
+    /// <summary>Doses planned in that stretch; null where days are counted.</summary>
+    public int? UsedDoses { get; private init; }
+
+    /// <summary>Doses planned in the seventy days after the visit; null where days are counted.</summary>
+    public int? DosesAhead => Doses?.StartDays.Count;
+
     /// <summary>Litres of one planned dose and the days from the visit to each planned start; null for other feeds.</summary>
     private (Estimate PerDose, IReadOnlyList<double> StartDays)? Doses { get; init; }
 
@@ -36,11 +48,14 @@ public sealed record RunOut(DrumFacts Drum, Estimate Stock, Computed<Estimate> U
             {
                 var spare = drum.Reading.SpareL ?? drum.Drum.SpareL ?? 0;
                 var stock = DrumVolume.Usable(left, drum.Drum).Plus(Estimate.Exact(spare, "L"));
-                var doses = drum.Found.HasValue ? DosesOf(visit, drum.Drum.Code) : null;
-                var use = doses is { StartDays.Count: > 0 } planned
-                    ? Computed<Estimate>.Of(planned.PerDose.Scaled(planned.StartDays.Count / LongestDays, "L/d"))
-                    : drum.Found.HasValue ? UsePerDayOf(visit, drum.Drum.Code) : Computed<Estimate>.None(VisitReasons.NotMeasured);
-                all.Add(new RunOut(drum, stock, use, use.Map(perDay => stock.Over(perDay, "d"))) { Doses = doses is { StartDays.Count: > 0 } ? doses : null });
+                all.Add(!drum.Found.HasValue ? new RunOut(drum, stock, Computed<Estimate>.None(VisitReasons.NotMeasured), Computed<Estimate>.None(VisitReasons.NotMeasured))
+                    : DosesOf(visit, drum.Drum.Code) is { StartDays.Count: > 0 } planned
+                        ? Lasting(drum, stock, Computed<Estimate>.Of(planned.PerDose.Scaled(planned.StartDays.Count / LongestDays, "L/d")), planned.Used) with
+                        {
+                            Doses = (planned.PerDose, planned.StartDays),
+                            UsedDoses = planned.Doses,
+                        }
+                        : UsePerDayOf(visit, drum, stock));
             }
         }
 
@@ -65,6 +80,9 @@ public sealed record RunOut(DrumFacts Drum, Estimate Stock, Computed<Estimate> U
         return margin.StandardUncertainty == 0 ? (margin.Value >= 0 ? 1 : 0) : Statistics.Normal(margin.Value / margin.StandardUncertainty);
     }
 
+    private static RunOut Lasting(DrumFacts drum, Estimate stock, Computed<Estimate> use, Estimate? used) =>
+        new(drum, stock, use, use.Map(perDay => stock.Over(perDay, "d"))) { Used = used };
+
     private static int StartsUpTo(IReadOnlyList<double> startDays, double days)
     {
         var count = 0;
@@ -77,7 +95,7 @@ public sealed record RunOut(DrumFacts Drum, Estimate Stock, Computed<Estimate> U
     }
 
     // Use between two visits over the doses planned between them, from the shortest stretch that tells.
-    private static (Estimate PerDose, IReadOnlyList<double> StartDays)? DosesOf(VisitFacts visit, string code)
+    private static (Estimate PerDose, IReadOnlyList<double> StartDays, Estimate Used, int Doses)? DosesOf(VisitFacts visit, string code)
     {
         if (visit.Programme is not { } programme
             || FeedParts.FeedOf(visit, code) is not { Mode: FeedMode.DosePlan } feed)
@@ -105,14 +123,19 @@ public sealed record RunOut(DrumFacts Drum, Estimate Stock, Computed<Estimate> U
             }
         }
 
-        return best is null
-            ? null
-            : (PerDose(ProductUse.UsedBetween(best, visit, code).Value, doses), [.. ProductUse.RunningStarts(visit, feed, visit.Visit.At, visit.Visit.At.AddDays(LongestDays)).Select(start => (start - visit.Visit.At).TotalDays)]);
+        if (best is null)
+        {
+            return null;
+        }
+
+        var taken = ProductUse.UsedBetween(best, visit, code).Value;
+        return (PerDose(taken, doses), [.. ProductUse.RunningStarts(visit, feed, visit.Visit.At, visit.Visit.At.AddDays(LongestDays)).Select(start => (start - visit.Visit.At).TotalDays)], taken, doses);
     }
 
     // The shortest stretch whose use stands out of the level's own uncertainty, else the longest up to 70 days.
-    private static Computed<Estimate> UsePerDayOf(VisitFacts visit, string code)
+    private static RunOut UsePerDayOf(VisitFacts visit, DrumFacts drum, Estimate stock)
     {
+        var code = drum.Drum.Code;
         var (best, bestDays) = ((VisitFacts?)null, 0.0);
         for (var from = visit.Previous; from is not null && (visit.Visit.At - from.Visit.At).TotalDays <= LongestDays; from = from.Previous)
         {
@@ -134,9 +157,13 @@ public sealed record RunOut(DrumFacts Drum, Estimate Stock, Computed<Estimate> U
             }
         }
 
-        return best is null
-            ? Computed<Estimate>.None(VisitReasons.NoUse)
-            : Computed<Estimate>.Of(PerDay(ProductUse.UsedBetween(best, visit, code).Value, bestDays));
+        if (best is null)
+        {
+            return Lasting(drum, stock, Computed<Estimate>.None(VisitReasons.NoUse), null);
+        }
+
+        var taken = ProductUse.UsedBetween(best, visit, code).Value;
+        return Lasting(drum, stock, Computed<Estimate>.Of(PerDay(taken, bestDays)), taken) with { UsedDays = bestDays };
     }
 
     private static Estimate PerDose(Estimate used, int doses)

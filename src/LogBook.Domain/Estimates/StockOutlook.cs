@@ -1,3 +1,4 @@
+using LogBook.Domain.Assessments;
 using LogBook.Domain.Clocks;
 using LogBook.Domain.Sites;
 
@@ -49,6 +50,22 @@ public sealed record StockOutlook(DateTime ReadAt, Estimate Usable, Estimate? Us
     /// <summary>Use until a moment less what was there, L; below zero where some is left. Null where the use is not known.</summary>
     /// <param name="utc">Moment, UTC.</param>
     public Estimate? ShortUntil(DateTime utc) => UsePerDay?.Scaled(UseDays(utc), "L").Minus(Usable);
+
+    /// <summary>Range of days until it is empty, for "How was this worked out?".</summary>
+    /// <returns>First and last day of running from the reading, d; empty where the use is not known.</returns>
+    public IReadOnlyList<FigureInput> RangeInputs() =>
+        Range is var (low, high) ? [new("first-days", low, "d"), .. high is { } late ? [new FigureInput("last-days", late, "d")] : Array.Empty<FigureInput>()] : [];
+
+    /// <summary>What goes into <see cref="ShortUntil"/> and <see cref="NeededUntil"/>, for "How was this worked out?".</summary>
+    /// <param name="utc">Moment, UTC.</param>
+    /// <returns>Use a day, days of use until then, what was there, and the litres suggested; empty where the use is not known.</returns>
+    public IReadOnlyList<FigureInput> NeededInputs(DateTime utc) => UsePerDay is not { } use || NeededUntil(utc) is not { } needed ? [] :
+    [
+        new("use-per-day", use.Value, use.Unit, use.StandardUncertainty),
+        new("running-days", UseDays(utc), "d"),
+        new("usable", Usable.Value, Usable.Unit, Usable.StandardUncertainty),
+        new("suggested", needed, "L"),
+    ];
 
     /// <summary>How it stands against the next visits.</summary>
     /// <param name="next">Next visit, UTC; null where none is agreed.</param>

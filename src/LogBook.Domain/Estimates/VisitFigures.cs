@@ -92,9 +92,20 @@ internal static class VisitFigures
                     FigureCodes.MakeUpShift,
                     test,
                     Computed<Estimate>.Of(shift.Now.Over(Estimate.Exact(shift.Normal, shift.Now.Unit)).Minus(Estimate.Exact(1)).Scaled(100, "%")),
-                    inputs.Anew().Add("now", shift.Now).Add("usual", shift.Normal, shift.Now.Unit).Add("spread", shift.Spread, shift.Now.Unit).All));
+                    MakeUpInputs(shift, inputs)));
             }
         }
+    }
+
+    private static IReadOnlyList<FigureInput> MakeUpInputs(MakeUpShift shift, Inputs inputs)
+    {
+        inputs.Anew().Add("now", shift.Now).Add("usual", shift.Normal, shift.Now.Unit).Add("spread", shift.Spread, shift.Now.Unit);
+        for (var i = 0; i < shift.Own.Count; i++)
+        {
+            inputs.Add(shift.Own[i]);
+        }
+
+        return inputs.All;
     }
 
     private static void Products(VisitFacts visit, List<Figure> figures, Inputs inputs)
@@ -146,7 +157,8 @@ internal static class VisitFigures
                 FigureCodes.DaysToEmpty,
                 run.Drum.Drum.Code,
                 run.DaysToEmpty,
-                inputs.Anew().Add("usable", run.Stock).Add("use-per-day", run.UsePerDay).Add("spare", run.Drum.Reading.SpareL ?? run.Drum.Drum.SpareL, "L").All));
+                inputs.Anew().Add("usable", run.Stock).Add("use-per-day", run.UsePerDay).Add("spare", run.Drum.Reading.SpareL ?? run.Drum.Drum.SpareL, "L")
+                    .Add("used", run.Used).Add("running-days", run.UsedDays, "d").Add("doses", run.UsedDoses, "1").Add("doses-ahead", run.DosesAhead, "1").All));
         }
     }
 
@@ -170,9 +182,26 @@ internal static class VisitFigures
                     drift.From,
                     visit.Visit.At,
                     drift.SlopePerDay,
-                    [new("points", drift.Points, "1"), new("days", (visit.Visit.At - drift.From).TotalDays, "d")]));
+                    DriftInputs(visit, probe, drift, inputs)));
             }
         }
+    }
+
+    // Every point of the line, and the line: whoever has them can lay it again.
+    private static IReadOnlyList<FigureInput> DriftInputs(VisitFacts visit, ProbeFacts probe, ProbeDrift drift, Inputs inputs)
+    {
+        inputs.Anew().Add("points", drift.Points, "1").Add("days", (visit.Visit.At - drift.From).TotalDays, "d");
+        foreach (var (at, _) in ProbeSeries.Of(visit, probe).Points)
+        {
+            if (at.Probe(probe.Probe)?.ErrorInput is { } point)
+            {
+                inputs.Add(point);
+            }
+        }
+
+        return drift.SlopePerDay.HasValue
+            ? inputs.Add("line-start", drift.AtStart, "%").Add("line-scatter", drift.Scatter, "%").Add("slope-low", drift.SlopeLow, "%/d").Add("slope-high", drift.SlopeHigh, "%/d").All
+            : inputs.All;
     }
 
     private static string RouteOf(string code) => code switch

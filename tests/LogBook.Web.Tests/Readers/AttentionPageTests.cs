@@ -104,6 +104,28 @@ public sealed class AttentionPageTests
         Assert.Contains("% of the reference", page.Find("details dd").TextContent, StringComparison.Ordinal);
     }
 
+    /// <summary>Under "How" stand the method, every figure with its interval and limit, what the interval means, and the source.</summary>
+    [Theory]
+    [InlineData(Language.English, "How was this worked out?", "What went in", "limit -5 to 5\u00a0%", "95 % interval")]
+    [InlineData(Language.Spanish, "¿Cómo se calculó?", "Datos de entrada", "límite -5 a 5\u00a0%", "intervalo del 95 %")]
+    [InlineData(Language.Portuguese, "Como isto foi calculado?", "O que entrou", "limite -5 a 5\u00a0%", "intervalo de 95 %")]
+    public async Task Finding_How_TellsMethodInputsUncertaintyAndSource(Language language, string how, string inputs, string limit, string interval)
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Technician, language, OneFindingAsync);
+        var page = pages.Render<FindingPage>("/attention/finding?site=YAF-1&system=CT-1&kind=probe-reads-off&seen=2026-04-01");
+
+        var answer = page.FindAll("details").Single(details => details.QuerySelector("summary")!.TextContent == how);
+        var told = answer.QuerySelectorAll("dt").Zip(answer.QuerySelectorAll("dd"), (term, said) => (Term: term.TextContent, Said: said.TextContent)).ToList();
+
+        Assert.Equal(4, told.Count);
+        Assert.Contains(FindingMethods.Of(FindingKinds.ProbeReadsOff).Judged.In(language), told[0].Said, StringComparison.Ordinal);
+        Assert.Equal(inputs, told[1].Term);
+        Assert.Contains("-7.4", told[1].Said.Replace(',', '.'), StringComparison.Ordinal);
+        Assert.Contains(limit, told[1].Said, StringComparison.Ordinal);
+        Assert.Contains(interval, told[2].Said, StringComparison.Ordinal);
+        Assert.Contains(FindingMethods.Of(FindingKinds.ProbeReadsOff).Source.In(language), told[3].Said, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Finding_Unknown_IsAbsent()
     {

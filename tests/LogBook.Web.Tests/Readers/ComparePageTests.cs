@@ -1,6 +1,7 @@
 using Bunit;
 using LogBook.Application.Data;
 using LogBook.Domain.Assessments;
+using LogBook.Domain.Languages;
 using LogBook.Domain.Sites;
 using LogBook.Testing.Readers;
 using LogBook.Web.Features.History;
@@ -56,6 +57,44 @@ public sealed class ComparePageTests
         Assert.Contains(page.FindAll("table.compared tbody tr"), line => line.TextContent.Contains("Bleed hours", StringComparison.Ordinal) && line.TextContent.Contains('–', StringComparison.Ordinal));
     }
 
+    /// <summary>Each figure and the difference open, with formula, what went in, uncertainty and source; pressed again they close.</summary>
+    [Fact]
+    public async Task Compare_HowOfAFigure_TellsFormulaAndInputsOfThatSystem()
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Supervisor, Language.Spanish, async firm =>
+        {
+            await TwoSitesAsync(firm);
+            var other = await firm.SystemAsync("NUR-1");
+            var end = ReadingFirm.Start.AddDays(14);
+            var row = await firm.AddVisitAsync(other, ReadingFirm.VisitOf("NUR-1", end, 1400));
+            await firm.AddAsync(new FigureRow
+            {
+                CustomerId = other.Customer, SiteId = other.Site, SystemId = other.System, VisitRowId = row, Code = FigureCodes.MakeUp, From = end.AddDays(-7), To = end, Value = 70_000, StandardUncertainty = 700, Unit = "L",
+            });
+            return null;
+        });
+        var page = pages.Render<ComparePage>(Address);
+        AngleSharp.Dom.IElement Row() => page.FindAll("table.compared tbody tr").First(line => line.TextContent.Contains("Reposición por día", StringComparison.Ordinal));
+
+        Row().QuerySelectorAll("button")[1].Click();
+
+        var answer = page.Find(".explained");
+        Assert.Contains("NUR-1", answer.QuerySelector("h3")!.TextContent, StringComparison.Ordinal);
+        Assert.Equal(["Fórmula", "Datos de entrada", "Incertidumbre", "Fuente"], answer.QuerySelectorAll("dt").Select(term => term.TextContent));
+        Assert.Contains(FigureTexts.ExplanationOf(FigureCodes.MakeUpPerDay)!.Formula.Es, answer.TextContent, StringComparison.Ordinal);
+        Assert.Equal(["reposición: 70 000 ± 1400 L", "días del intervalo: 7 d"], InputsOf(answer));
+
+        Row().QuerySelectorAll("button")[2].Click();
+
+        answer = page.Find(".explained");
+        Assert.Contains("Primero menos segundo", answer.QuerySelector("h3")!.TextContent, StringComparison.Ordinal);
+        Assert.Equal(["primer sistema: 20,0 ± 0,4 m³/día", "segundo sistema: 10,00 ± 0,20 m³/día"], InputsOf(answer));
+
+        Row().QuerySelectorAll("button")[2].Click();
+
+        Assert.Empty(page.FindAll(".explained"));
+    }
+
     [Fact]
     public async Task Compare_NothingChosen_SaysWhatToDo()
     {
@@ -87,6 +126,10 @@ public sealed class ComparePageTests
         Assert.Contains("Bleed hours for each m³ of make-up", page.Find("table.figures thead").TextContent, StringComparison.Ordinal);
         Assert.Contains("upright line: expanded uncertainty", page.Find(".chart-legend").TextContent, StringComparison.Ordinal);
     }
+
+    // Spaces that do not break, wide or narrow, read like any other.
+    private static IEnumerable<string> InputsOf(AngleSharp.Dom.IElement answer) =>
+        answer.QuerySelectorAll("li").Select(input => input.TextContent.Replace('\u00a0', ' ').Replace('\u202f', ' '));
 
     private static async Task<int?> TwoSitesAsync(ReadingFirm firm)
     {

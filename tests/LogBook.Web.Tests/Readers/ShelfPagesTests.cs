@@ -1,5 +1,6 @@
 using Bunit;
 using LogBook.Application.Data;
+using LogBook.Domain.Assessments;
 using LogBook.Domain.Clocks;
 using LogBook.Domain.Exchange;
 using LogBook.Domain.Findings;
@@ -26,6 +27,65 @@ public sealed class ShelfPagesTests
         Assert.Contains("Likely empty before the next visit", row, StringComparison.Ordinal);
         Assert.Contains("19 L", row, StringComparison.Ordinal);
         Assert.Contains("Inhibitor P-40", row, StringComparison.Ordinal);
+    }
+
+    /// <summary>On the shelf and on the order: run-out and suggested order, each with formula and inputs, by pressing the litres.</summary>
+    [Fact]
+    public async Task Suggested_How_TellsWhatWentIntoRunOutAndOrder()
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Technician, fill: FillAsync);
+
+        AssertExplained(pages.Render<ShelfPage>("/shelf"));
+        AssertExplained(pages.Render<ShelfOrderPage>("/shelf/order"));
+    }
+
+    [Fact]
+    public async Task MakeUp_How_TellsTheReadingsThatTheOwnNormalRestsOn()
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Technician, Language.Portuguese, async firm =>
+        {
+            var customer = await FillAsync(firm);
+            var at = await firm.SystemAsync("YAF-1");
+            var visit = ReadingFirm.VisitOf("YAF-1", firm.Clock.GetUtcNow().UtcDateTime.AddDays(-1), 1350);
+            var row = await firm.AddVisitAsync(at, visit);
+            await firm.AddAsync(new FigureRow
+            {
+                CustomerId = at.Customer, SiteId = at.Site, SystemId = at.System, VisitRowId = row, Code = FigureCodes.MakeUpShift, About = TestCodes.Conductivity, To = visit.Arrived.Utc, Value = 13.3, StandardUncertainty = 2, Unit = "%",
+                Inputs = """[{"name":"now","value":340,"unit":"uS/cm","standardUncertainty":6},{"name":"usual","value":300,"unit":"uS/cm"},{"name":"spread","value":6,"unit":"uS/cm"},{"name":"own-reading:2025-03-03","value":298,"unit":"uS/cm"},{"name":"own-reading:2025-03-31","value":302,"unit":"uS/cm"}]""",
+            });
+            return customer;
+        });
+        var page = pages.Render<MakeUpPage>("/shelf/make-up");
+
+        page.Find("tbody button.quiet").Click();
+
+        var answer = page.Find(".explained");
+        Assert.Equal(["Fórmula", "O que entrou", "Incerteza", "Fonte"], answer.QuerySelectorAll("dt").Select(term => term.TextContent));
+        Assert.Equal(
+            ["leitura: 340 ± 12 µS/cm", "valor habitual próprio: 300 µS/cm", "dispersão própria: 6 µS/cm", "leitura própria de 2025-03-03: 298 µS/cm", "leitura própria de 2025-03-31: 302 µS/cm"],
+            answer.QuerySelectorAll("li").Select(input => input.TextContent.Replace('\u00a0', ' ')));
+    }
+
+    private static void AssertExplained<T>(IRenderedComponent<T> page)
+        where T : Microsoft.AspNetCore.Components.IComponent
+    {
+        page.Find("tbody button.quiet").Click();
+
+        var answer = page.Find(".explained");
+        var inputs = answer.QuerySelectorAll("li").Select(input => input.TextContent.Replace('\u00a0', ' ')).ToList();
+        Assert.Equal(2, answer.QuerySelectorAll("h3").Length);
+        Assert.Equal(2, answer.QuerySelectorAll("dt").Count(term => term.TextContent == "Formula"));
+        Assert.Contains(FigureTexts.ExplanationOf(FigureCodes.ProductMissing)!.Formula.En, answer.TextContent, StringComparison.Ordinal);
+        Assert.Contains("usable volume: 12.0 ± 1.0 L", inputs);
+        Assert.Contains("use a day: 2.00 ± 0.20 L/day", inputs);
+        Assert.Contains("suggested order: 19 L", inputs);
+        Assert.Contains(inputs, input => input.StartsWith("empty after, earliest: 5.", StringComparison.Ordinal));
+        Assert.Contains(inputs, input => input.StartsWith("empty after, latest: 6.", StringComparison.Ordinal));
+        Assert.Contains(inputs, input => input.StartsWith("days of running: ", StringComparison.Ordinal));
+
+        page.Find(".explained button").Click();
+
+        Assert.Empty(page.FindAll(".explained"));
     }
 
     [Fact]

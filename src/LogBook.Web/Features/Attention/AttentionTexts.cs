@@ -36,6 +36,11 @@ public static class AttentionTexts
     public static readonly Text Earlier = new("The same trouble was closed before; it was first seen then on {0}.", "El mismo problema se cerró antes; entonces se vio primero el {0}.", "O mesmo problema foi encerrado antes; naquela vez foi visto primeiro em {0}.");
     public static readonly Text Until = new("asleep until {0}", "aplazado hasta {0}", "adiada até {0}");
     public static readonly Text Because = new("Reason: {0}", "Motivo: {0}", "Motivo: {0}");
+    public static readonly Text IntervalMeans = new(
+        "In brackets the 95 % interval, from the uncertainties of the readings that went in. Each figure of the visit says what went into it.",
+        "Entre paréntesis el intervalo del 95 %, según las incertidumbres de las lecturas usadas. Cada cifra de la visita dice con qué se calculó.",
+        "Entre parênteses o intervalo de 95 %, segundo as incertezas das leituras usadas. Cada cifra da visita diz com que foi calculada.");
+
     public static readonly Text Method = new("What is compared", "Qué se compara", "O que se compara");
     public static readonly Text NotAVerdict = FindingTexts.NotAVerdict;
     public static readonly Text Several = new("Chosen findings: {0}", "Hallazgos elegidos: {0}", "Constatações escolhidas: {0}");
