@@ -218,7 +218,8 @@ public abstract class VisitIntakeTests<TDatabase>(DatabaseFixture<TDatabase> fix
             await Next();
         }
 
-        Assert.Equal(early, await Next());
+        // It may fall by what findings of an early visit want written; it must not grow.
+        Assert.InRange(await Next(), 1, early);
         Assert.InRange(early, 1, 50);
     }
 
