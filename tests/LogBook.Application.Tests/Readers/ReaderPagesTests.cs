@@ -49,9 +49,9 @@ public sealed partial class ReaderPagesTests
         var walks = new List<string>();
         foreach (var (page, read) in ReaderPages.OfOne(firm).Concat(ReaderPages.Lists(firm)))
         {
-            firm.Counter.Statements.Clear();
+            firm.Counter.Reset();
             Assert.True(await read() is not null, page);
-            foreach (var statement in firm.Counter.Statements.Where(statement => !(CountsAll.Contains(page) && statement.StartsWith("SELECT COUNT(*)", StringComparison.Ordinal))))
+            foreach (var statement in firm.Counter.Texts.Where(statement => !(CountsAll.Contains(page) && statement.StartsWith("SELECT COUNT(*)", StringComparison.Ordinal))))
             {
                 walks.AddRange((await WalksAsync(connection, statement)).Select(walk => $"{page}: {walk}"));
             }

@@ -208,7 +208,9 @@ public abstract class VisitIntakeTests<TDatabase>(DatabaseFixture<TDatabase> fix
             day = day.AddHours(1);
             _database.Statements.Reset();
             await ReceiveAsync(SampleFirm.Visit(arrived: LogBook.Domain.Exchange.Moment.OfUtc(day).Text));
-            return _database.Statements.Count;
+
+            // SQLite takes one statement for each figure that is another now, and which ones are is the visit's own affair.
+            return _database.Statements.Texts.Count(text => !text.StartsWith("UPDATE \"Figures\"", StringComparison.Ordinal));
         }
 
         await Next();
@@ -218,8 +220,7 @@ public abstract class VisitIntakeTests<TDatabase>(DatabaseFixture<TDatabase> fix
             await Next();
         }
 
-        // It may fall by what findings of an early visit want written; it must not grow.
-        Assert.InRange(await Next(), 1, early);
+        Assert.Equal(early, await Next());
         Assert.InRange(early, 1, 50);
     }
 

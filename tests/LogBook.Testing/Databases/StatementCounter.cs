@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Data.Common;
 using Microsoft.EntityFrameworkCore.Diagnostics;
 
@@ -6,19 +7,22 @@ namespace LogBook.Testing.Databases;
 /// <summary>Counts statements, because counts do not depend on how busy the machine is.</summary>
 public sealed class StatementCounter : DbCommandInterceptor
 {
-    private int _count;
+    private readonly ConcurrentQueue<string> _texts = [];
 
-    /// <summary>Statements since the last reset.</summary>
-    public int Count => _count;
+    /// <summary>Statements since the last reset, as sent.</summary>
+    public IReadOnlyCollection<string> Texts => _texts;
+
+    /// <summary>How many.</summary>
+    public int Count => _texts.Count;
 
     /// <summary>Begins anew.</summary>
-    public void Reset() => _count = 0;
+    public void Reset() => _texts.Clear();
 
     /// <inheritdoc />
     public override ValueTask<InterceptionResult<DbDataReader>> ReaderExecutingAsync(
         DbCommand command, CommandEventData eventData, InterceptionResult<DbDataReader> result, CancellationToken cancellationToken = default)
     {
-        Interlocked.Increment(ref _count);
+        _texts.Enqueue(command.CommandText);
         return new(result);
     }
 
@@ -26,7 +30,7 @@ public sealed class StatementCounter : DbCommandInterceptor
     public override ValueTask<InterceptionResult<int>> NonQueryExecutingAsync(
         DbCommand command, CommandEventData eventData, InterceptionResult<int> result, CancellationToken cancellationToken = default)
     {
-        Interlocked.Increment(ref _count);
+        _texts.Enqueue(command.CommandText);
         return new(result);
     }
 }

@@ -9,6 +9,7 @@ using LogBook.Domain.Programmes;
 using LogBook.Domain.Rounds.Planning;
 using LogBook.Domain.Sites;
 using LogBook.Domain.Visits;
+using LogBook.Testing.Databases;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Infrastructure;
@@ -40,7 +41,7 @@ public sealed class ReadingFirm : IAsyncDisposable
 
     public FakeTimeProvider Clock { get; } = new(new DateTimeOffset(Start.AddDays(400)));
 
-    public CommandCounter Counter { get; } = new();
+    public StatementCounter Counter { get; } = new();
 
     public LogBookOptions Options { get; }
 
@@ -201,9 +202,9 @@ public sealed class ReadingFirm : IAsyncDisposable
     /// <summary>Statements that a reading sends.</summary>
     public async Task<int> CountAsync(Func<Task> read)
     {
-        Counter.Statements.Clear();
+        Counter.Reset();
         await read();
-        return Counter.Statements.Count;
+        return Counter.Count;
     }
 
     public ValueTask DisposeAsync()
