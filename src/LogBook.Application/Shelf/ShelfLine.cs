@@ -40,6 +40,9 @@ public sealed record ShelfLine(
     StockStanding Standing,
     double? SuggestedL)
 {
+    /// <summary>What tells this line from the others of a list.</summary>
+    public string Key => $"{Site}/{System}/{Drum}";
+
     /// <summary>Run-out and suggested order with what went in; empty where neither can be told.</summary>
     public IReadOnlyList<HistoryFigure> Explained { get; init; } = [];
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using LogBook.Domain.Languages;
 
 namespace LogBook.Domain.Assessments;
@@ -325,14 +326,21 @@ public static class FigureTexts
     public static FigureExplanation? ExplanationOf(string code) => All.TryGetValue(code, out var known) ? known.How : null;
 
     /// <summary>Name of an input of a figure.</summary>
-    /// <param name="name">The name that a <see cref="FigureInput"/> carries; what follows a colon (a code or a day) is kept.</param>
+    /// <param name="name">The name that a <see cref="FigureInput"/> carries; what follows a colon is a code, which is kept, or a day (yyyy-MM-dd), which reads as in each language.</param>
     /// <returns>Words for it; the name itself where this version does not know it.</returns>
     public static Text InputNameOf(string name)
     {
         var colon = name.IndexOf(':', StringComparison.Ordinal);
         var key = colon < 0 ? name : name[..colon];
-        var rest = colon < 0 ? "" : " " + name[(colon + 1)..];
-        return Inputs.TryGetValue(key, out var known) ? new Text(known.En + rest, known.Es + rest, known.Pt + rest) : Same(name);
+        if (!Inputs.TryGetValue(key, out var known))
+        {
+            return Same(name);
+        }
+
+        var rest = colon < 0 ? "" : name[(colon + 1)..];
+        var isDay = DateOnly.TryParseExact(rest, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day);
+        string In(Language language) => $"{known.In(language)} {(isDay ? Shown.Day(day, language) : rest)}".TrimEnd();
+        return new Text(In(Language.English), In(Language.Spanish), In(Language.Portuguese));
     }
 
     private static Text Same(string text) => new(text, text, text);

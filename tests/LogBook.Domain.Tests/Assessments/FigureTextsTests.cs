@@ -34,4 +34,20 @@ public sealed class FigureTextsTests
     [Fact]
     public void Codes_AreThoseThatHaveTexts() => Assert.Equal(
         Constants.Order(StringComparer.Ordinal), FigureTexts.Codes.Order(StringComparer.Ordinal));
+
+    [Fact]
+    public void InputNameOf_WithADay_ReadsAsInEachLanguage()
+    {
+        var name = FigureTexts.InputNameOf("own-reading:2025-10-17");
+
+        Assert.Equal("own reading of " + Shown.Day(new DateOnly(2025, 10, 17), Language.English), name.En);
+        Assert.Equal("lectura propia del 17/10/2025", name.Es);
+        Assert.Equal("leitura própria de 17/10/2025", name.Pt);
+    }
+
+    [Theory]
+    [InlineData("own-reading:D-INH", "own reading of D-INH")]
+    [InlineData("own-reading", "own reading of")]
+    [InlineData("nobody-knows:2025-10-17", "nobody-knows:2025-10-17")]
+    public void InputNameOf_WithoutADay_KeepsWhatFollows(string name, string words) => Assert.Equal(words, FigureTexts.InputNameOf(name).En);
 }

@@ -60,9 +60,10 @@ public sealed class ShelfPagesTests
         page.Find("tbody button.quiet").Click();
 
         var answer = page.Find(".explained");
+        Assert.Contains(TestTexts.NameOf(TestCodes.Conductivity).Pt, answer.QuerySelector("h3")!.TextContent, StringComparison.Ordinal);
         Assert.Equal(["Fórmula", "O que entrou", "Incerteza", "Fonte"], answer.QuerySelectorAll("dt").Select(term => term.TextContent));
         Assert.Equal(
-            ["leitura: 340 ± 12 µS/cm", "valor habitual próprio: 300 µS/cm", "dispersão própria: 6 µS/cm", "leitura própria de 2025-03-03: 298 µS/cm", "leitura própria de 2025-03-31: 302 µS/cm"],
+            ["leitura: 340 ± 12 µS/cm", "valor habitual próprio: 300 µS/cm", "dispersão própria: 6 µS/cm", "leitura própria de 03/03/2025: 298 µS/cm", "leitura própria de 31/03/2025: 302 µS/cm"],
             answer.QuerySelectorAll("li").Select(input => input.TextContent.Replace('\u00a0', ' ')));
     }
 
