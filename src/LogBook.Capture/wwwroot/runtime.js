@@ -1,5 +1,7 @@
 // Brings the .NET runtime up, once, and shows the form in a place of the page.
 let started;
+let isWanted = false; // whether a form was asked for
+let rehearsed;
 
 function load() {
   const looks = document.createElement("link");
@@ -29,6 +31,21 @@ export function start() {
 
 // Shows the form, or a closed visit; what comes back takes it away again. Nothing is shown when the place is gone by then.
 export async function show(place, name, parameters) {
+  isWanted = true;
   await start();
   return place.isConnected ? Blazor.rootComponents.add(place, name, parameters) : undefined;
 }
+
+// Lets .NET do, out of sight, what takes it long for the first time; once, and not for whoever waits for a form already.
+export function rehearse(parameters) {
+  rehearsed ??= start().then(() => isWanted || Blazor.rootComponents.add(document.createElement("div"), "logbook-rehearsal", parameters));
+  return rehearsed;
+}
+
+// Done when the page has nothing else to do; tells whether a rehearsal goes on.
+export const isFree = () => new Promise((resolve) => {
+  (globalThis.requestIdleCallback ?? setTimeout)(() => resolve(!isWanted));
+});
+
+// Told for whoever measures.
+export const endRehearsal = () => performance.mark("form-rehearsed");

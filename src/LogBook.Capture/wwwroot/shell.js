@@ -6,8 +6,8 @@ import * as people from "./people.js";
 import * as queue from "./queue.js";
 import { rescueFile } from "./rescue.js";
 import { keepFresh } from "./fresh.js";
-import { bring, clockShift, today, visitOnServer } from "./round.js";
-import { start as startRuntime, show } from "./runtime.js";
+import { bring, clockShift, sheet, today, visitOnServer } from "./round.js";
+import { rehearse, start as startRuntime, show } from "./runtime.js";
 import * as second from "./second.js";
 import { forgottenView, pinView, registerView, unlockView } from "./sign.js";
 import { get, put } from "./store.js";
@@ -319,6 +319,14 @@ async function refresh() {
   if (page === "") await showHome();
 }
 
+// While the person reads, taps and types the PIN. Any site of the round will do.
+async function prepareForm() {
+  await startRuntime();
+  const site = (await today(last))?.sites[0]?.code;
+  const held = site && await sheet(last, site);
+  if (held) await rehearse({ siteCode: site, sheet: held });
+}
+
 async function keepOffline() {
   if (!("serviceWorker" in navigator)) return;
   const registration = await navigator.serviceWorker.register("worker.js", { scope: "/capture/", updateViaCache: "none" });
@@ -363,7 +371,7 @@ async function begin() {
   queue.watch(refresh);
   sendNow = queue.keepSending();
   for (const event of ["online", "offline"]) addEventListener(event, tellStanding);
-  if (last) (window.requestIdleCallback ?? setTimeout)(() => startRuntime().catch(() => {}));
+  if (last) (window.requestIdleCallback ?? setTimeout)(() => prepareForm().catch((error) => console.error(error)));
   keepRoundFresh();
   await keepOffline();
 }

@@ -1,0 +1,83 @@
+using System.Text.Json;
+using LogBook.Domain.Exchange;
+using LogBook.Domain.Programmes;
+using LogBook.Domain.Sites;
+using LogBook.Domain.Visits;
+using LogBook.Entry.Drafts;
+using Microsoft.AspNetCore.Components;
+using Microsoft.JSInterop;
+
+namespace LogBook.Capture.Visits;
+
+/// <summary>Reads a sheet and begins a visit that nobody sees and nothing keeps, until a form is asked for.</summary>
+/// <remarks>
+/// What .NET does for the first time in a browser takes it some twenty times as long as the second time, and most of it is how a record
+/// becomes of its JSON. Here that is done before somebody waits, in pieces between which the page answers: each reads what the next ones
+/// are made of.
+/// </remarks>
+public sealed class Rehearsal : ComponentBase
+{
+    // The lists of a document whose rows are worth a piece of their own.
+    private static readonly (string Name, Action<string> Read)[] Rows =
+    [
+        ("products", row => ExchangeReader.Parse<Product>(row)),
+        ("sites", row => ExchangeReader.Parse<Site>(row)),
+        ("systems", row => ExchangeReader.Parse<WaterSystem>(row)),
+        ("visits", row => ExchangeReader.Parse<Visit>(row)),
+    ];
+
+    /// <summary>Code of a site.</summary>
+    [Parameter]
+    public string SiteCode { get; set; } = "";
+
+    /// <summary>What the device holds of it, as exchange document.</summary>
+    [Parameter]
+    public string Sheet { get; set; } = "";
+
+    [Inject]
+    private IJSRuntime Script { get; set; } = default!;
+
+    /// <inheritdoc />
+    protected override async Task OnInitializedAsync()
+    {
+        await using var runtime = await Script.InvokeAsync<IJSObjectReference>("import", "./runtime.js");
+        try
+        {
+            foreach (var piece in Pieces())
+            {
+                if (!await runtime.InvokeAsync<bool>("isFree"))
+                {
+                    return;
+                }
+
+                piece();
+            }
+        }
+        catch (JsonException)
+        {
+            // The form of that site says so when it is asked for.
+        }
+
+        await runtime.InvokeVoidAsync("endRehearsal");
+    }
+
+    private IEnumerable<Action> Pieces()
+    {
+        using var document = JsonDocument.Parse(Sheet);
+        foreach (var (name, read) in Rows)
+        {
+            if (document.RootElement.TryGetProperty(name, out var rows) && rows.GetArrayLength() > 0)
+            {
+                var row = rows[0].GetRawText();
+                yield return () => read(row);
+            }
+        }
+
+        DeviceSheet? sheet = null;
+        yield return () => sheet = DeviceSheet.Read(Sheet, SiteCode);
+        if (sheet is not null)
+        {
+            yield return () => VisitDraft.FromJson(VisitDraft.Start(sheet.Site, "", TimeProvider.System).ToJson());
+        }
+    }
+}
