@@ -69,6 +69,43 @@ public sealed class BegunVisitTests
         Assert.Equal("the day after", VisitDraft.FromJson(Assert.Single(await drafts.ListAsync(host.TechnicianViewer)).Document).Text(Notes));
     }
 
+    [Fact]
+    public async Task Amendment_WhoseVersionWasReplaced_AsksBeforeItIsThrownAway()
+    {
+        const string Visit = "0198b000-0000-7000-8000-000000000003";
+        await using var host = await JobHost.StartAsync();
+        await using var browser = await TestBrowser.StartAsync("replaced-amendment");
+        var services = host.App.Services;
+        var drafts = services.GetRequiredService<DraftStore>();
+        var page = await browser.OpenAsync(host.Address);
+        await page.SignInAsync(JobHost.Technician);
+        await page.GoAsync($"/visits/{Visit}/amend");
+        await page.EnterAsync(Notes, "read from the dial by hand");
+        await KeptAsync(drafts, host, "read from the dial by hand");
+        var stored = (await services.GetRequiredService<VisitReader>().FindAsync(host.TechnicianViewer, Guid.Parse(Visit)))!.Visit;
+        var newer = stored with { Version = 2, Amends = 1, AmendedBy = "RYA", AmendedAt = stored.Arrived, Reason = "typed at the office", Notes = "read by telephone" };
+        Assert.IsType<IntakeOutcome.Stored>(await services.GetRequiredService<VisitIntake>().ReceiveAsync(host.TechnicianViewer, newer, IntakeSource.Page));
+
+        await page.GoAsync($"/visits/{Visit}/amend");
+        await Expect(page.GetByText(VisitTexts.Outdated.En)).ToBeVisibleAsync();
+        await Expect(page.Field(Notes)).ToHaveValueAsync("read from the dial by hand");
+
+        // Asked, and answered with no: all stays.
+        await page.Locator("#start-over").ClickAsync();
+        await Expect(page.GetByText(VisitTexts.ThrowAwayAsk.En)).ToBeVisibleAsync();
+        await browser.PictureAsync(page, "confirm");
+        await page.GetByRole(AriaRole.Button, new() { Name = VisitTexts.Keep.En, Exact = true }).ClickAsync();
+        await Expect(page.GetByText(VisitTexts.ThrowAwayAsk.En)).ToHaveCountAsync(0);
+        await Expect(page.Field(Notes)).ToHaveValueAsync("read from the dial by hand");
+        Assert.Single(await drafts.ListAsync(host.TechnicianViewer));
+
+        await page.Locator("#start-over").ClickAsync();
+        await page.Locator("#start-over-yes").ClickAsync();
+        await Expect(page.Field(Notes)).ToHaveValueAsync("read by telephone");
+        await Expect(page.GetByText(VisitTexts.Outdated.En)).ToHaveCountAsync(0);
+        Assert.Empty(await drafts.ListAsync(host.TechnicianViewer));
+    }
+
     // Looks again at intervals because a database calls nobody.
     private static async Task KeptAsync(DraftStore drafts, JobHost host, string notes)
     {
