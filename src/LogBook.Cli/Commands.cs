@@ -10,6 +10,7 @@ using LogBook.Application.Imports;
 using LogBook.Application.RecordPacks;
 using LogBook.Application.Reviews;
 using LogBook.Application.Summaries;
+using LogBook.Application.Visits;
 using LogBook.Domain.Exchange;
 using LogBook.Domain.Findings;
 using LogBook.Domain.Languages;
@@ -243,8 +244,9 @@ internal static class Commands
         var from = DayOption("--from", "First day (YYYY-MM-DD, in the site's zone); a year before the last when absent.");
         var to = DayOption("--to", "Last day (YYYY-MM-DD, in the site's zone); today when absent.");
         var folder = new Option<DirectoryInfo>("--out") { Description = "Folder for the file.", Required = true };
+        var photos = new Option<DirectoryInfo>("--photos") { Description = "Folder in which the server keeps pictures; \"photos\" beside a SQLite file when absent." };
         var language = LanguageOption();
-        return Verb("records", "Write the record pack of a site: PDF, workbook and checksums in one zip.", [site, from, to, folder, language], async (session, parsed, cancellationToken) =>
+        return Verb("records", "Write the record pack of a site: PDF, workbook, pictures and checksums in one zip.", [site, from, to, folder, photos, language], async (session, parsed, cancellationToken) =>
         {
             var reader = session.Get<RecordPackReader>();
             var code = parsed.GetRequiredValue(site);
@@ -255,11 +257,16 @@ internal static class Commands
                 return Session.Refused;
             }
 
-            var file = RecordPackMaker.Make(pack, parsed.GetValue(language) ?? Language.English, cancellationToken: cancellationToken);
-            var directory = parsed.GetRequiredValue(folder);
-            directory.Create();
-            await File.WriteAllBytesAsync(Path.Combine(directory.FullName, file.Name), file.Zip, cancellationToken);
-            Console.WriteLine($"{file.Name}: {file.Visits} visits, {file.Results} results.");
+            // A wrong folder would make every picture look lost.
+            var pictures = parsed.GetValue(photos)?.FullName ?? session.Get<LogBookOptions>().PhotoFolderBeside;
+            if (pack.Photos.Any(photo => photo.State == PackPhotoState.Included) && !Directory.Exists(pictures))
+            {
+                Console.Error.WriteLine(pictures is null ? "--photos: say where the server keeps pictures." : $"--photos: there is no folder '{pictures}'.");
+                return Session.Refused;
+            }
+
+            var file = await new RecordPackMaker(new PhotoFolder(pictures ?? "")).WriteFileAsync(pack, parsed.GetValue(language) ?? Language.English, parsed.GetRequiredValue(folder), cancellationToken);
+            Console.WriteLine($"{file.Name}: {file.Visits} visits, {file.Results} results, {file.Photos} pictures, {file.MissingPhotos} pictures missing.");
             return 0;
         });
     }

@@ -21,6 +21,9 @@ public sealed class LogBookOptions
     /// <summary>Path of the SQLite file.</summary>
     internal string SqliteFile => Path.GetFullPath(new Microsoft.Data.Sqlite.SqliteConnectionStringBuilder(ConnectionString).DataSource);
 
+    /// <summary>Where a server keeps pictures unless it was told otherwise; null where the records are in no file.</summary>
+    public string? PhotoFolderBeside => IsSqlite ? Path.Combine(Path.GetDirectoryName(SqliteFile)!, "photos") : null;
+
     internal string BackupFolderOrDefault => BackupFolder
         ?? (IsSqlite ? Path.Combine(Path.GetDirectoryName(SqliteFile)!, "backups") : Path.Combine(AppContext.BaseDirectory, "backups"));
 

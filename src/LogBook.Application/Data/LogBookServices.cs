@@ -63,6 +63,7 @@ public static class LogBookServices
         services.AddSingleton<ExchangeImport>();
         services.AddSingleton<ExchangeExport>();
         services.AddSingleton<RecordPackReader>();
+        services.AddSingleton<RecordPackMaker>();
         services.AddSingleton<LegalHoldStore>();
         services.AddSingleton<KeepingQuery>();
         services.AddSingleton<MappingStore>();

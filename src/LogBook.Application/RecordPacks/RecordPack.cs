@@ -46,7 +46,7 @@ public sealed record RecordPack
     /// <summary>The agreed interval of visits; empty where none is agreed.</summary>
     public required IReadOnlyList<RuleSpell> Promises { get; init; }
 
-    /// <summary>Photos that visits of the period name.</summary>
+    /// <summary>Photos that visits of the period name, with or without their pictures.</summary>
     public required IReadOnlyList<PackPhoto> Photos { get; init; }
 
     /// <summary>Day of the last entry of the site, whatever the period; null where there is none.</summary>

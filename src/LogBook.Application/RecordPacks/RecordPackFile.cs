@@ -1,8 +1,9 @@
 namespace LogBook.Application.RecordPacks;
 
-/// <summary>A record pack ready to be taken along.</summary>
+/// <summary>What was written into the file of a record pack.</summary>
 /// <param name="Name">Name of the file.</param>
-/// <param name="Zip">Paper, workbook and checksums in one.</param>
 /// <param name="Visits">Visits that count.</param>
 /// <param name="Results">Results in it.</param>
-public sealed record RecordPackFile(string Name, byte[] Zip, int Visits, int Results);
+/// <param name="Photos">Pictures in it.</param>
+/// <param name="MissingPhotos">Photos that visits name and whose pictures are not in it; it lists each with the reason.</param>
+public sealed record RecordPackFile(string Name, int Visits, int Results, int Photos, int MissingPhotos);

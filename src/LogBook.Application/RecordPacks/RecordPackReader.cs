@@ -50,7 +50,8 @@ public sealed class RecordPackReader(LogBookStore store, SetUpStore setUp, TimeP
                     Amendments = group.Sum(visit => visit.CurrentVersion - 1),
                 }).SingleOrDefaultAsync(cancellationToken);
                 var readings = await inPeriod.Where(visit => visit.VoidedAt == null).Join(db.Readings, visit => visit.Id, reading => reading.VisitRowId, (_, reading) => reading.Id).CountAsync(cancellationToken);
-                var photos = await inPeriod.Join(db.Photos, visit => visit.Id, photo => photo.VisitRowId, (_, photo) => photo.Id).CountAsync(cancellationToken);
+                var photos = await inPeriod.Where(visit => viewer.IsOfFirm || visit.VoidedAt == null).Join(db.Photos, visit => visit.Id, photo => photo.VisitRowId, (_, photo) => photo)
+                    .GroupBy(_ => 1).Select(group => new { Named = group.Count(), Here = group.Count(photo => photo.StoredAt != null), Bytes = group.Sum(photo => photo.Bytes) }).SingleOrDefaultAsync(cancellationToken);
                 var span = await ofSite.GroupBy(_ => 1).Select(group => new { First = group.Min(visit => visit.ArrivedAt), Last = group.Max(visit => visit.ArrivedAt) }).SingleOrDefaultAsync(cancellationToken);
                 var hold = viewer.MayReview ? await LegalHoldStore.FindAsync(db, siteCode, cancellationToken) : null;
                 DateOnly? lastEntry = span is null ? null : SitesQuery.DayIn(zone, span.Last);
@@ -62,7 +63,9 @@ public sealed class RecordPackReader(LogBookStore store, SetUpStore setUp, TimeP
                     viewer.IsOfFirm ? counts?.Voided ?? 0 : 0,
                     readings,
                     counts?.Amendments ?? 0,
-                    photos,
+                    photos?.Named ?? 0,
+                    photos?.Here ?? 0,
+                    photos?.Bytes ?? 0,
                     span is null ? null : SitesQuery.DayIn(zone, span.First),
                     lastEntry,
                     lastEntry is { } day ? Retention.Of(firm.SystemsOf(row.Code), firm.Rules, SitesQuery.DayIn(zone, span!.First), day, hold?.IsHeld == true) : null,
@@ -99,21 +102,21 @@ public sealed class RecordPackReader(LogBookStore store, SetUpStore setUp, TimeP
                     .ToListAsync(cancellationToken);
                 var visits = rows.GroupBy(pair => pair.Visit.Id).Select(group => VisitOf(group.First().Visit, group.Select(pair => pair.Version), site.Code)).OrderBy(visit => visit.Visit.Arrived.Utc).ThenBy(visit => visit.Visit.Id).ToList();
                 var photos = await db.Photos
-                    .Join(db.Visits.Where(visit => visit.ArrivedAt >= begin && visit.ArrivedAt < end && visit.VoidedAt == null), photo => photo.VisitRowId, visit => visit.Id, (photo, visit) => new { Photo = photo, Visit = visit })
+                    .Join(db.Visits.Where(visit => visit.ArrivedAt >= begin && visit.ArrivedAt < end && (viewer.IsOfFirm || visit.VoidedAt == null)), photo => photo.VisitRowId, visit => visit.Id, (photo, visit) => new { Photo = photo, Visit = visit })
                     .Join(db.Sites.Where(row => row.CodeKey == key), pair => pair.Visit.SiteId, row => row.Id, (pair, row) => pair)
                     .OrderBy(pair => pair.Visit.ArrivedAt).ThenBy(pair => pair.Photo.Id)
-                    .Select(pair => new PackPhoto(pair.Visit.VisitId, pair.Photo.Of, pair.Photo.TakenAt, pair.Photo.Sha256, pair.Photo.StoredAt != null))
+                    .Select(pair => new { pair.Visit.VisitId, pair.Photo })
                     .ToListAsync(cancellationToken);
                 var prefix = Notice.PrefixOf(key);
                 var notices = await db.SetUp.Where(row => row.Kind == SetUpKind.Notice && row.RetiredAt == null && row.CodeKey.StartsWith(prefix)).OrderBy(row => row.Id).Select(row => row.Document).ToListAsync(cancellationToken);
                 var hold = viewer.MayReview ? await LegalHoldStore.FindAsync(db, siteCode, cancellationToken) : null;
-                return Make(viewer, firmName, firm, site, from, to, zone, visits, photos, [.. notices.Select(Notice.Read)], hold);
+                return Make(viewer, firmName, firm, site, from, to, zone, visits, [.. photos.Select(pair => (pair.VisitId, pair.Photo))], [.. notices.Select(Notice.Read)], hold);
             },
             cancellationToken);
     }
 
     private RecordPack Make(
-        Viewer viewer, string firmName, FirmSetUp firm, Site site, DateOnly from, DateOnly to, TimeZoneInfo zone, IReadOnlyList<PackVisit> visits, IReadOnlyList<PackPhoto> photos, IReadOnlyList<Notice> notices, LegalHold? hold)
+        Viewer viewer, string firmName, FirmSetUp firm, Site site, DateOnly from, DateOnly to, TimeZoneInfo zone, IReadOnlyList<PackVisit> visits, IReadOnlyList<(Guid, PhotoRow)> photos, IReadOnlyList<Notice> notices, LegalHold? hold)
     {
         DateOnly DayOf(PackVisit visit) => SitesQuery.DayIn(zone, visit.Visit.Arrived.Utc);
         var today = SitesQuery.DayIn(zone, clock.GetUtcNow().UtcDateTime);
@@ -124,6 +127,7 @@ public sealed class RecordPackReader(LogBookStore store, SetUpStore setUp, TimeP
                 firm, site.Code, system.Code, counting.SelectMany(visit => visit.Versions.Select(version => version.Visit)), [.. notices.Where(notice => CodeKeys.Of(notice.System) == CodeKeys.Of(system.Code)).Select(notice => notice.Told)]))
             .Select(history => new PackSystem(history, judgedOn < from ? [] : RuleRecords.Of(history, from, judgedOn)))
             .ToList();
+        var inPeriod = visits.Where(visit => DayOf(visit) >= from && DayOf(visit) <= to && (visit.Counts || viewer.IsOfFirm)).ToList();
         var promised = counting.Where(visit => visit.Visit.Kind is not (VisitKind.Delivery or VisitKind.Result)).Select(DayOf);
         return new RecordPack
         {
@@ -138,10 +142,9 @@ public sealed class RecordPackReader(LogBookStore store, SetUpStore setUp, TimeP
             Zone = zone,
             Firm = firm,
             Systems = systems,
-            Visits = [.. visits.Where(visit => DayOf(visit) >= from && DayOf(visit) <= to && (visit.Counts || viewer.IsOfFirm))],
+            Visits = inPeriod,
             Promises = judgedOn < from ? [] : VisitPromises.Of(promised, site.VisitEveryDays, [.. systems.Select(system => system.History.System.Operation)], from, judgedOn),
-            // Who is not of the firm sees the visits as they stand: photos that a correction took out are not told.
-            Photos = [.. photos.Where(photo => viewer.IsOfFirm || counting.Exists(visit => visit.Visit.Id == photo.Visit && visit.Visit.Photos.Any(named => named.Sha256 == photo.Sha256 && named.Of == photo.Of)))],
+            Photos = [.. PackPhotos.Of(viewer, site, inPeriod, photos)],
             LastEntry = visits.Count == 0 ? null : visits.Max(DayOf),
             Keeping = visits.Count == 0 ? null : Retention.Of(firm.SystemsOf(site.Code), firm.Rules, visits.Min(DayOf), visits.Max(DayOf), hold?.IsHeld == true),
             Hold = hold,

@@ -51,6 +51,7 @@ internal static class RecordPdf
             (words[RecordTexts.JudgedOn], words.Day(pack.JudgedOn)),
             (words[RecordTexts.MadeAt], $"{words.Moment(pack.MadeAt)} ({pack.Site.TimeZone})"),
             (words[RecordTexts.MadeBy], pack.MadeBy),
+            (words[RecordTexts.Photos], PhotoTable.CountsOf(words)),
             (words[RecordTexts.Keep], KeepWords(words)),
             .. pack.Hold is { IsHeld: true } hold ? [(words[RecordTexts.Hold], (string?)words[RecordTexts.HoldSince, words.Day(words.DayOf(hold.At)), hold.Who, hold.Why])] : Array.Empty<(string, string?)>(),
         ]);

@@ -23,7 +23,7 @@ public static class RecordTables
             PeopleTables.Certificates(words),
             PeopleTables.Instruments(words),
             AmendmentTable.Of(words),
-            VisitTables.Photos(words),
+            PhotoTable.Of(words),
             ClockTables.Spells(words),
         ];
     }

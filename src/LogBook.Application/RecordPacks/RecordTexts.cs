@@ -33,9 +33,10 @@ public static class RecordTexts
         "Qué es esto: los registros tal como constan en LogBook el día en que se hizo, con las fechas que pedían las normas. De cada norma dice «cumplida», «incumplida» o «desconocida» para esa norma en esa versión, y nada más. No es un certificado, ni una opinión sobre la instalación, ni asesoramiento legal. Si una norma se aplica, y qué dice hoy, corresponde a la autoridad y a la persona responsable de la instalación.",
         "O que é isto: os registros tal como constam no LogBook no dia em que foi feito, com as datas que as normas pediam. De cada norma diz «cumprida», «não cumprida» ou «desconhecida» para essa norma nessa versão, e nada mais. Não é certificado, nem opinião sobre a instalação, nem aconselhamento jurídico. Se uma norma se aplica, e o que diz hoje, cabe à autoridade e à pessoa responsável pela instalação.");
     public static readonly Text NotInIt = new(
-        "Not in it: what LogBook suspects of instruments, lots or records; passwords and passcodes; pictures (only their names and hashes).",
-        "No contiene: lo que LogBook sospecha de instrumentos, lotes o registros; contraseñas y códigos; imágenes (solo sus nombres y sumas).",
-        "Não contém: o que o LogBook suspeita de instrumentos, lotes ou registros; senhas e códigos; imagens (só seus nomes e somas).");
+        "Not in it: what LogBook suspects of instruments, lots or records; passwords and passcodes; pictures that have not come in or are withheld (each is listed under Photos with the reason).",
+        "No contiene: lo que LogBook sospecha de instrumentos, lotes o registros; contraseñas y códigos; imágenes que no han llegado o se retienen (cada una figura en Fotos con el motivo).",
+        "Não contém: o que o LogBook suspeita de instrumentos, lotes ou registros; senhas e códigos; imagens que não chegaram ou são retidas (cada uma está em Fotos com o motivo).");
+    public static readonly Text PicturesIn = new("{0} in the folder \"photos\", {1} not in the pack", "{0} en la carpeta «photos», {1} no están en el paquete", "{0} na pasta «photos», {1} não estão no pacote");
 
     public static readonly Text Plan = new("Plan", "Plan", "Plano");
     public static readonly Text PlanIntro = new("Programmes in force in the period, as set up.", "Programas en vigor en el periodo, según la configuración.", "Programas em vigor no período, conforme a configuração.");
@@ -74,6 +75,11 @@ public static class RecordTexts
     public static readonly Text Amendments = new("Amendments", "Correcciones", "Correções");
     public static readonly Text AmendmentsIntro = new("Visits that were amended after they came in, and visits declared void. Every version is kept.", "Visitas corregidas después de llegar y visitas anuladas. Todas las versiones se conservan.", "Visitas corrigidas depois de chegarem e visitas anuladas. Todas as versões são mantidas.");
     public static readonly Text Photos = new("Photos", "Fotos", "Fotos");
+    public static readonly Text PhotosIntro = new(
+        "Every photo that a visit names. LogBook keeps each picture anew, without place and other tags: its file has another SHA-256 than the picture that was sent, which the visit names.",
+        "Todas las fotos que nombra una visita. LogBook guarda cada imagen de nuevo, sin lugar ni otras etiquetas: su archivo tiene otra SHA-256 que la imagen enviada, que es la que nombra la visita.",
+        "Todas as fotos que uma visita cita. O LogBook guarda cada imagem de novo, sem lugar nem outras marcas: seu arquivo tem outra SHA-256 que a da imagem enviada, que é a que a visita cita.");
+    public static readonly Text EarlierVersion = new("{0}; only an earlier version of the visit names it", "{0}; solo la nombra una versión anterior de la visita", "{0}; só uma versão anterior da visita a cita");
 
     public static readonly Text Day = new("Day", "Día", "Dia");
     public static readonly Text Time = new("Time", "Hora", "Hora");
@@ -168,7 +174,11 @@ public static class RecordTexts
     public static readonly Text VersionOf = new("version {0}", "versión {0}", "versão {0}");
     public static readonly Text Voided = new("declared void", "anulada", "anulada");
     public static readonly Text Hash = new("SHA-256", "SHA-256", "SHA-256");
-    public static readonly Text Kept = new("Picture kept", "Imagen guardada", "Imagem guardada");
+    public static readonly Text NamedHash = new("SHA-256 in the visit", "SHA-256 en la visita", "SHA-256 na visita");
+    public static readonly Text File = new("File", "Archivo", "Arquivo");
+    public static readonly Text FileHash = new("SHA-256 of the file", "SHA-256 del archivo", "SHA-256 do arquivo");
+    public static readonly Text Picture = new("Picture", "Imagen", "Imagem");
+    public static readonly Text Photo = new("Photo", "Foto", "Foto");
     public static readonly Text Nothing = new("Nothing on record in this period.", "Nada registrado en este periodo.", "Nada registrado neste período.");
     public static readonly Text TakenAt = new("Taken at", "Tomada", "Coletada");
     public static readonly Text ResultAt = new("Result at", "Resultado", "Resultado");
@@ -187,5 +197,17 @@ public static class RecordTexts
         RuleStanding.Missed => Missed,
         RuleStanding.Running => Running,
         _ => Unknown,
+    };
+
+    /// <summary>Whether a picture is in the pack, and why not.</summary>
+    public static Text NameOf(PackPhotoState state) => state switch
+    {
+        PackPhotoState.Included => new("in the pack", "en el paquete", "no pacote"),
+        PackPhotoState.Awaited => new("missing: it has not come in", "falta: no ha llegado", "falta: não chegou"),
+        PackPhotoState.NotAllowed => new("missing: the site allows no photos", "falta: el sitio no permite fotos", "falta: o local não permite fotos"),
+        PackPhotoState.OfVoidVisit => new("withheld: the visit was declared void", "retenida: la visita fue anulada", "retida: a visita foi anulada"),
+        PackPhotoState.NotStanding => new("withheld: only a text of the visit that never came to stand names it", "retenida: solo la nombra un texto de la visita que no llegó a valer", "retida: só a cita um texto da visita que não chegou a valer"),
+        PackPhotoState.Lost => new("missing: it came in, and its file is not there any more", "falta: llegó y su archivo ya no está", "falta: chegou e seu arquivo não está mais lá"),
+        _ => new("missing: its file was changed after it was kept", "falta: su archivo cambió después de guardarse", "falta: seu arquivo mudou depois de guardado"),
     };
 }

@@ -34,6 +34,7 @@ internal static class RecordWorkbook
         [
             (RecordTexts.Title, $"{pack.Site.Code} {pack.Site.Name}"), (RecordTexts.Firm, pack.FirmName), (Domain.Summaries.SummaryTexts.Customer, pack.CustomerName), (RecordTexts.Address, pack.Site.Address ?? ""),
             (RecordTexts.Period, words[RecordTexts.FromTo, words.Day(pack.From), words.Day(pack.To)]), (RecordTexts.JudgedOn, pack.JudgedOn), (RecordTexts.MadeAt, words.Wall(pack.MadeAt)), (RecordTexts.MadeBy, pack.MadeBy),
+            (RecordTexts.Photos, PhotoTable.CountsOf(words)),
         ];
         var line = 1;
         foreach (var (name, value) in facts)

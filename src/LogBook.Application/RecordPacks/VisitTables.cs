@@ -71,11 +71,6 @@ internal static class VisitTables
                 .Select(place => new RecordRow([words.DayOf(entry.Visit), words[place.Where], words[place.After!], entry.Visit.Id.ToString()], words.GroupOf(entry.Visit)))),
         ]);
 
-    public static RecordTable Photos(RecordWords words) => new(
-        RecordTexts.Photos,
-        [new(RecordTexts.Day, 1), new(RecordTexts.What, 2), new(RecordTexts.Kept, 0.8), new(RecordTexts.Hash, 3), new(RecordTexts.Visit, 0)],
-        [.. words.Pack.Photos.Select(photo => new RecordRow([photo.TakenAt is { } at ? words.DayOf(at) : null, photo.Of, words[photo.IsHere ? RecordTexts.Yes : RecordTexts.No], photo.Sha256 ?? "", photo.Visit.ToString()]))]);
-
     private static RecordRow ResultOf(RecordWords words, Visit visit, VisitedSystem record, Reading reading)
     {
         var range = RangeJudgement.RangeOf(words.HistoryOf(record.System)?.ProgrammeOn(words.DayOf(visit)), reading.At, reading.Test);

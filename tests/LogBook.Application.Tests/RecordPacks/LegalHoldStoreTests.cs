@@ -54,7 +54,7 @@ public sealed class LegalHoldStoreTests
 
         var preview = await database.Get<RecordPackReader>().PreviewAsync(database.Supervisor, "YAF-1", null, null);
         var pack = await database.Get<RecordPackReader>().ReadAsync(database.Supervisor, "YAF-1", preview!.From, preview.To);
-        var paper = await Office.TextAsync(PackFiles.Of(RecordPackMaker.Make(pack!, Domain.Languages.Language.English)).Ending(".pdf"));
+        var paper = await Office.TextAsync((await PackFiles.MakeAsync(pack!, Domain.Languages.Language.English)).Pdf);
 
         Assert.Null(preview.Keeping!.Until);
         Assert.Contains("until the legal hold is lifted", paper, StringComparison.Ordinal);

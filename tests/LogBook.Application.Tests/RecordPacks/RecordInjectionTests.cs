@@ -4,6 +4,7 @@ using ClosedXML.Excel;
 using LogBook.Application.RecordPacks;
 using LogBook.Application.Tests.Imports;
 using LogBook.Application.Tests.Summaries;
+using LogBook.Application.Visits;
 using LogBook.Application.Workbooks;
 using LogBook.Domain.Exchange;
 using LogBook.Domain.History;
@@ -15,12 +16,14 @@ namespace LogBook.Application.Tests.RecordPacks;
 /// <summary>Hostile words in every text of visits and set-up at once, one visit for each of the corpus.</summary>
 [Trait("goal", "S7")]
 [Trait("goal", "record-pack")]
-public sealed class RecordInjectionTests
+public sealed class RecordInjectionTests : IDisposable
 {
+    private readonly PhotoFolder _photos = new(Directory.CreateTempSubdirectory("logbook-photos").FullName);
+
     private static readonly string[] Corpus =
     [
         "=1+1", "+1+1", "-1+1", "@SUM(A1)", "=HYPERLINK(\"http://x.example\",\"y\")", "\t=1+1", "  =1+1", "a\0b", "\r\n=1+1", "<script>alert(1)</script>", "]]><c t=\"str\"><f>1+1</f></c>", "&lt;b&gt; & '", "'=1+1",
-        "x\",\"=1+1", "_x003D_1+1", "\u202Etxt.exe\u2066 \u200F", "a\uD800b", new string('x', 10_000),
+        "x\",\"=1+1", "_x003D_1+1", "\u202Etxt.exe\u2066 \u200F", "a\uD800b", "../../etc/x", new string('x', 10_000),
     ];
 
     [Fact]
@@ -46,17 +49,18 @@ public sealed class RecordInjectionTests
             Systems = [new PackSystem(SystemHistory.From(firm, "YAF-1", "CT-1", visits), [])],
             Visits = [.. visits.Select((visit, place) => new PackVisit(visit, [new PackVersion(1, RichVisit.Visit, arrived, Corpus[place], null, "00"), new PackVersion(2, visit, arrived, Corpus[place], Corpus[place], "00")], Corpus[place], arrived, null, null, null, arrived))],
             Promises = [],
-            Photos = [.. Corpus.Select(words => new PackPhoto(Guid.CreateVersion7(), words, null, words, IsHere: false))],
+            Photos = [.. Corpus.Select((words, place) => new PackPhoto(visits[place].Id, Guid.CreateVersion7(), words, null, words, PackPhotoState.Included) { StoredAs = "picture.jpg", Bytes = 3 })],
             Hold = new LegalHold("YAF-1", IsHeld: true, "=1+1", arrived, "@SUM(A1)", 1),
             TellsVersions = true,
         };
 
-        var files = PackFiles.Of(RecordPackMaker.Make(pack, Language.English));
-        using var book = new XLWorkbook(new MemoryStream(files.Ending(".xlsx")));
+        await File.WriteAllBytesAsync(Path.Combine(_photos.Path, "picture.jpg"), [1, 2, 3]);
+        var files = await PackFiles.MakeAsync(pack, Language.English, _photos);
+        using var book = new XLWorkbook(new MemoryStream(files.Workbook));
         var cells = book.Worksheets.SelectMany(sheet => sheet.CellsUsed()).ToList();
-        var sheets = await Office.SheetsAsync(files.Ending(".xlsx"));
+        var sheets = await Office.SheetsAsync(files.Workbook);
         var shown = sheets.Values.SelectMany(rows => rows.SelectMany(row => row)).ToList();
-        var paper = await Office.TextAsync(files.Ending(".pdf"));
+        var paper = await Office.TextAsync(files.Pdf);
 
         Assert.DoesNotContain(cells, cell => cell.HasFormula);
         // The corpus computes to 2: no more twos are shown than were written.
@@ -71,7 +75,13 @@ public sealed class RecordInjectionTests
 
         Assert.Contains("=1+1", paper, StringComparison.Ordinal);
         Assert.DoesNotContain('\u202E', paper);
+
+        // A name leads to no other folder and begins no formula, whatever was written as field.
+        Assert.Equal(Corpus.Length, files.Made.Photos);
+        Assert.All(files.Files.Keys.Where(name => name.EndsWith(".jpg", StringComparison.Ordinal)), name => Assert.Matches("^photos/[0-9]{4}-[0-9]{2}-[0-9]{2}_[0-9a-f-]{36}/01_[A-Za-z0-9_-]{0,60}\\.jpg$", name));
     }
+
+    public void Dispose() => Directory.Delete(_photos.Path, recursive: true);
 
     [Theory]
     [InlineData("Results: all [of] them / and more \\ than 31 letters*?", "Results  all  of  them   and mo")]

@@ -31,10 +31,10 @@ public sealed class RecordPackTests(YearOfRecords year) : IClassFixture<YearOfRe
         Assert.InRange(visits.Count, 100, 140);
 
         var pack = await database.Get<RecordPackReader>().ReadAsync(database.Supervisor, Site, From, To);
-        var file = RecordPackMaker.Make(pack!, Language.English);
-        var files = PackFiles.Of(file);
-        var sheets = await Office.SheetsAsync(files.Ending(".xlsx"));
-        var paper = await Office.TextAsync(files.Ending(".pdf"));
+        var files = await PackFiles.MakeAsync(pack!, Language.English);
+        var file = files.Made;
+        var sheets = await Office.SheetsAsync(files.Workbook);
+        var paper = await Office.TextAsync(files.Pdf);
 
         Assert.Equal($"{Site}_2026-01-01_2026-12-31.zip", file.Name);
         Assert.Equal(visits.Count, file.Visits);
@@ -72,15 +72,36 @@ public sealed class RecordPackTests(YearOfRecords year) : IClassFixture<YearOfRe
     }
 
     [Fact]
-    public async Task Make_Checksums_AreThoseOfTheFiles()
+    public async Task Make_TwelveMonthsOfAHundredVisits_HoldsEveryPictureByVisitAndField()
+    {
+        var database = year.Database;
+        var pack = await database.Get<RecordPackReader>().ReadAsync(database.Supervisor, Site, From, To);
+        var files = await PackFiles.MakeAsync(pack!, Language.English, database.Get<PhotoFolder>());
+        var sheet = (await Office.SheetsAsync(files.Workbook))["Photos"];
+        string Cell(string[] row, string column) => row[Array.IndexOf(sheet[0], column)];
+
+        Assert.True(year.Photos.Count >= 100);
+        Assert.Equal((year.Photos.Count * 2, 0), (files.Made.Photos, files.Made.MissingPhotos));
+        Assert.Equal(year.Photos.SelectMany(visit => visit.Value.Select(photo => $"{visit.Key} {photo.Id} {photo.Of}")).Order(StringComparer.Ordinal), sheet.Skip(1).Select(row => $"{Cell(row, "Visit")} {Cell(row, "Photo")} {Cell(row, "What")}").Order(StringComparer.Ordinal));
+        foreach (var row in sheet.Skip(1))
+        {
+            var kept = await database.Get<PhotoStore>().FindAsync(database.Supervisor, Guid.Parse(Cell(row, "Photo")), small: false);
+            Assert.Equal(kept, files.Files[Cell(row, "File")]);
+            Assert.Matches($"^photos/2026-..-.._{Cell(row, "Visit")}/0[12]_{Cell(row, "What").Replace('/', '-')}\\.jpg$", Cell(row, "File"));
+            Assert.Equal(Convert.ToHexStringLower(SHA256.HashData(kept!)), Cell(row, "SHA-256 of the file"));
+        }
+    }
+
+    [Fact]
+    public async Task Make_Checksums_AreThoseOfAllFiles()
     {
         var database = year.Database;
 
-        var file = RecordPackMaker.Make((await database.Get<RecordPackReader>().ReadAsync(database.Supervisor, Site, From, new DateOnly(2026, 1, 31)))!, Language.Spanish);
-        var files = PackFiles.Of(file);
+        var files = (await PackFiles.MakeAsync((await database.Get<RecordPackReader>().ReadAsync(database.Supervisor, Site, From, new DateOnly(2026, 1, 31)))!, Language.Spanish, database.Get<PhotoFolder>())).Files;
         var lines = Encoding.ASCII.GetString(files[RecordPackMaker.Checksums]).Split('\n', StringSplitOptions.RemoveEmptyEntries);
 
-        Assert.Equal(2, lines.Length);
+        Assert.True(lines.Length > 2);
+        Assert.Equal(files.Keys.Where(name => name != RecordPackMaker.Checksums).Order(StringComparer.Ordinal), lines.Select(line => line[66..]).Order(StringComparer.Ordinal));
         Assert.All(lines, line => Assert.Equal(Convert.ToHexStringLower(SHA256.HashData(files[line[66..]])), line[..64]));
     }
 
@@ -96,12 +117,12 @@ public sealed class RecordPackTests(YearOfRecords year) : IClassFixture<YearOfRe
         Assert.IsType<Application.Data.SaveOutcome.Saved>(await database.Get<Application.Clocks.NoticeStore>().RecordAsync(database.Supervisor, "YAF-1", visit.Systems[0].System, told));
 
         var day = DateOnly.FromDateTime(visit.Arrived.Wall);
-        var files = PackFiles.Of(RecordPackMaker.Make((await database.Get<RecordPackReader>().ReadAsync(database.Supervisor, "YAF-1", day, day.AddDays(3)))!, Language.English));
-        var row = Assert.Single((await Office.SheetsAsync(files.Ending(".xlsx")))["Authorities told"].Skip(1));
+        var files = await PackFiles.MakeAsync((await database.Get<RecordPackReader>().ReadAsync(database.Supervisor, "YAF-1", day, day.AddDays(3)))!, Language.English);
+        var row = Assert.Single((await Office.SheetsAsync(files.Workbook))["Authorities told"].Skip(1));
 
         Assert.Contains("Oxterhelm health office", row);
         Assert.Contains("by telephone, reference OX-114", row);
-        Assert.Contains("Oxterhelm health office", await Office.TextAsync(files.Ending(".pdf")), StringComparison.Ordinal);
+        Assert.Contains("Oxterhelm health office", await Office.TextAsync(files.Pdf), StringComparison.Ordinal);
     }
 
     // The same clocks as those that remind: on every other Monday, what is overdue by one is missed and not done by the other.
@@ -179,9 +200,10 @@ public sealed class RecordPackTests(YearOfRecords year) : IClassFixture<YearOfRe
         var reader = database.Get<RecordPackReader>();
 
         var preview = await reader.PreviewAsync(database.Supervisor, Site, From, To);
-        var file = RecordPackMaker.Make((await reader.ReadAsync(database.Supervisor, Site, From, To))!, Language.Portuguese);
+        var file = (await PackFiles.MakeAsync((await reader.ReadAsync(database.Supervisor, Site, From, To))!, Language.Portuguese)).Made;
 
-        Assert.Equal((preview!.Visits, preview.Readings), (file.Visits, file.Results));
+        Assert.Equal((preview!.Visits, preview.Readings, preview.Photos), (file.Visits, file.Results, file.Photos + file.MissingPhotos));
+        Assert.Equal((year.Photos.Count * 2, Directory.GetFiles(database.Get<PhotoFolder>().Path).Sum(path => new FileInfo(path).Length)), (preview.Pictures, preview.PictureBytes));
         Assert.Equal(preview.LastEntry!.Value.AddYears(Retention.Years), preview.Keeping!.Until);
     }
 }

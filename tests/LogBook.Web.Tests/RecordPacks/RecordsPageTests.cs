@@ -1,3 +1,4 @@
+using System.IO.Compression;
 using Bunit;
 using LogBook.Application.Data;
 using LogBook.Application.Imports;
@@ -41,7 +42,12 @@ public sealed class RecordsPageTests
 
         var ticket = Guid.Parse(page.Find("#records-file").GetAttribute("href")!.Split('/')[^1]);
         var desk = pages.App.Services.GetRequiredService<RecordDesk>();
-        Assert.NotNull(desk.Take(pages.Viewer, "YAF-1", ticket));
+        await using (var content = desk.Take(pages.Viewer, "YAF-1", ticket)!.Value.Content)
+        using (var zip = new ZipArchive(content))
+        {
+            Assert.Equal(["YAF-1_2025-03-01_2025-03-31.pdf", "YAF-1_2025-03-01_2025-03-31.xlsx", "SHA256SUMS.txt"], zip.Entries.Select(entry => entry.FullName));
+        }
+
         Assert.Null(desk.Take(pages.Viewer with { UserId = 4711 }, "YAF-1", ticket));
         Assert.Null(desk.Take(pages.Viewer, "PLU-1", ticket));
     }

@@ -5,14 +5,19 @@ using LogBook.Application.RecordPacks;
 namespace LogBook.Web.Features.RecordPacks;
 
 /// <summary>Makes record packs one after the other and keeps each for a short while, for the person who asked for it.</summary>
-/// <remarks>One at a time: a pack of a large site takes seconds of a processor and tens of megabytes, and the visit form must not feel it.</remarks>
-public sealed class RecordDesk(RecordPackReader reader, TimeProvider clock) : IDisposable
+/// <remarks>
+/// One at a time: a pack of a large site takes seconds of a processor and tens of megabytes, and the visit form must not feel it. With its
+/// pictures it can be larger than the memory, so the files lie in a folder of the system's for temporary files that only the server reads.
+/// </remarks>
+public sealed class RecordDesk(RecordPackReader reader, RecordPackMaker maker, TimeProvider clock) : IDisposable
 {
     private const int MostKept = 6;
+    private const int BufferBytes = 64 * 1024;
     private static readonly TimeSpan KeptFor = TimeSpan.FromMinutes(15);
 
     private readonly SemaphoreSlim _turn = new(1, 1);
     private readonly ConcurrentDictionary<Guid, Kept> _kept = new();
+    private readonly Lazy<DirectoryInfo> _folder = new(() => Directory.CreateTempSubdirectory("logbook-records-"));
 
     /// <summary>Makes a pack; null where there is no such site or the viewer may not take its records.</summary>
     /// <param name="viewer">Who asks.</param>
@@ -37,11 +42,11 @@ public sealed class RecordDesk(RecordPackReader reader, TimeProvider clock) : ID
                 return null;
             }
 
-            var file = await Task.Run(() => RecordPackMaker.Make(pack, viewer.Language, progress, cancellationToken), cancellationToken);
             Tidy();
             var ticket = Guid.CreateVersion7();
-            _kept[ticket] = new Kept(file, viewer.UserId, pack.Site.Code, clock.GetUtcNow());
-            return new RecordTicket(ticket, file.Name, file.Visits, file.Results, file.Zip.Length);
+            var (file, bytes) = await Task.Run(() => WriteAsync(pack, viewer, PathOf(ticket), progress, cancellationToken), cancellationToken);
+            _kept[ticket] = new Kept(file.Name, viewer.UserId, pack.Site.Code, clock.GetUtcNow());
+            return new RecordTicket(ticket, file, bytes);
         }
         finally
         {
@@ -49,15 +54,45 @@ public sealed class RecordDesk(RecordPackReader reader, TimeProvider clock) : ID
         }
     }
 
-    /// <summary>The file of a ticket; null for whoever did not ask for it, for another site, and after a while.</summary>
-    public RecordPackFile? Take(Viewer viewer, string site, Guid ticket)
+    /// <summary>The file of a ticket, open for reading; null for whoever did not ask for it, for another site, and after a while.</summary>
+    public (string Name, Stream Content)? Take(Viewer viewer, string site, Guid ticket)
     {
         Tidy();
-        return _kept.TryGetValue(ticket, out var kept) && kept.UserId == viewer.UserId && kept.Site.Equals(site, StringComparison.OrdinalIgnoreCase) ? kept.File : null;
+        if (!_kept.TryGetValue(ticket, out var kept) || kept.UserId != viewer.UserId || !kept.Site.Equals(site, StringComparison.OrdinalIgnoreCase))
+        {
+            return null;
+        }
+
+        // Who is still reading when its time is over reads on to the end.
+        return (kept.Name, new FileStream(PathOf(ticket), FileMode.Open, FileAccess.Read, FileShare.Read | FileShare.Delete, BufferBytes, FileOptions.Asynchronous));
     }
 
     /// <inheritdoc />
-    public void Dispose() => _turn.Dispose();
+    public void Dispose()
+    {
+        _turn.Dispose();
+        if (_folder.IsValueCreated)
+        {
+            _folder.Value.Delete(recursive: true);
+        }
+    }
+
+    private async Task<(RecordPackFile File, long Bytes)> WriteAsync(RecordPack pack, Viewer viewer, string path, IProgress<double> progress, CancellationToken cancellationToken)
+    {
+        try
+        {
+            await using var stream = new FileStream(path, FileMode.CreateNew, FileAccess.Write, FileShare.None, BufferBytes, FileOptions.Asynchronous);
+            var file = await maker.WriteAsync(pack, viewer.Language, stream, progress, cancellationToken);
+            return (file, stream.Length);
+        }
+        catch
+        {
+            File.Delete(path);
+            throw;
+        }
+    }
+
+    private string PathOf(Guid ticket) => Path.Combine(_folder.Value.FullName, $"{ticket:N}.zip");
 
     private void Tidy()
     {
@@ -66,8 +101,9 @@ public sealed class RecordDesk(RecordPackReader reader, TimeProvider clock) : ID
         foreach (var (ticket, _) in byAge.Where((pair, place) => place >= MostKept - 1 || now - pair.Value.At > KeptFor))
         {
             _kept.TryRemove(ticket, out _);
+            File.Delete(PathOf(ticket));
         }
     }
 
-    private sealed record Kept(RecordPackFile File, int? UserId, string Site, DateTimeOffset At);
+    private sealed record Kept(string Name, int? UserId, string Site, DateTimeOffset At);
 }

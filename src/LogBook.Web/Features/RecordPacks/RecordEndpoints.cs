@@ -22,8 +22,8 @@ public static class RecordEndpoints
         }
 
         // The wall is asked again: the account may have lost the site since the pack was made.
-        return desk.Take(viewer, code, ticket) is { } file && await reader.PreviewAsync(viewer, code, null, null, cancellationToken) is not null
-            ? Results.File(file.Zip, "application/zip", file.Name)
+        return await reader.PreviewAsync(viewer, code, null, null, cancellationToken) is not null && desk.Take(viewer, code, ticket) is { } file
+            ? Results.File(file.Content, "application/zip", file.Name)
             : Results.NotFound();
     }
 }

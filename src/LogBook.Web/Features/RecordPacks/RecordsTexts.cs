@@ -19,12 +19,17 @@ public static class RecordsTexts
     public static readonly Text Make = new("Make the record pack", "Hacer el paquete de registros", "Fazer o pacote de registros");
     public static readonly Text Making = new("The record pack is being made: {0} %", "Se está haciendo el paquete de registros: {0} %", "O pacote de registros está sendo feito: {0} %");
     public static readonly Text Waiting = new("Another pack is being made; this one is next.", "Se está haciendo otro paquete; este es el siguiente.", "Outro pacote está sendo feito; este é o próximo.");
-    public static readonly Text Ready = new("Ready: {0} visits, {1} results, {2} kB.", "Listo: {0} visitas, {1} resultados, {2} kB.", "Pronto: {0} visitas, {1} resultados, {2} kB.");
+    public static readonly Text Ready = new("Ready: {0} visits, {1} results, {2} pictures, {3}.", "Listo: {0} visitas, {1} resultados, {2} imágenes, {3}.", "Pronto: {0} visitas, {1} resultados, {2} imagens, {3}.");
+    public static readonly Text Pictures = new("{0}, of which {1} with a picture ({2})", "{0}, de ellas {1} con imagen ({2})", "{0}, das quais {1} com imagem ({2})");
+    public static readonly Text MissingPictures = new(
+        "Photos whose picture is missing or withheld: {0}. The part Photos of the pack says why for each.",
+        "Fotos cuya imagen falta o se retiene: {0}. La parte Fotos del paquete dice de cada una por qué.",
+        "Fotos cuja imagem falta ou é retida: {0}. A parte Fotos do pacote diz de cada uma por quê.");
     public static readonly Text Download = new("Download {0}", "Descargar {0}", "Baixar {0}");
     public static readonly Text Contains = new(
-        "One zip file with a PDF, a workbook with the same content and SHA-256 checksums: index, plan, visits, results, actions, certificates, instruments, deliveries, clocks with each gap, and amendments.",
-        "Un archivo zip con un PDF, un libro de cálculo con el mismo contenido y sumas SHA-256: índice, plan, visitas, resultados, acciones, certificados, instrumentos, entregas, plazos con cada hueco y correcciones.",
-        "Um arquivo zip com um PDF, uma planilha com o mesmo conteúdo e somas SHA-256: índice, plano, visitas, resultados, ações, certificados, instrumentos, entregas, prazos com cada lacuna e correções.");
+        "One zip file with a PDF, a workbook with the same content, the pictures and SHA-256 checksums: index, plan, visits, results, actions, certificates, instruments, deliveries, clocks with each gap, amendments and photos.",
+        "Un archivo zip con un PDF, un libro de cálculo con el mismo contenido, las imágenes y sumas SHA-256: índice, plan, visitas, resultados, acciones, certificados, instrumentos, entregas, plazos con cada hueco, correcciones y fotos.",
+        "Um arquivo zip com um PDF, uma planilha com o mesmo conteúdo, as imagens e somas SHA-256: índice, plano, visitas, resultados, ações, certificados, instrumentos, entregas, prazos com cada lacuna, correções e fotos.");
     public static readonly Text WrongPeriod = new("The last day is before the first: choose a later one.", "El último día es anterior al primero: elija uno posterior.", "O último dia é anterior ao primeiro: escolha um posterior.");
     public static readonly Text Gone = new("The records are not there any more.", "Los registros ya no están.", "Os registros não estão mais lá.");
     public static readonly Text Keeping = new("Keeping", "Conservación", "Guarda");
