@@ -59,7 +59,10 @@ public sealed class PlanQuery(LogBookStore store, SitesQuery sites, SetUpStore s
                                     firm.People.GetValueOrDefault(group.Key)?.Name ?? group.Key,
                                     [.. group.Select(stop => new PlanStop(stop.Site, siteOf.GetValueOrDefault(stop.Site), visits.TryGetValue((CodeKeys.Of(stop.Site), day), out var made) ? made.State : null) { Spent = made.Spent })]))
                                 .OrderBy(person => person.Name, StringComparer.CurrentCultureIgnoreCase),
-                        ]);
+                        ])
+                    {
+                        HandedAway = viewer.PersonCode is { } self ? kept?.Plan.HandedBy(self) ?? [] : [],
+                    };
                 }),
             ],
             [

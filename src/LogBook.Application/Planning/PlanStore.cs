@@ -86,18 +86,30 @@ public sealed class PlanStore(LogBookStore store, SetUpStore setUp, TimeProvider
             null,
             cancellationToken);
 
-    /// <summary>Hands all stops of a day to somebody else. A technician hands over only the own ones.</summary>
+    /// <summary>Hands all stops of a day to somebody else. A technician hands over only the own ones, and may take them back.</summary>
     public Task<SaveOutcome> HandOverAsync(Viewer viewer, DateOnly day, string from, string to, string? why, int expectedVersion, CancellationToken cancellationToken = default) =>
         ChangeAsync(
             viewer,
             day,
             expectedVersion,
-            viewer.MayReview || (viewer.IsOfFirm && viewer.PersonCode is { } own && CodeKeys.Of(own) == CodeKeys.Of(from)),
+            viewer.MayReview || IsSelf(viewer, from),
             async () => Goes((await setUp.FirmAsync(viewer, cancellationToken: cancellationToken)).People.GetValueOrDefault(to))
                 ? []
                 : [new Issue("person", "person-unknown", PlanTexts.PersonUnknown.In(viewer.Language, to))],
-            plan => plan.HandOver(from, to),
+            plan => plan.HandOver(from, to, byThemselves: IsSelf(viewer, from)),
             why,
+            cancellationToken);
+
+    /// <summary>Takes the own day back that one has handed over, as long as nobody who took it has begun a visit of it.</summary>
+    public Task<SaveOutcome> TakeBackAsync(Viewer viewer, DateOnly day, int expectedVersion, CancellationToken cancellationToken = default) =>
+        ChangeAsync(
+            viewer,
+            day,
+            expectedVersion,
+            viewer.IsOfFirm && viewer.PersonCode is not null,
+            async () => [.. (await BegunStops.OfAsync(store, viewer, day, cancellationToken)).Select(stop => new Issue("site", "visit-begun", PlanTexts.HasBegun.In(viewer.Language, stop.Person, stop.Site)))],
+            plan => plan.HandedBy(viewer.PersonCode!).Count == 0 ? null : plan.TakeBack(viewer.PersonCode!),
+            null,
             cancellationToken);
 
     /// <summary>Changes of a day's plan, latest first.</summary>
@@ -126,7 +138,9 @@ public sealed class PlanStore(LogBookStore store, SetUpStore setUp, TimeProvider
     /// <summary>Whether a person may be sent to a site.</summary>
     internal static bool Goes(Person? person) => person?.Role is PersonRole.Technician or PersonRole.Supervisor or PersonRole.Administrator;
 
-    private static bool IsOwn(Viewer viewer, PlannedStop? stop) => stop is not null && viewer.PersonCode is { } own && CodeKeys.Of(own) == CodeKeys.Of(stop.Person);
+    private static bool IsOwn(Viewer viewer, PlannedStop? stop) => stop is not null && IsSelf(viewer, stop.Person);
+
+    private static bool IsSelf(Viewer viewer, string person) => viewer.IsOfFirm && viewer.PersonCode is { } own && CodeKeys.Of(own) == CodeKeys.Of(person);
 
     private static Task<IReadOnlyList<Issue>> NoIssues() => Task.FromResult<IReadOnlyList<Issue>>([]);
 

@@ -15,5 +15,9 @@ internal static class PlanTexts
     public static readonly Text NoteTooLong = new("The note has at most {0} characters.", "La nota tiene como máximo {0} caracteres.", "A nota tem no máximo {0} caracteres.");
     public static readonly Text PatchMoved = new("{0} is no longer on that round; look again.", "{0} ya no está en esa ronda; mire de nuevo.", "{0} não está mais nessa ronda; olhe de novo.");
     public static readonly Text NoSites = new("Choose at least one site.", "Elija al menos un sitio.", "Escolha ao menos um local.");
+    public static readonly Text HasBegun = new(
+        "{0} has begun the visit at {1}: the day cannot be taken back any more. A supervisor can plan it anew.",
+        "{0} ya empezó la visita a {1}: el día ya no se puede recuperar. Un supervisor puede planificarlo de nuevo.",
+        "{0} já começou a visita a {1}: o dia não pode mais ser retomado. Um supervisor pode planejá-lo de novo.");
     public static readonly Text PersonUnknown = new("{0} is nobody of the firm who visits sites.", "{0} no es nadie de la empresa que visite sitios.", "{0} não é ninguém da empresa que visite locais.");
 }

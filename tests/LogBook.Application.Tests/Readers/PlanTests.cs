@@ -123,6 +123,71 @@ public sealed class PlanTests
     }
 
     [Fact]
+    public async Task TakeBack_OwnDay_ComesBackUntilTheColleagueHasBegunAVisit()
+    {
+        await using var firm = await FirmAsync("YAF-1");
+        var nurle = await firm.AddSiteAsync("NUR-1");
+        var (day, plans) = (Today(firm), Plans(firm));
+        await plans.AssignAsync(ReadingFirm.Supervisor, day, [new("YAF-1", "RYA"), new("NUR-1", "RYA")], 0);
+        async Task<IEnumerable<string>> HandedAsync(Viewer viewer) => (await Query(firm).OfAsync(viewer, day, 1))!.Days[0].HandedAway.Select(stop => $"{stop.Site} {stop.Person}");
+
+        Assert.Equal(new SaveOutcome.Saved(2), await plans.HandOverAsync(ReadingFirm.Technician, day, "RYA", "PUM", null, 1));
+        Assert.Equal(["YAF-1 PUM", "NUR-1 PUM"], await HandedAsync(ReadingFirm.Technician));
+        Assert.Empty(await HandedAsync(OtherTechnician));
+        Assert.IsType<SaveOutcome.NotAllowed>(await plans.TakeBackAsync(OtherTechnician, day, 2));
+        Assert.IsType<SaveOutcome.ChangedMeanwhile>(await plans.TakeBackAsync(ReadingFirm.Technician, day, 1));
+
+        Assert.Equal(new SaveOutcome.Saved(3), await plans.TakeBackAsync(ReadingFirm.Technician, day, 2));
+        Assert.Equal(["YAF-1", "NUR-1"], (await plans.DaysAsync(ReadingFirm.Technician, day, day))[day].Plan.Of("RYA").Select(stop => stop.Site));
+        Assert.Empty(await HandedAsync(ReadingFirm.Technician));
+
+        // A visit of somebody else at the site, and one of the colleague on another day, are none of the colleague's of this day.
+        await plans.HandOverAsync(ReadingFirm.Technician, day, "RYA", "PUM", null, 3);
+        var noon = day.ToDateTime(new TimeOnly(12, 0), DateTimeKind.Utc);
+        await firm.AddVisitAsync(nurle, ReadingFirm.VisitOf("NUR-1", noon.AddDays(-1), 1350, technician: "PUM"));
+        await firm.AddVisitAsync(nurle, ReadingFirm.VisitOf("NUR-1", noon.AddHours(-3), 1350, technician: "RYA"));
+        Assert.Equal(new SaveOutcome.Saved(5), await plans.TakeBackAsync(ReadingFirm.Technician, day, 4));
+        await plans.HandOverAsync(ReadingFirm.Technician, day, "RYA", "PUM", null, 5);
+        await firm.AddVisitAsync(nurle, ReadingFirm.VisitOf("NUR-1", noon, 1350, technician: "PUM"));
+
+        var refused = Assert.IsType<SaveOutcome.Invalid>(await plans.TakeBackAsync(ReadingFirm.Technician, day, 6));
+        Assert.StartsWith("PUM has begun the visit at NUR-1", Assert.Single(refused.Issues).Message, StringComparison.Ordinal);
+        Assert.Equal(2, (await plans.DaysAsync(ReadingFirm.Technician, day, day))[day].Plan.Of("PUM").Count);
+    }
+
+    [Fact]
+    public async Task TakeBack_ColleagueWritesADraft_IsRefused()
+    {
+        await using var firm = await FirmAsync("YAF-1");
+        var (day, plans) = (Today(firm), Plans(firm));
+        await plans.AssignAsync(ReadingFirm.Supervisor, day, "YAF-1", "RYA", 0);
+        await plans.HandOverAsync(ReadingFirm.Technician, day, "RYA", "PUM", null, 1);
+        await firm.Store.WriteAsync(ReadingFirm.Supervisor, async db =>
+        {
+            var user = new LogBookUser { UserName = "p.umber", Email = "p.umber@quernwath.example", PersonCode = "PUM" };
+            db.Users.Add(user);
+            await db.SaveChangesAsync();
+            var site = await db.Sites.SingleAsync();
+            db.Drafts.Add(new DraftRow { CustomerId = site.CustomerId, SiteId = site.Id, UserId = user.Id, VisitId = Guid.CreateVersion7(), Document = "{}", UpdatedAt = firm.Clock.GetUtcNow().UtcDateTime });
+        });
+
+        Assert.IsType<SaveOutcome.Invalid>(await plans.TakeBackAsync(ReadingFirm.Technician, day, 2));
+    }
+
+    // A supervisor's word is not taken back by the technician.
+    [Fact]
+    public async Task TakeBack_DayThatASupervisorHandedOver_IsNotAllowed()
+    {
+        await using var firm = await FirmAsync("YAF-1");
+        var (day, plans) = (Today(firm), Plans(firm));
+        await plans.AssignAsync(ReadingFirm.Supervisor, day, "YAF-1", "RYA", 0);
+        await plans.HandOverAsync(ReadingFirm.Supervisor, day, "RYA", "PUM", null, 1);
+
+        Assert.IsType<SaveOutcome.NotAllowed>(await plans.TakeBackAsync(ReadingFirm.Technician, day, 2));
+        Assert.Empty((await Query(firm).OfAsync(ReadingFirm.Technician, day, 1))!.Days[0].HandedAway);
+    }
+
+    [Fact]
     public async Task Move_TechnicianOwnStops_IsTheOrderOfTheRound()
     {
         await using var firm = await FirmAsync("YAF-1", "NUR-1", "GRO-1");

@@ -129,7 +129,7 @@ public sealed class PlanPageTests
     }
 
     [Fact]
-    public async Task Plan_Technician_HandsOverTheOwnDay()
+    public async Task Plan_Technician_HandsOverTheOwnDayAndTakesItBackLater()
     {
         await using var pages = await ReadPages.ForAsync(PersonRole.Technician, fill: PlannedAsync);
         var page = pages.Render<PlanPage>(PlanLinks.Plan);
@@ -138,6 +138,15 @@ public sealed class PlanPageTests
 
         page.WaitForAssertion(() => Assert.StartsWith("2 stops of", page.Find(".plan-said").TextContent, StringComparison.Ordinal));
         Assert.Empty(page.FindAll(".plan-stop, #hand-back"));
+
+        // Not only at once: on the page opened anew it is still offered.
+        page = pages.Render<PlanPage>(PlanLinks.Plan);
+        Assert.Contains("YAF-1, NUR-1", page.Find(".handed-away").TextContent, StringComparison.Ordinal);
+        await page.Find(".take-back").ClickAsync(new());
+
+        page.WaitForAssertion(() => Assert.Equal(["YAF-1", "NUR-1"], page.FindAll(".plan-stop .stop-name b").Select(code => code.TextContent)));
+        Assert.Contains("R. Yaffle", page.Find(".plan-said").TextContent, StringComparison.Ordinal);
+        Assert.Empty(page.FindAll(".handed-away"));
     }
 
     [Fact]

@@ -104,12 +104,27 @@ public sealed record DayPlan(DateOnly Day)
     }
 
     /// <summary>Hands all stops of a person to another, behind what stands there, in their order.</summary>
-    /// <param name="from">Code of who hands over.</param>
+    /// <param name="from">Code of whose stops they are.</param>
     /// <param name="to">Code of who takes over.</param>
+    /// <param name="byThemselves">Whether the person whose stops they are hands them over, and may take them back.</param>
     /// <returns>The plan; the same one where there is nothing to hand over.</returns>
-    public DayPlan HandOver(string from, string to) => Codes.Equals(from, to) || Of(from).Count == 0
+    public DayPlan HandOver(string from, string to, bool byThemselves = false) => Codes.Equals(from, to)
         ? this
-        : this with { Stops = [.. Stops.Where(stop => !Codes.Equals(stop.Person, from)), .. Of(from).Select(stop => stop with { Person = to })] };
+        : Moved(Of(from), stop => stop with { Person = to, HandedBy = byThemselves ? from : null });
+
+    /// <summary>Stops that a person handed over and that still stand with who took them.</summary>
+    /// <param name="person">Code of who handed over.</param>
+    /// <returns>The stops, in order.</returns>
+    public IReadOnlyList<PlannedStop> HandedBy(string person) => [.. Stops.Where(stop => Codes.Equals(stop.HandedBy, person))];
+
+    /// <summary>Gives a person the stops back that they handed over, behind what stands there, in their order.</summary>
+    /// <param name="person">Code of who handed over.</param>
+    /// <returns>The plan; the same one where there is nothing to take back.</returns>
+    public DayPlan TakeBack(string person) => Moved(HandedBy(person), stop => stop with { Person = person, HandedBy = null });
+
+    private DayPlan Moved(IReadOnlyList<PlannedStop> stops, Func<PlannedStop, PlannedStop> change) => stops.Count == 0
+        ? this
+        : this with { Stops = [.. Stops.Except(stops), .. stops.Select(change)] };
 
     private IEnumerable<PlannedStop> Without(string site) => Stops.Where(stop => !Codes.Equals(stop.Site, site));
 }

@@ -44,5 +44,32 @@ public sealed class DayPlanTests
         Assert.Same(Plan, Plan.HandOver("TNU", "PUM"));
     }
 
+    [Fact]
+    public void TakeBack_OwnDayHandedOver_GivesBackTheHandedStopsAlone()
+    {
+        var handed = Plan.HandOver("RYA", "PUM", byThemselves: true);
+
+        Assert.Equal(["NUR-1", "GRO-1", "YAF-1"], handed.HandedBy("rya").Select(stop => stop.Site));
+        var back = handed.TakeBack("RYA");
+        Assert.Equal(["NUR-1", "GRO-1", "YAF-1"], SitesOf(back, "RYA"));
+        Assert.Equal(["SNE-1"], SitesOf(back, "PUM"));
+        Assert.Empty(back.HandedBy("RYA"));
+        Assert.Same(back, back.TakeBack("RYA"));
+    }
+
+    // Who was given a day and hands it on decides; and so does who plans anew or hands over for somebody else.
+    [Fact]
+    public void TakeBack_SomebodyElseDecidedSince_LeavesThePlan()
+    {
+        var handed = Plan.HandOver("RYA", "PUM", byThemselves: true);
+        var onward = handed.HandOver("PUM", "TNU", byThemselves: true);
+
+        Assert.Same(onward, onward.TakeBack("RYA"));
+        Assert.Equal(4, onward.TakeBack("PUM").Of("PUM").Count);
+        Assert.Equal(["NUR-1", "GRO-1"], handed.Assign("YAF-1", "TNU").HandedBy("RYA").Select(stop => stop.Site));
+        Assert.Empty(Plan.HandOver("RYA", "PUM").HandedBy("RYA"));
+        Assert.Empty(handed.HandOver("PUM", "TNU").HandedBy("RYA"));
+    }
+
     private static string[] SitesOf(DayPlan plan, string person) => [.. plan.Of(person).Select(stop => stop.Site)];
 }

@@ -34,6 +34,8 @@ public static class PlanPageTexts
     public static readonly Text TakeOff = new("Take off", "Quitar", "Tirar");
     public static readonly Text HandOver = new("Hand this day to a colleague", "Pasar este día a un compañero", "Passar este dia a um colega");
     public static readonly Text HandedOver = new("{0} stops of {1} are now planned for {2}.", "{0} paradas del {1} están ahora planificadas para {2}.", "{0} paradas de {1} agora estão planejadas para {2}.");
+    public static readonly Text HandedAway = new("Handed over by you: {0}, now with {1}.", "Pasadas por usted: {0}, ahora con {1}.", "Passadas por você: {0}, agora com {1}.");
+    public static readonly Text TakeBack = new("Take this day back", "Recuperar este día", "Retomar este dia");
     public static readonly Text HandBack = new("Give it back to {0}", "Devolverlo a {0}", "Devolver a {0}");
     public static readonly Text Spent = new("{0} min spent", "{0} min empleados", "{0} min gastos");
     public static readonly Text SpentOfNeed = new("visits made: {0} min spent, {1} min needed", "visitas hechas: {0} min empleados, {1} min necesarios", "visitas feitas: {0} min gastos, {1} min necessários");
