@@ -160,7 +160,7 @@ public sealed class Verifier(LogBookStore store, SetUpStore setUp)
     {
         RoundResult? round = null;
         if (rebuilt.Count > 0 && rebuilt.Count == await db.Systems.CountAsync(cancellationToken)
-            && await db.Firm.Select(row => row.RoundAssessedAt).FirstOrDefaultAsync(cancellationToken) is { } asOf)
+            && await db.Firm.Select(row => row.RoundAssessedAt).SingleOrDefaultAsync(cancellationToken) is { } asOf)
         {
             var marks = await db.FindingMarks.Where(row => row.SystemId == null).OrderBy(row => row.Id).ToListAsync(cancellationToken);
             round = RoundAssessment.Of(firm, rebuilt.Select(system => system.Alone.Clues), asOf, ResultRows.Closed(marks));

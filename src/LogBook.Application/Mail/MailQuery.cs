@@ -22,12 +22,12 @@ public sealed class MailQuery(LogBookStore store)
             {
                 var asked = Seen(db, viewer).Where(row => !onlyOpen || row.AcceptedAt == null);
                 var wanted = Entries(asked, db);
-                var total = await asked.CountAsync(cancellationToken);
+                var total = await ListCount.OfAsync(asked.OrderByDescending(row => row.Id), cancellationToken);
 
                 // Numbers grow as messages are made, and need no sorting of the whole outbox.
                 var rows = await wanted.OrderByDescending(entry => entry.Id)
-                    .Skip((Math.Max(page, 1) - 1) * PageSize).Take(PageSize).ToListAsync(cancellationToken);
-                return new MailPageOf([.. rows.Select(row => EntryOf(row, viewer.Language))], total);
+                    .Skip((Math.Max(page, 1) - 1) * PageSize).Take(PageSize + 1).ToListAsync(cancellationToken);
+                return new MailPageOf([.. rows.Take(PageSize).Select(row => EntryOf(row, viewer.Language))], total, rows.Count > PageSize);
             },
             cancellationToken);
 

@@ -25,20 +25,20 @@ public sealed class VisitsQuery(LogBookStore store)
                 asked = asked.Where(visit => ids.Contains(visit.SiteId));
             }
 
-            var total = await asked.CountAsync(cancellationToken);
-            var rows = await asked.OrderByDescending(visit => visit.ArrivedAt).ThenByDescending(visit => visit.Id)
-                .Skip((Math.Max(1, filter.Page) - 1) * PageSize).Take(PageSize)
-                .ToListAsync(cancellationToken);
+            var ordered = asked.OrderByDescending(visit => visit.ArrivedAt).ThenByDescending(visit => visit.Id);
+            var total = await ListCount.OfAsync(ordered, cancellationToken);
+            var rows = await ordered.Skip((Math.Max(1, filter.Page) - 1) * PageSize).Take(PageSize + 1).ToListAsync(cancellationToken);
             var siteOf = sites.ToDictionary(site => site.Id);
             return new VisitsPage(
                 [
-                    .. rows.Select(row =>
+                    .. rows.Take(PageSize).Select(row =>
                     {
                         var site = siteOf[row.SiteId];
                         return VisitRowView.Of(row, site.Code, site.Name, TimeZoneInfo.FindSystemTimeZoneById(site.TimeZone));
                     }),
                 ],
                 total,
+                rows.Count > PageSize,
                 [.. sites.Select(site => (site.Code, site.Name))]);
         },
         cancellationToken);

@@ -37,6 +37,8 @@ public static class ReadingTexts
     public static readonly Text Pages = new("Pages of the list", "Páginas de la lista", "Páginas da lista");
     public static readonly Text Earlier = new("Previous page", "Página anterior", "Página anterior");
     public static readonly Text Later = new("Next page", "Página siguiente", "Próxima página");
+    public static readonly Text PageOfMore = new("Page {0} of more than {1}", "Página {0} de más de {1}", "Página {0} de mais de {1}");
+    public static readonly Text CountMore = new("more than {0} in all", "más de {0} en total", "mais de {0} no total");
     public static readonly Text Count = new("{0} in all", "{0} en total", "{0} no total");
     public static readonly Text Filter = new("Show only", "Mostrar solo", "Mostrar só");
     public static readonly Text NothingWithFilter = new("Nothing matches these filters", "Nada coincide con estos filtros", "Nada corresponde a estes filtros");

@@ -1,3 +1,4 @@
+using LogBook.Application.Data;
 using LogBook.Application.Search;
 using LogBook.Application.Visits;
 using LogBook.Testing.Readers;
@@ -134,7 +135,7 @@ public sealed class VisitQueryTests
         var page = await new VisitsQuery(firm.Store).ListAsync(ReadingFirm.CustomerOf(own.Customer), new VisitsFilter(State: VisitStateFilter.All));
 
         Assert.Equal("YAF-1", Assert.Single(page.Rows).SiteCode);
-        Assert.Equal(1, page.Total);
+        Assert.Equal(new ListCount(1), page.Total);
     }
 
     [Fact]

@@ -4,6 +4,7 @@ using LogBook.Application.Visits;
 using LogBook.Domain.Languages;
 using LogBook.Domain.Sites;
 using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Diagnostics;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Time.Testing;
 
@@ -81,6 +82,9 @@ public abstract class TestDatabase : IAsyncDisposable
         GC.SuppressFinalize(this);
     }
 
+    /// <summary>Refuses a statement that takes whichever row comes first.</summary>
+    internal static void RefuseChance(WarningsConfigurationBuilder warnings) => warnings.Throw(CoreEventId.FirstWithoutOrderByAndFilterWarning, CoreEventId.RowLimitingOperationWithoutOrderByWarning);
+
     private ServiceProvider Build()
     {
         var services = new ServiceCollection();
@@ -88,7 +92,7 @@ public abstract class TestDatabase : IAsyncDisposable
         services.AddSingleton<TimeProvider>(Clock);
         services.AddLogBook(Options);
         services.AddSingleton(new PhotoFolder(Path.Combine(Path.GetDirectoryName(Options.BackupFolder!)!, "photos")));
-        services.ConfigureDbContext<LogBookDb>(builder => builder.AddInterceptors(Statements));
+        services.ConfigureDbContext<LogBookDb>(builder => builder.AddInterceptors(Statements).ConfigureWarnings(RefuseChance));
         return services.BuildServiceProvider();
     }
 }

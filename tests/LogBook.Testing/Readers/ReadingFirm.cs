@@ -31,6 +31,7 @@ public sealed class ReadingFirm : IAsyncDisposable
         Options = new LogBookOptions { Database = Path.Combine(_folder, "logbook.db") };
         var builder = new DbContextOptionsBuilder<LogBookDb>();
         builder.UseLogBook(Options);
+        builder.ConfigureWarnings(Databases.TestDatabase.RefuseChance);
         builder.AddInterceptors(Counter);
         Store = new LogBookStore(new PooledDbContextFactory<LogBookDb>(builder.Options), Clock, Options);
     }

@@ -27,7 +27,7 @@ public sealed class ReviewCare(LogBookStore store, TimeProvider clock)
             async db =>
             {
                 var ids = visits.Keys.ToList();
-                var share = await db.Firm.Select(firm => firm.AuditShare).FirstOrDefaultAsync(cancellationToken) ?? AuditSample.UsualShare;
+                var share = await db.Firm.Select(firm => firm.AuditShare).SingleOrDefaultAsync(cancellationToken) ?? AuditSample.UsualShare;
                 var rows = (await db.Visits.AsTracking().Where(row => ids.Contains(row.VisitId) && row.VoidedAt == null && row.State != VisitState.Reviewed).ToListAsync(cancellationToken))
                     .Where(row => visits[row.VisitId] == row.CurrentVersion && !AuditSample.IsDrawn(row.VisitId, share)).ToList();
                 foreach (var row in rows)

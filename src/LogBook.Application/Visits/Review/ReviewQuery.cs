@@ -30,7 +30,7 @@ public sealed class ReviewQuery(LogBookStore store, TimeProvider clock)
             {
                 var now = clock.GetUtcNow().UtcDateTime;
                 var start = now.AddDays(-Days);
-                var share = await db.Firm.Select(firm => firm.AuditShare).FirstOrDefaultAsync(cancellationToken) ?? AuditSample.UsualShare;
+                var share = await db.Firm.Select(firm => firm.AuditShare).SingleOrDefaultAsync(cancellationToken) ?? AuditSample.UsualShare;
                 var sites = await db.Sites.Select(site => new { site.Id, site.Code, site.Name, site.TimeZone }).ToDictionaryAsync(site => site.Id, cancellationToken);
 
                 // What the draw needs of each visit is small; which visits are drawn only the domain can say.

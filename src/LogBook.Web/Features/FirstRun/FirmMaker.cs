@@ -38,7 +38,7 @@ public sealed class FirmMaker(LogBookStore store, UserManager<LogBookUser> users
             Maker,
             async db =>
             {
-                var row = await db.Firm.AsTracking().FirstOrDefaultAsync(cancellationToken);
+                var row = await db.Firm.AsTracking().SingleOrDefaultAsync(cancellationToken);
                 if (row is null)
                 {
                     row = new FirmRow { CreatedAt = Utc.Now(clock) };
