@@ -3,6 +3,33 @@
   "use strict";
   const year = 31536000;
 
+  // By which link each page was left: whoever comes back to a long list by keyboard goes on from there, not from its top.
+  const left = new Map();
+  const backWithinMs = 5000;
+
+  function comeBackTo(href) {
+    const done = new AbortController();
+    const place = () => [...document.querySelectorAll("main a[href]")].find((link) => link.getAttribute("href") === href);
+    const go = () => {
+      const at = document.activeElement;
+      if (at === document.body || at?.matches("h1")) place()?.focus();
+    };
+
+    // The list comes after the page, and the page's heading takes the focus for itself: look until the person does something else.
+    const watch = new MutationObserver(go);
+    watch.observe(document.body, { childList: true, subtree: true });
+    document.addEventListener("focusin", go, { signal: done.signal });
+    for (const act of ["keydown", "pointerdown", "popstate"]) window.addEventListener(act, () => done.abort(), { signal: done.signal, capture: true });
+    done.signal.addEventListener("abort", () => watch.disconnect());
+    setTimeout(() => done.abort(), backWithinMs);
+    go();
+  }
+
+  window.addEventListener("popstate", () => {
+    const href = left.get(location.href);
+    if (href) comeBackTo(href);
+  });
+
   document.addEventListener("click", (event) => {
     const target = event.target instanceof Element ? event.target : null;
     if (!target) return;
@@ -20,6 +47,9 @@
     const jump = target.closest("[data-focus]");
     const place = jump && document.getElementById(jump.getAttribute("data-focus"));
     if (place) { place.scrollIntoView({ block: "center" }); place.focus({ preventScroll: true }); }
+
+    const link = target.closest("main a[href]");
+    if (link) left.set(location.href, link.getAttribute("href"));
 
     if (target.closest("[data-reload]")) { event.preventDefault(); location.reload(); }
 

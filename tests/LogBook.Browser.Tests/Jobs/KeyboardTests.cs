@@ -111,17 +111,54 @@ public sealed class KeyboardTests
         await Expect(page.Locator(".plan-open > li")).ToHaveCountAsync(1);
     }
 
-    private static async Task TabToAsync(IPage page, string selector)
+    [Fact]
+    [Trait("goal", "U3")]
+    public async Task Keyboard_Alone_OpensStopsOfTheRoundPlansOneAndComesBackToItsPlace()
+    {
+        await using var host = await JobHost.StartAsync();
+        await SupervisorPages.ReceiveVisitAsync(host);
+        await using var browser = await TestBrowser.StartAsync("keyboard-round");
+        var page = await browser.OpenAsync(host.Address);
+        await page.SignInAsync(JobHost.Supervisor);
+        await page.GoToAsync("round", "/");
+        var last = await page.Locator("main .stop-name").Last.GetAttributeAsync("href");
+        Assert.NotEqual(last, await page.Locator("main .stop-name").First.GetAttributeAsync("href"));
+
+        // Back from a site: at the stop it was opened from, in view, and Tab goes on from there.
+        await TabToAsync(page, $"main .stop-name[href='{last}']");
+        await page.Keyboard.PressAsync("Enter");
+        await Expect(page).ToHaveURLAsync(new System.Text.RegularExpressions.Regex(last + "$"));
+        await page.IsLiveAsync();
+        await page.GoBackAsync();
+        await Expect(page.Locator($"main .stop-name[href='{last}']")).ToBeFocusedAsync();
+        await Expect(page.Locator($"main .stop-name[href='{last}']")).ToBeInViewportAsync();
+        await page.Keyboard.PressAsync("Shift+Tab");
+        await Expect(page.Locator($"main .stop-name[href='{last}']")).Not.ToBeFocusedAsync();
+
+        // The day's plan: one stop is planned, what was done has the focus, and the round tells it.
+        await TabToAsync(page, "main a[href^='/round/plan']", "Shift+Tab");
+        await page.Keyboard.PressAsync("Enter");
+        await Expect(page).ToHaveURLAsync(new System.Text.RegularExpressions.Regex("/round/plan"));
+        await page.IsLiveAsync();
+        await TabToAsync(page, ".plan-open .button");
+        await page.Keyboard.PressAsync("Enter");
+        await Expect(page.Locator(".done-note.plan-said")).ToBeFocusedAsync();
+        await page.GoBackAsync();
+        await Expect(page.Locator("main a[href^='/round/plan']").First).ToBeFocusedAsync();
+        await Expect(page.Locator("main .stop-facts").Filter(new() { HasText = "Planned today" })).ToHaveCountAsync(1);
+    }
+
+    private static async Task TabToAsync(IPage page, string selector, string key = "Tab")
     {
         for (var press = 0; press < 200; press++)
         {
-            await page.Keyboard.PressAsync("Tab");
+            await page.Keyboard.PressAsync(key);
             if (await page.EvaluateAsync<bool>("selector => document.activeElement.matches(selector)", selector))
             {
                 return;
             }
         }
 
-        Assert.Fail($"Tab does not reach {selector}.");
+        Assert.Fail($"{key} does not reach {selector}.");
     }
 }
