@@ -326,7 +326,7 @@ public static class FigureTexts
     public static FigureExplanation? ExplanationOf(string code) => All.TryGetValue(code, out var known) ? known.How : null;
 
     /// <summary>Name of an input of a figure.</summary>
-    /// <param name="name">The name that a <see cref="FigureInput"/> carries; what follows a colon is a code, which is kept, or a day (yyyy-MM-dd), which reads as in each language.</param>
+    /// <param name="name">The name that a <see cref="FigureInput"/> carries; what follows a colon is a code, which is kept, a day (yyyy-MM-dd), which reads as in each language, or the code of a figure that is one route to this one, which reads as its name.</param>
     /// <returns>Words for it; the name itself where this version does not know it.</returns>
     public static Text InputNameOf(string name)
     {
@@ -338,6 +338,11 @@ public static class FigureTexts
         }
 
         var rest = colon < 0 ? "" : name[(colon + 1)..];
+        if (key == "route" && All.TryGetValue(rest, out var route))
+        {
+            return route.Name;
+        }
+
         var isDay = DateOnly.TryParseExact(rest, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day);
         string In(Language language) => $"{known.In(language)} {(isDay ? Shown.Day(day, language) : rest)}".TrimEnd();
         return new Text(In(Language.English), In(Language.Spanish), In(Language.Portuguese));

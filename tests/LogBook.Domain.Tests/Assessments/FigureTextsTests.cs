@@ -48,6 +48,11 @@ public sealed class FigureTextsTests
     [Theory]
     [InlineData("own-reading:D-INH", "own reading of D-INH")]
     [InlineData("own-reading", "own reading of")]
+    [InlineData("route:nobody-knows", "cycles by one route nobody-knows")]
     [InlineData("nobody-knows:2025-10-17", "nobody-knows:2025-10-17")]
     public void InputNameOf_WithoutADay_KeepsWhatFollows(string name, string words) => Assert.Equal(words, FigureTexts.InputNameOf(name).En);
+
+    [Fact]
+    public void InputNameOf_RouteOfAFigure_IsTheNameOfTheRoute() =>
+        Assert.Equal(FigureTexts.NameOf(FigureCodes.CyclesByChloride), FigureTexts.InputNameOf("route:" + FigureCodes.CyclesByChloride));
 }
