@@ -28,6 +28,14 @@ internal sealed class Replay
         FindingKinds.ClockDue, FindingKinds.NotMeasured, FindingKinds.SummaryUndelivered, FindingKinds.MicrobiologyHigh, FindingKinds.MixingHazard, FindingKinds.LabelExceeded,
     };
 
+    // What compares drums and hours run with those of the visits before: after a doubted visit it has nothing to compare with. A register that
+    // contradicts what was written of it tells much.
+    private static readonly HashSet<string> RestsOnLastVisit = new(StringComparer.Ordinal)
+    {
+        FindingKinds.OverfedThenEmpty, FindingKinds.PumpOutput, FindingKinds.FeedLow, FindingKinds.FeedHigh, FindingKinds.StockUnexplained, FindingKinds.WrongProduct,
+        FindingKinds.DoseMissed,
+    };
+
     private readonly FindingThresholds _thresholds;
     private readonly IReadOnlyList<RoundShift> _shifts;
     private readonly bool _mayGoOn;
@@ -331,9 +339,9 @@ internal sealed class Replay
             verdicts = _explained.Weigh(verdicts, Verdicts(corrected));
         }
 
-        if (SecondLookSigns.Suffice(_factClues[^1].Signs))
+        if (latest.IsDoubted || latest.Previous is { IsDoubted: true })
         {
-            verdicts = verdicts.ConvertAll(pair => (pair.Kind, Doubted(pair.Kind, pair.Verdict)));
+            verdicts = verdicts.ConvertAll(pair => (pair.Kind, IsDoubted(latest, pair.Kind) ? Doubted(pair.Verdict) : pair.Verdict));
         }
 
         Apply(verdicts, day, SetUp.DayOf(latest.Visit.KnownFrom), latest.Visit.Visit.Id);
@@ -341,9 +349,10 @@ internal sealed class Replay
 
     private List<(string Kind, Verdict Verdict)> Verdicts(VisitFacts visit) => [.. _rules.SelectMany(rule => rule.Judge(visit, _thresholds).Select(verdict => (rule.Kind, verdict)))];
 
+    private static bool IsDoubted(VisitFacts visit, string kind) => visit.IsDoubted ? !NeverDoubted.Contains(kind) : RestsOnLastVisit.Contains(kind);
+
     // What may have been made up opens no headline, and closes none.
-    private static Verdict Doubted(string kind, Verdict verdict) => NeverDoubted.Contains(kind) ? verdict
-        : verdict.Indication is not null ? verdict.AtMost(Severity.Watch)
+    private static Verdict Doubted(Verdict verdict) => verdict.Indication is not null ? verdict.AtMost(Severity.Watch)
         : verdict.NotJudgedBecause is not null ? verdict
         : Verdict.NotJudged(verdict.About, VisitReasons.Doubted);
 

@@ -146,6 +146,12 @@ public sealed record ProductUse(
         var (later, earlier) = ((double?)null, (double?)null);
         for (var from = visit.Previous; from is not null && (visit.Visit.At - from.Visit.At).TotalDays <= LongestDays; from = from.Previous)
         {
+            // Levels and deliveries that may have been made up end a window.
+            if (from.IsDoubted)
+            {
+                break;
+            }
+
             if (from.Drum(code) is not { Found.HasValue: true } first)
             {
                 continue;
@@ -209,7 +215,7 @@ public sealed record ProductUse(
         var makeUp = new Estimate(0, "L", 0);
         for (var at = visit; at != until && (visit.Visit.At - at.Visit.At).TotalDays <= LongestDays;)
         {
-            if (at.Water is not { MakeUp: { HasValue: true, Value: var litres }, Since: { } since } || since.Visit.At < until.Visit.At)
+            if (at.Water is not { MakeUp: { HasValue: true, Value: var litres }, Since: { } since } || since.Visit.At < until.Visit.At || since.IsDoubted)
             {
                 break;
             }

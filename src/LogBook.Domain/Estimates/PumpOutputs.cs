@@ -75,6 +75,7 @@ public sealed record PumpOutputs(Pump Pump, VisitFacts Since, Computed<Estimate>
         var at = visit;
         while (at != earliest && at.HoursRun(pump.Output) is { HasValue: true, Value: var run } && at.HoursSince(pump.Output) is { } since
             && since.Visit.At >= earliest.Visit.At
+            && !since.IsDoubted
             && (visit.Visit.At - since.Visit.At).TotalDays <= LongestDays)
         {
             // Readings of one counter cancel: a step of the display at either end, however many lie between.

@@ -15,6 +15,9 @@ public sealed record RunOut(DrumFacts Drum, Estimate Stock, Computed<Estimate> U
     private const double LongestDays = 70;
     private const double LevelUncertainties = 8.5;
 
+    // A calendar dose does not follow the load, so that a stretch twice as telling costs nothing: one level weighs half as much in it.
+    private const double LevelUncertaintiesOfDoses = 17;
+
     // Load and season of the coming weeks against those of the last ones; common practice, no citable source.
     private const double SeasonShare = 0.15;
 
@@ -117,7 +120,7 @@ public sealed record RunOut(DrumFacts Drum, Estimate Stock, Computed<Estimate> U
                 (best, doses) = (from, planned);
             }
 
-            if (used.Litres >= LevelUncertainties * used.StandardUncertainty)
+            if (used.Litres >= LevelUncertaintiesOfDoses * used.StandardUncertainty)
             {
                 break;
             }

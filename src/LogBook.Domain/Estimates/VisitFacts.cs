@@ -5,6 +5,7 @@ using LogBook.Domain.History;
 using LogBook.Domain.Intervals;
 using LogBook.Domain.Outcomes;
 using LogBook.Domain.Programmes;
+using LogBook.Domain.Rounds;
 using LogBook.Domain.Sites;
 using LogBook.Domain.Visits;
 
@@ -61,6 +62,8 @@ public sealed class VisitFacts
     private CodeMemo<Computed<Estimate>> _makeUpMeans;
     private CodeMemo<(VisitFacts? Since, Computed<Estimate> Hours)> _hours;
     private CodeMemo<ProbeDrift> _probeDrifts;
+    private IReadOnlyList<SignClue>? _signs;
+    private bool? _isDoubted;
 
     /// <summary>Makes the facts of a visit.</summary>
     /// <param name="history">Set-up, site and programmes of the system; its visits are not looked at.</param>
@@ -141,6 +144,15 @@ public sealed class VisitFacts
             return _tests;
         }
     }
+
+    /// <summary>Signs that the record was copied or made up.</summary>
+    internal IReadOnlyList<SignClue> Signs => _signs ??= SecondLookSigns.Of(this, History.Firm.Engine.Thresholds);
+
+    /// <summary>
+    /// Whether the record is no evidence of what the plant does: two signs, or one on the visit after such a one by the same person.
+    /// </summary>
+    internal bool IsDoubted => _isDoubted ??= SecondLookSigns.Suffice(Signs)
+        || (Signs.Count > 0 && Previous is { IsDoubted: true } last && FeedParts.Same(last.Visit.Visit.Technician, Visit.Visit.Technician));
 
     /// <summary>Water meters read.</summary>
     public IReadOnlyList<MeterFacts> Meters => _meters ??= MeterFacts.Of(this);

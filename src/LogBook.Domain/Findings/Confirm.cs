@@ -23,5 +23,25 @@ internal static class Confirm
         return false;
     }
 
+    /// <summary>Whether the make-up that two visits rest on is one reading: what it got wrong they both get wrong, and are one witness.</summary>
+    /// <param name="earlier">The earlier visit.</param>
+    /// <param name="later">The later visit.</param>
+    /// <param name="tests">Tests of the make-up that the matter rests on; one of them read anew is enough.</param>
+    public static bool RestOnOneMakeUp(VisitFacts earlier, VisitFacts later, params ReadOnlySpan<string> tests)
+    {
+        for (var visit = later; visit is not null && visit != earlier; visit = visit.Previous)
+        {
+            foreach (var test in tests)
+            {
+                if (visit.MakeUpReading(test) is not null)
+                {
+                    return false;
+                }
+            }
+        }
+
+        return true;
+    }
+
     public static Severity Severity(bool confirmed, bool largeExcess) => confirmed || largeExcess ? Findings.Severity.Plan : Findings.Severity.Watch;
 }

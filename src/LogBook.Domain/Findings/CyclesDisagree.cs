@@ -120,7 +120,7 @@ public sealed class CyclesDisagree : IFindingRule
         var limits = LimitsOf(visit, thresholds)!.Value;
         var low = ratio.Value < limits.Low;
         var meaning = low ? MoreChloride : LessChloride;
-        var confirmed = Confirm.ByEarlierVisit(visit, earlier => Disagrees(earlier, thresholds));
+        var confirmed = Confirm.ByEarlierVisit(visit, earlier => Confirm.RestOnOneMakeUp(earlier, visit, TestCodes.Chloride) ? null : Disagrees(earlier, thresholds));
         var said = visit.Cycles.OwnRatio is { } own
             ? new Said(AgainstOwn, ratio, own, new Amount(thresholds.RoutesPercent.Value, "%"), thresholds.RoutesPercent.Basis, meaning)
             : new Said(AgainstFixed, ratio, limits.Low, limits.High, thresholds.RoutesLow.Basis, meaning);

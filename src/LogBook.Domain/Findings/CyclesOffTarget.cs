@@ -1,6 +1,7 @@
 using LogBook.Domain.Assessments;
 using LogBook.Domain.Estimates;
 using LogBook.Domain.Languages;
+using LogBook.Domain.Programmes;
 
 namespace LogBook.Domain.Findings;
 
@@ -75,7 +76,7 @@ public abstract class CyclesOffTarget : IFindingRule
     {
         var deviation = DeviationOf(visit);
         var limit = thresholds.CyclesPercent;
-        var confirmed = Confirm.ByEarlierVisit(visit, earlier => IsOff(earlier, thresholds));
+        var confirmed = Confirm.ByEarlierVisit(visit, earlier => Confirm.RestOnOneMakeUp(earlier, visit, TestCodes.Conductivity, TestCodes.Chloride, TestCodes.Silica) ? null : IsOff(earlier, thresholds));
 
         // Where the routes contradict each other, one of them is wrong and nobody knows which: that is a finding of its own.
         var alone = !confirmed && visit.Cycles.AgreeingRoutes is [FigureCodes.CyclesByConductivity] && DoubtfulReading.IsConductivity(visit);

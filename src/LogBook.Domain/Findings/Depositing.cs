@@ -6,10 +6,19 @@ using LogBook.Domain.Programmes;
 namespace LogBook.Domain.Findings;
 
 /// <summary>Calcium (or alkalinity, or silica) concentrates less than chloride: the difference stays in the system.</summary>
+/// <remarks>
+/// Calcium carbonate takes as much alkalinity as calcium, both as CaCO3 (the equation of its formation). Where alkalinity was tested, is not
+/// lowered by acid and lacks less than half of what calcium does, the calcium test speaks alone: other scales take calcium only, so that it
+/// is believed at the third visit.
+/// </remarks>
 public sealed class Depositing : IFindingRule
 {
     private const int ApproachPoints = 4;
     private const double DaysApart = 6;
+
+    // Two results just past 2u are chance once in some thousand visits, and there are thousands of visits: a headline wants more.
+    private const double HeadlineUncertainties = 3;
+    private const double WitnessShare = 0.5;
 
     private static readonly Text Says = new(
         "{0} concentrates to {1} of what the water does; on this system it is usually {2} (limit {3} of that, {4}). The rest stays in the system.",
@@ -105,20 +114,26 @@ public sealed class Depositing : IFindingRule
 
         // Visits close together rest on the same make-up: they are one witness.
         var apart = TimeSpan.FromDays(Math.Max(DaysApart, 2 * visit.FadingDays));
-        var confirmed = Confirm.ByEarlierVisit(visit, earlier => earlier.Visit.At > visit.Visit.At - apart ? null : Lagging(earlier, test, thresholds)?.Lags);
-        var severity = Confirm.Severity(confirmed, ratio.Value < thresholds.DepositOnce.Value * usual);
+        bool? Lagged(VisitFacts earlier, VisitFacts later) => earlier.Visit.At > later.Visit.At - apart || Confirm.RestOnOneMakeUp(earlier, later, test) ? null : Lagging(earlier, test, thresholds)?.Lags;
+        var shortfall = (own ?? Estimate.Exact(1)).Minus(ratio);
+        var isSure = shortfall.Value > HeadlineUncertainties * shortfall.StandardUncertainty;
+        var confirmed = Confirm.ByEarlierVisit(visit, earlier => Lagged(earlier, visit) is { } lagged
+            ? lagged && (!(MissingAlkalinity(visit, test, shortfall) < WitnessShare) || Confirm.ByEarlierVisit(earlier, first => Lagged(first, earlier)))
+            : null);
+        var rise = ApproachRise(visit);
+        var warms = rise is not null && rise.Value > thresholds.ApproachRise.Value && rise.Value > rise.ExpandedUncertainty;
+
+        // A ratio this low asks for a repeated test (findings); a second sign at the same visit stands for it.
+        var severity = Confirm.Severity(confirmed && isSure, ratio.Value < thresholds.DepositOnce.Value * usual && (warms || MissingAlkalinity(visit, test, shortfall) >= WitnessShare));
         var name = TestTexts.NameOf(test);
         var evidence = new List<EvidenceFigure>
         {
             EvidenceFigure.Of(Ratio, ratio, own is null ? thresholds.DepositFixed.Value : thresholds.DepositShare.Value * usual),
         };
-        if (ApproachRise(visit) is { } rise)
+        if (rise is not null)
         {
             evidence.Add(EvidenceFigure.Of(Approach, rise, limitHigh: thresholds.ApproachRise.Value));
-            if (severity == Severity.Plan && rise.Value > thresholds.ApproachRise.Value && rise.Value > rise.ExpandedUncertainty)
-            {
-                severity = Severity.Act;
-            }
+            severity = severity == Severity.Plan && warms ? Severity.Act : severity;
         }
 
         return new Indication(
@@ -131,6 +146,19 @@ public sealed class Depositing : IFindingRule
             Suggests = Causes,
             LookAtNext = Next,
         };
+    }
+
+    // Share of what calcium lacks that alkalinity lacks too; null where it cannot tell.
+    private static double? MissingAlkalinity(VisitFacts visit, string test, Estimate shortfall)
+    {
+        if (test != TestCodes.Calcium || DepositNormal.FeedsAcid(visit) || visit.DepositNormal.Of(TestCodes.Alkalinity) is not { } usual
+            || DepositNormal.RatioOf(visit, TestCodes.Alkalinity) is not { HasValue: true, Value: var ratio }
+            || visit.MakeUp(TestCodes.Calcium) is not { HasValue: true, Value: var calcium } || visit.MakeUp(TestCodes.Alkalinity) is not { HasValue: true, Value: { Value: > 0 } alkalinity })
+        {
+            return null;
+        }
+
+        return (usual.Value - ratio.Value) * alkalinity.Value / (shortfall.Value * calcium.Value);
     }
 
     // Approach now against the own median of earlier visits.

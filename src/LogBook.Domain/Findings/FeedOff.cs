@@ -105,7 +105,10 @@ public abstract class FeedOff : IFindingRule
 
         // Windows of two visits share most of their levels: the second alone proves little, so a headline wants three standard uncertainties.
         var isSure = Math.Abs(ratio.Value - 1) > HeadlineUncertainties * ratio.StandardUncertainty;
-        var severity = Confirm.Severity(confirmed && borneOut && isSure, Math.Abs(ratio.Value - 1) >= 2 * Math.Abs(limit - 1) && IsBorneOutBeside(use, limit));
+
+        // Levels that the water does not bear out must say it over a stretch twice as telling.
+        var told = ResidualWitness.BearsOut(visit, use.From!, code, ClearShare * (limit - 1)) || (use.Longer is { } twice && IsBeyond(twice, limit));
+        var severity = Confirm.Severity(confirmed && borneOut && isSure && told, Math.Abs(ratio.Value - 1) >= 2 * Math.Abs(limit - 1) && IsBorneOutBeside(use, limit));
         if (ResidualAgrees(visit, use))
         {
             severity = severity == Severity.Plan ? Severity.Act : Severity.Plan;

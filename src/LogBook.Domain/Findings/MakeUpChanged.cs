@@ -98,9 +98,10 @@ public sealed class MakeUpChanged : IFindingRule
             return Math.Min(over / thresholds.SoftenedHardness.Value, over / (2 * shift.Now.StandardUncertainty)) + 1e-9;
         }
 
-        var percent = thresholds.MakeUpPercent.Value * (shift.IsFull ? 1 : 2);
-        return Math.Min(Math.Abs(shift.Percent) / percent, Math.Abs(shift.Sigmas) / thresholds.MakeUpSigmas.Value);
+        return Math.Min(Math.Abs(shift.Percent) / LimitOf(shift, thresholds), Math.Abs(shift.Sigmas) / thresholds.MakeUpSigmas.Value);
     }
+
+    private static double LimitOf(MakeUpShift shift, FindingThresholds thresholds) => thresholds.MakeUpPercent.Value * (shift.IsFull ? 1 : 2);
 
     // A single ion just past its limit twice is a reagent or a season as often as another water: it must be well beyond, or another test must have moved along.
     private static bool? HasEvidence(VisitFacts visit, MakeUpShift now, List<MakeUpShift> compared, FindingThresholds thresholds)
@@ -110,12 +111,17 @@ public sealed class MakeUpChanged : IFindingRule
             return null;
         }
 
-        var least = now.IsSoftenedHardness || IsSupported(now, compared) ? 1 : WellBeyond;
+        var least = now.IsSoftenedHardness || IsSupported(now, compared, thresholds) ? 1 : WellBeyond;
         return ExcessOf(then, thresholds) > least && ExcessOf(now, thresholds) > least && Math.Sign(then.Sigmas) == Math.Sign(now.Sigmas);
     }
 
-    private static bool IsSupported(MakeUpShift shift, List<MakeUpShift> compared) =>
-        compared.Exists(other => other.Test != shift.Test && other.Percent / shift.Percent > 0.5 && Math.Abs(other.Sigmas) > 2);
+    // Tests that moved along bear a shift out where all of them together, each weighed by its spread, still say that it is past the limit.
+    private static bool IsSupported(MakeUpShift shift, List<MakeUpShift> compared, FindingThresholds thresholds)
+    {
+        var along = compared.Where(other => other.Test != shift.Test && other.Percent / shift.Percent > 0.5 && Math.Abs(other.Sigmas) > 2).ToList();
+        var weights = along.Append(shift).Select(moved => (moved.Percent, Weight: Math.Pow(moved.Normal / moved.Spread, 2))).ToList();
+        return along.Count > 0 && Math.Abs(weights.Sum(w => w.Percent * w.Weight) / weights.Sum(w => w.Weight)) > LimitOf(shift, thresholds);
+    }
 
     // Conductivity is the sum of the ions: where ions were tested and none moved along, it stands alone.
     private static bool StandsAlone(MakeUpShift shift, List<MakeUpShift> compared)

@@ -1,9 +1,14 @@
 using LogBook.Domain.Estimates;
 using LogBook.Domain.Languages;
+using LogBook.Domain.Quantities;
 
 namespace LogBook.Domain.Findings;
 
 /// <summary>Dial and controller's total of one meter part.</summary>
+/// <remarks>
+/// Two neighbouring digits exchanged or one digit off by one, with which both registers agree to the pulse again, is a reading written
+/// wrong more likely than pulses lost by just as many: it waits for the next visit. What that one takes back was the reading.
+/// </remarks>
 public sealed class PulsesLost : IFindingRule
 {
     private const double LeastPulses = 50;
@@ -46,7 +51,7 @@ public sealed class PulsesLost : IFindingRule
         foreach (var meter in visit.Meters.Where(meter => meter.Since is not null && meter.Reading is { Dial: not null, Total: not null }))
         {
             var about = visit.History.Subjects.Meter(meter.Meter.Code);
-            var apart = IsApart(meter, thresholds);
+            var apart = IsApart(meter, thresholds) is { } parts ? parts && !TakesBack(meter) : (bool?)null;
             yield return apart switch
             {
                 null => Verdict.NotJudged(about, (meter.Dial.HasValue ? meter.Total : meter.Dial) is { HasValue: false } unknown ? unknown.Reasons[0] : VisitReasons.NotMeasured),
@@ -69,6 +74,21 @@ public sealed class PulsesLost : IFindingRule
             : Math.Abs(total - dial) > PulsesAllowed * pulse && PercentApart(dial, total) > thresholds.PulsesPercent.Value;
     }
 
+    // Whether both registers agree again over this stretch and the one before, so that the reading between them was wrong.
+    private static bool TakesBack(MeterFacts meter) =>
+        meter.Since?.Meter(meter.Meter.Code) is { Dial: { HasValue: true, Value: var dial }, Total: { HasValue: true, Value: var total } }
+        && Math.Abs(total.Value - dial.Value) > PulsesAllowed * PulseLitres(meter)
+        && Math.Abs(total.Value + meter.Total.Value.Value - dial.Value - meter.Dial.Value.Value) <= PulsesAllowed * PulseLitres(meter);
+
+    private static bool IsSlip(MeterFacts meter)
+    {
+        var (dial, total, pulse) = (meter.Dial.Value.Value, meter.Total.Value.Value, PulseLitres(meter));
+        bool Agrees(double? reading, double multiplier, double litres, double other) => reading is >= 0 and var written
+            && Units.ToVolume(multiplier, meter.Meter.Unit) is { HasValue: true, Value.Litres: var unit }
+            && MiswrittenDigits.Of(written).Any(shown => Math.Abs(litres + ((shown - written) * unit) - other) <= PulsesAllowed * pulse);
+        return Agrees(meter.Reading.Dial, meter.Meter.DialMultiplier ?? 1, dial, total) || Agrees(meter.Reading.Total, 1, total, dial);
+    }
+
     private static double PercentApart(double dial, double total) => 100 * Math.Abs(total - dial) / Math.Max(dial, total);
 
     internal static double PulseLitres(MeterFacts meter) => meter.Meter.LitresPerPulse is { } litres and > 0 ? litres : meter.Meter.PulsesPerLitre is { } pulses and > 0 ? 1 / pulses : 1;
@@ -78,10 +98,10 @@ public sealed class PulsesLost : IFindingRule
         var (dial, total) = (meter.Dial.Value.Value, meter.Total.Value.Value);
         var limit = thresholds.PulsesPercent;
         var signed = 100 * (total - dial) / Math.Max(dial, total);
-        var confirmed = Confirm.ByEarlierVisit(visit, earlier => earlier.Meter(meter.Meter.Code) is { Since: not null } then ? IsApart(then, thresholds) : null);
+        var confirmed = Confirm.ByEarlierVisit(visit, earlier => earlier.Meter(meter.Meter.Code) is { Since: not null } then ? IsApart(then, thresholds) is { } parts ? parts && !TakesBack(then) : null : null);
         var ratio = Math.Min(dial, total) > 0 ? Math.Max(dial, total) / Math.Min(dial, total) : 0;
         return new Indication(
-            Confirm.Severity(confirmed, Math.Abs(signed) >= 2 * limit.Value),
+            Confirm.Severity(confirmed, Math.Abs(signed) >= 2 * limit.Value && !IsSlip(meter)),
             new Said(Says, meter.Meter.Code, new Amount(total, "L"), new Amount(dial, "L"), new Amount(signed, "%"), new Amount(limit.Value, "%"), limit.Basis))
         {
             Evidence = [new EvidenceFigure(Difference, signed, "%", LimitLow: -limit.Value, LimitHigh: limit.Value)],

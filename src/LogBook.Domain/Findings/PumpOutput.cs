@@ -135,6 +135,11 @@ public sealed class PumpOutput : IFindingRule
             || ((mean < off.Should.Value) == (off.Ratio.Value < 1) && Math.Abs((mean / off.Should.Value) - 1) > ClearShare * limit.Value);
         var borneOut = off.Window?.Longer is not { } longer
             || ((longer.Value < off.Should.Value) == (off.Ratio.Value < 1) && Math.Abs((longer.Value / off.Should.Value) - 1) > ClearShare * limit.Value);
+
+        // Levels that the water does not bear out must say it over a stretch twice as telling.
+        var side = Math.Sign(off.Ratio.Value - 1);
+        var told = off.Window is not { } stretch || ResidualWitness.BearsOut(visit, stretch.Since, off.Pump.Drum, side * ClearShare * limit.Value)
+            || (stretch.Longer is { } twice && side * ((twice.Value / off.Should.Value) - 1) > limit.Value);
         var nothing = off.Ratio.High < NextToNothing;
         var basis = off.Basis switch
         {
@@ -143,7 +148,7 @@ public sealed class PumpOutput : IFindingRule
             _ => Rating,
         };
         return new Indication(
-            nothing ? Severity.Act : Confirm.Severity(confirmed && borneOut && beside, Math.Abs(deviation.Value) >= 200 * limit.Value && beside),
+            nothing ? Severity.Act : Confirm.Severity(confirmed && borneOut && beside && told, Math.Abs(deviation.Value) >= 200 * limit.Value && beside),
             off.Window is { } window
                 ? new Said(
                     ByDrum,

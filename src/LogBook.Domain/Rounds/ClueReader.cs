@@ -15,7 +15,7 @@ internal static class ClueReader
 
     public static VisitClues Of(VisitFacts visit, FindingThresholds thresholds)
     {
-        var clues = new VisitClues(visit.Visit.Visit.Id, visit.Visit.At, visit.Visit.Visit.Technician) { Signs = SecondLookSigns.Of(visit, thresholds) };
+        var clues = new VisitClues(visit.Visit.Visit.Id, visit.Visit.At, visit.Visit.Visit.Technician) { Signs = visit.Signs };
 
         // What may have been made up tells nothing about a meter or a lot.
         return SecondLookSigns.Suffice(clues.Signs) ? clues : clues with { Probes = [.. Probes(visit, thresholds)], Lots = [.. Lots(visit)] };

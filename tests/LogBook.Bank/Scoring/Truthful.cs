@@ -95,6 +95,8 @@ internal static class Truthful
                 return truth.Ph < Truth.RangeOf(system, TestCodes.Ph)!.Low || truth.Ph > Truth.RangeOf(system, TestCodes.Ph)!.High;
             case FindingKinds.MakeUpChanged:
                 return Math.Abs((truth.MakeUpConductivity / system.Model.MakeUp.ConductivityUsPerCm!.Value) - 1) > 0.15;
+            case FindingKinds.BiocideLapse:
+                return NoBiocide(course, i);
             case FindingKinds.RunsOut:
                 return RunsShort(flag, course, i);
             default:
@@ -116,6 +118,13 @@ internal static class Truthful
         var should = system.InhibitorTarget * course.Loss(from, i) / 1e6 / density;
         var ratio = should > 0 ? course.Used(system.InhibitorDrum, from, i) / should : 1;
         return flag.Kind == FindingKinds.FeedLow ? ratio < 0.8 : ratio > 1.2;
+    }
+
+    /// <summary>Whether the plant ran and the drum of every biocide gave up less than half of what it was designed to since the visit before.</summary>
+    private static bool NoBiocide(Course course, int i)
+    {
+        var biocides = course.System.Full.Drums.Where(d => d.Code != course.System.InhibitorDrum).Select(d => d.Code).ToList();
+        return i > 0 && course.Truths[i].Running && course.Truths[i - 1].Running && biocides.TrueForAll(drum => course.Used(drum, i - 1, i) < 0.5 * course.System.DesignLPerDay[drum] * (course.DayOf(i).DayNumber - course.DayOf(i - 1).DayNumber));
     }
 
     /// <summary>Whether what stood in the drum was less than one and a half times what went until the next visit: then one orders.</summary>

@@ -86,6 +86,18 @@ public class ControllerRulesTests
         Assert.Empty(builder.Visit(84).Assess().All(FindingKinds.PulsesLost));
     }
 
+    // The total stood at 1,639,600 like the dial and was written with two digits exchanged: half of the water seems lost.
+    [Fact]
+    public void PulsesLost_TwoDigitsExchanged_IsWatchAndTakenBackByTheNextVisit()
+    {
+        var builder = new HistoryBuilder().Every(28, 3).Visit(84, record => record with { Meters = [record.Meters[0] with { Total = 1_369_600 }] });
+        var first = builder.Assess().Open(FindingKinds.PulsesLost);
+
+        Assert.Equal(Severity.Watch, first!.Severity);
+        Assert.Equal(-49.7, first.Evidence[0].Value!.Value, 0.1);
+        Assert.Null(builder.Visit(112).Assess().Open(FindingKinds.PulsesLost));
+    }
+
     [Fact]
     public void PulsesLost_FactorOfAGallon_SuspectsTheUnit()
     {

@@ -24,6 +24,20 @@ public class CyclesRulesTests
         Assert.Equal(new DateOnly(2025, 7, 21), second.FirstSeen);
     }
 
+    [Theory]
+    [InlineData(FindingKinds.CyclesHigh, 5.5, 5.5 * 23)]
+    [InlineData(FindingKinds.CyclesDisagree, 4.5, 140)]
+    public void SecondVisitWithoutMakeUp_IsNoSecondWitness(string kind, double cycles, double chloride)
+    {
+        var builder = new HistoryBuilder().Every(28, 7);
+        (builder.Cycles, builder.Chloride) = (cycles, chloride);
+        builder.Visit(196).Visit(210, record => record with { Readings = [.. record.Readings.Where(reading => reading.At != SamplePoints.MakeUp)] });
+        var second = builder.Assess().Open(kind);
+        var third = builder.Visit(224).Assess().Open(kind);
+
+        Assert.Equal((Severity.Watch, Severity.Plan), (second!.Severity, third!.Severity));
+    }
+
     [Fact]
     public void CyclesLow_FortyPercentOnce_IsPlanAtOnce()
     {

@@ -1,4 +1,5 @@
 using LogBook.Domain.Assessments;
+using LogBook.Domain.Estimates;
 using LogBook.Domain.Findings;
 using LogBook.Domain.Programmes;
 using LogBook.Domain.Sites;
@@ -176,6 +177,23 @@ public class ProductRulesTests
         builder.Visit(0, Level(22)).Visit(14, Level(22)).Visit(28, Level(12));
 
         Assert.Equal(runsOut, builder.Assess().Open(FindingKinds.RunsOut) is not null);
+    }
+
+    // A calendar dose does not follow the load: its use comes from the shortest stretch in which it is 17 times its uncertainty.
+    [Fact]
+    public void RunsOut_CalendarDose_TakesItsUseFromATellingStretch()
+    {
+        var history = new DosedTower().Weeks(14).Builder.Build();
+        VisitFacts? last = null;
+        foreach (var visit in history.Visits)
+        {
+            last = new VisitFacts(history, visit, last);
+        }
+
+        var run = last!.RunOuts.Single(r => r.Drum.Drum.Code == "D-B1");
+        Assert.Equal(2 * DosedTower.DoseL, run.Used!.Value / run.UsedDoses!.Value * 2, 0.01);
+        Assert.True(run.Used.Value >= 17 * run.Used.StandardUncertainty);
+        Assert.True(run.Used.Value - (2 * DosedTower.DoseL) < 17 * run.Used.StandardUncertainty);
     }
 
     [Fact]

@@ -1,3 +1,4 @@
+using LogBook.Domain.Assessments;
 using LogBook.Domain.Exchange;
 using LogBook.Domain.Findings;
 using LogBook.Domain.Programmes;
@@ -101,6 +102,37 @@ public class SecondLookTests
         Assert.NotEmpty(RoundBuilder.Headlines(honest, FindingKinds.ResidualLow));
         Assert.Empty(RoundBuilder.Headlines(doubted, FindingKinds.ResidualLow));
         Assert.NotEmpty(RoundBuilder.Headlines(closed, FindingKinds.ResidualLow));
+    }
+
+    // 40 cm of the drum, 39 L, seem gone since the visit before; its pump can have drawn 5 L.
+    [Fact]
+    public void Of_VisitAfterADoubtedOne_HasNoLevelToCompareWith()
+    {
+        static Visit Level(Visit visit, double cm) => visit with { Systems = [visit.Systems[0] with { Drums = [visit.Systems[0].Drums[0] with { Level = cm, AddedL = 0 }] }] };
+        FirmAssessment Of(bool doubted) => Round((n, visit) => n switch
+        {
+            8 => doubted ? Unsettled(Short(WithTests(Level(visit, 60)), 6)) : Level(visit, 60),
+            9 => Level(visit, 20),
+            _ => visit,
+        }).Assess();
+        string[] kinds = [FindingKinds.StockUnexplained, FindingKinds.FeedHigh, FindingKinds.PumpOutput];
+
+        Assert.NotEmpty(RoundBuilder.Headlines(Of(false), kinds));
+        Assert.Empty(RoundBuilder.Headlines(Of(true), kinds));
+    }
+
+    // One sign alone says nothing; right after a doubted visit of the same person the doubt goes on.
+    [Fact]
+    public void Of_OneSignAfterADoubtedVisit_IsDoubtedAsWell()
+    {
+        static Visit Residual(Visit visit, double value) => visit with
+        {
+            Systems = [visit.Systems[0] with { Readings = [.. visit.Systems[0].Readings.Where(r => r.Test != TestCodes.Inhibitor), HistoryBuilder.Tower(TestCodes.Inhibitor, value, "mg/L")] }],
+        };
+        FirmAssessment Of(bool doubted) => Round((n, visit) => n == 9 ? Unsettled(Residual(visit, 50)) : n == 8 && doubted ? Unsettled(Short(WithTests(visit), 6)) : visit).Assess();
+
+        Assert.NotEmpty(RoundBuilder.Headlines(Of(false), FindingKinds.ResidualLow));
+        Assert.Empty(RoundBuilder.Headlines(Of(true), FindingKinds.ResidualLow));
     }
 
     [Fact]
