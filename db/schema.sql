@@ -353,7 +353,7 @@ CREATE TABLE "Photos" (
     "StoredAt" INTEGER NULL,
     "FileName" TEXT NULL,
     "MediaType" TEXT NULL,
-    "Bytes" INTEGER NULL,
+    "Bytes" INTEGER NULL, "FileSha256" TEXT NULL,
     CONSTRAINT "FK_Photos_Customers_CustomerId" FOREIGN KEY ("CustomerId") REFERENCES "Customers" ("Id") ON DELETE RESTRICT,
     CONSTRAINT "FK_Photos_Visits_VisitRowId" FOREIGN KEY ("VisitRowId") REFERENCES "Visits" ("Id") ON DELETE RESTRICT
 );

@@ -244,7 +244,7 @@ internal static class Commands
         var from = DayOption("--from", "First day (YYYY-MM-DD, in the site's zone); a year before the last when absent.");
         var to = DayOption("--to", "Last day (YYYY-MM-DD, in the site's zone); today when absent.");
         var folder = new Option<DirectoryInfo>("--out") { Description = "Folder for the file.", Required = true };
-        var photos = new Option<DirectoryInfo>("--photos") { Description = "Folder in which the server keeps pictures; \"photos\" beside a SQLite file when absent." };
+        var photos = PhotosOption();
         var language = LanguageOption();
         return Verb("records", "Write the record pack of a site: PDF, workbook, pictures and checksums in one zip.", [site, from, to, folder, photos, language], async (session, parsed, cancellationToken) =>
         {
@@ -271,17 +271,29 @@ internal static class Commands
         });
     }
 
-    private static Command Verify() => Verb("verify", "Check integrity, audit trail, documents and stored results.", [], async (session, _, cancellationToken) =>
+    private static Command Verify()
     {
-        var found = await session.Get<Verifier>().VerifyAsync(Session.Self, cancellationToken);
-        foreach (var fault in found.Faults)
+        var photos = PhotosOption();
+        return Verb("verify", "Check integrity, audit trail, documents, pictures and stored results.", [photos], async (session, parsed, cancellationToken) =>
         {
-            Console.Error.WriteLine(fault);
-        }
+            var pictures = parsed.GetValue(photos)?.FullName ?? session.Get<LogBookOptions>().PhotoFolderBeside;
+            if (parsed.GetValue(photos) is not null && !Directory.Exists(pictures))
+            {
+                Console.Error.WriteLine($"--photos: there is no folder '{pictures}'.");
+                return Session.Refused;
+            }
 
-        Console.WriteLine($"{found.AuditRows} audit rows, {found.Documents} documents, {found.Systems} systems looked at; {found.Faults.Count} faults.");
-        return found.IsClean ? 0 : Session.Refused;
-    });
+            var found = await session.Get<Verifier>().VerifyAsync(Session.Self, Directory.Exists(pictures) ? new PhotoFolder(pictures) : null, cancellationToken);
+            foreach (var fault in found.Faults)
+            {
+                Console.Error.WriteLine(fault);
+            }
+
+            var looked = found.Pictures is { } count ? $"{count} pictures" : "no pictures (--photos names their folder)";
+            Console.WriteLine($"{found.AuditRows} audit rows, {found.Documents} documents, {looked}, {found.Systems} systems looked at; {found.Faults.Count} faults.");
+            return found.IsClean ? 0 : Session.Refused;
+        });
+    }
 
     private static Command Backup()
     {
@@ -311,6 +323,8 @@ internal static class Commands
             }
         }, prepare: _ => false);
     }
+
+    private static Option<DirectoryInfo> PhotosOption() => new("--photos") { Description = "Folder in which the server keeps pictures; \"photos\" beside a SQLite file when absent." };
 
     private static Option<Language?> LanguageOption() => new("--language")
     {

@@ -17,8 +17,11 @@ public sealed class Verifier(LogBookStore store, SetUpStore setUp)
 {
     private const int MostFaults = 200;
 
-    /// <summary>Integrity of the file, references, audit chain, hashes of the documents, readings and stored results against rebuilt ones.</summary>
-    public async Task<Verification> VerifyAsync(Viewer viewer, CancellationToken cancellationToken = default)
+    /// <summary>Integrity of the file, references, audit chain, hashes of the documents and pictures, readings and stored results against rebuilt ones.</summary>
+    /// <param name="viewer">Who looks; somebody who reviews, over all customers.</param>
+    /// <param name="photos">Where pictures are kept; null to leave them out.</param>
+    /// <param name="cancellationToken">Stops.</param>
+    public async Task<Verification> VerifyAsync(Viewer viewer, PhotoFolder? photos = null, CancellationToken cancellationToken = default)
     {
         if (!viewer.MayReview || viewer.CustomerIds is not null)
         {
@@ -29,8 +32,9 @@ public sealed class Verifier(LogBookStore store, SetUpStore setUp)
         await store.ReadAsync(viewer, db => DatabaseAsync(db, faults, cancellationToken), cancellationToken);
         var audit = await store.ReadAsync(viewer, db => AuditAsync(db, faults, cancellationToken), cancellationToken);
         var documents = await store.ReadAsync(viewer, db => DocumentsAsync(db, faults, cancellationToken), cancellationToken);
+        var pictures = photos is null ? null : (int?)await store.ReadAsync(viewer, db => PictureCheck.OfAsync(db, photos, faults, cancellationToken), cancellationToken);
         var systems = await ResultsAsync(viewer, faults, cancellationToken);
-        return new Verification([.. faults.Take(MostFaults)], audit, documents, systems);
+        return new Verification([.. faults.Take(MostFaults)], audit, documents, pictures, systems);
     }
 
     /// <summary>Follows the audit chain alone.</summary>

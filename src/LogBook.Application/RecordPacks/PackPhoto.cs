@@ -18,6 +18,9 @@ public sealed record PackPhoto(Guid Visit, Guid Id, string Of, DateTime? TakenAt
     /// <summary>Size of the picture when it was kept.</summary>
     public long? Bytes { get; init; }
 
+    /// <summary>Hash of the picture when it was kept; null for one kept before hashes were.</summary>
+    public string? KeptSha256 { get; init; }
+
     /// <summary>Its place in the pack; null until it is written, and for one that does not come along.</summary>
     public string? File { get; init; }
 

@@ -21,6 +21,6 @@ public enum PackPhotoState
     /// <summary>It came in, and its file is not where pictures are kept.</summary>
     Lost,
 
-    /// <summary>It came in, and its file has not the size any more with which it was kept.</summary>
+    /// <summary>It came in, and its file has not the hash any more with which it was kept; not the size, where only that was kept.</summary>
     Damaged,
 }

@@ -26,6 +26,7 @@ internal static class PackPhotos
                     IsOfEarlierVersion = !isStanding,
                     StoredAs = row.FileName,
                     Bytes = row.Bytes,
+                    KeptSha256 = row.FileSha256,
                 };
             }
         }

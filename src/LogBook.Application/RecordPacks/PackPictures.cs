@@ -6,13 +6,12 @@ using LogBook.Application.Visits;
 
 namespace LogBook.Application.RecordPacks;
 
-/// <summary>Puts the pictures of a pack into its zip, one after the other: none is held in memory.</summary>
+/// <summary>Puts the pictures of a pack into its zip, one after the other: at most one is held in memory.</summary>
 internal sealed class PackPictures(PhotoFolder folder)
 {
     public const string Folder = "photos";
 
     private const int LongestName = 60;
-    private const int BufferBytes = 64 * 1024;
 
     /// <summary>Writes the pictures that come along.</summary>
     /// <returns>Every photo as it came out: with its place and hash, or with the reason why its picture is not in the pack.</returns>
@@ -44,21 +43,20 @@ internal sealed class PackPictures(PhotoFolder folder)
             return photo with { State = PackPhotoState.Damaged };
         }
 
+        // Whole: what went into a zip does not come out again, so the hash must be known before.
+        var picture = await File.ReadAllBytesAsync(file.FullName, cancellationToken);
+        var hash = Convert.ToHexStringLower(SHA256.HashData(picture));
+        if (photo.KeptSha256 is { } kept && kept != hash)
+        {
+            return photo with { State = PackPhotoState.Damaged };
+        }
+
         // A JPEG does not shrink any more.
         var entry = zip.CreateEntry(name, CompressionLevel.NoCompression);
         entry.LastWriteTime = new DateTimeOffset(madeAt, TimeSpan.Zero);
-        await using var from = file.OpenRead();
         await using var to = await entry.OpenAsync(cancellationToken);
-        using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
-        var buffer = new byte[BufferBytes];
-        int read;
-        while ((read = await from.ReadAsync(buffer, cancellationToken)) > 0)
-        {
-            hash.AppendData(buffer, 0, read);
-            await to.WriteAsync(buffer.AsMemory(0, read), cancellationToken);
-        }
-
-        return photo with { File = name, FileSha256 = Convert.ToHexStringLower(hash.GetHashAndReset()) };
+        await to.WriteAsync(picture, cancellationToken);
+        return photo with { File = name, FileSha256 = hash };
     }
 
     // By visit and field. What a sender wrote as field becomes letters, digits and dashes: a name leads nowhere and means nothing to a shell or a workbook.

@@ -76,9 +76,9 @@ public static class RecordTexts
     public static readonly Text AmendmentsIntro = new("Visits that were amended after they came in, and visits declared void. Every version is kept.", "Visitas corregidas después de llegar y visitas anuladas. Todas las versiones se conservan.", "Visitas corrigidas depois de chegarem e visitas anuladas. Todas as versões são mantidas.");
     public static readonly Text Photos = new("Photos", "Fotos", "Fotos");
     public static readonly Text PhotosIntro = new(
-        "Every photo that a visit names. LogBook keeps each picture anew, without place and other tags: its file has another SHA-256 than the picture that was sent, which the visit names.",
-        "Todas las fotos que nombra una visita. LogBook guarda cada imagen de nuevo, sin lugar ni otras etiquetas: su archivo tiene otra SHA-256 que la imagen enviada, que es la que nombra la visita.",
-        "Todas as fotos que uma visita cita. O LogBook guarda cada imagem de novo, sem lugar nem outras marcas: seu arquivo tem outra SHA-256 que a da imagem enviada, que é a que a visita cita.");
+        "Every photo that a visit names. LogBook keeps each picture anew, without place and other tags: its file has another SHA-256 than the picture that was sent, which the visit names. It goes in only with the hash that it had on the day it was kept.",
+        "Todas las fotos que nombra una visita. LogBook guarda cada imagen de nuevo, sin lugar ni otras etiquetas: su archivo tiene otra SHA-256 que la imagen enviada, que es la que nombra la visita. Solo entra con la suma que tenía el día en que se guardó.",
+        "Todas as fotos que uma visita cita. O LogBook guarda cada imagem de novo, sem lugar nem outras marcas: seu arquivo tem outra SHA-256 que a da imagem enviada, que é a que a visita cita. Só entra com a soma que tinha no dia em que foi guardada.");
     public static readonly Text EarlierVersion = new("{0}; only an earlier version of the visit names it", "{0}; solo la nombra una versión anterior de la visita", "{0}; só uma versão anterior da visita a cita");
 
     public static readonly Text Day = new("Day", "Día", "Dia");

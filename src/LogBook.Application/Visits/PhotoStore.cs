@@ -78,6 +78,7 @@ public sealed class PhotoStore(LogBookStore store, PhotoFolder folder, TimeProvi
         // The file first: a row must never name a file that is not there. A crash in between leaves a file that nobody names.
         var name = $"{Guid.CreateVersion7(clock.GetUtcNow()):N}.jpg";
         await Pictures.WriteAsync(Path.Combine(folder.Path, name), picture, cancellationToken);
+        var kept = Convert.ToHexStringLower(SHA256.HashData(picture));
         return await store.WriteAsync(
             viewer,
             async db =>
@@ -88,8 +89,8 @@ public sealed class PhotoStore(LogBookStore store, PhotoFolder folder, TimeProvi
                     return PhotoOutcome.AlreadyKnown;
                 }
 
-                (row.StoredAt, row.FileName, row.MediaType, row.Bytes) = (Utc.Now(clock), name, "image/jpeg", picture.Length);
-                db.Audit(new AuditEntry(AuditActs.Received, nameof(PhotoRow), photoId.ToString("D"), row.CustomerId));
+                (row.StoredAt, row.FileName, row.MediaType, row.Bytes, row.FileSha256) = (Utc.Now(clock), name, "image/jpeg", picture.Length, kept);
+                db.Audit(new AuditEntry(AuditActs.Received, nameof(PhotoRow), photoId.ToString("D"), row.CustomerId, New: kept));
                 return PhotoOutcome.Stored;
             },
             cancellationToken);

@@ -762,6 +762,9 @@ namespace LogBook.Migrations.PostgreSql.Migrations
                     b.Property<string>("FileName")
                         .HasColumnType("text");
 
+                    b.Property<string>("FileSha256")
+                        .HasColumnType("text");
+
                     b.Property<string>("MediaType")
                         .HasColumnType("text");
 

@@ -735,6 +735,9 @@ namespace LogBook.Migrations.Sqlite.Migrations
                     b.Property<string>("FileName")
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("FileSha256")
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("MediaType")
                         .HasColumnType("TEXT");
 

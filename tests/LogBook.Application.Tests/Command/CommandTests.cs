@@ -1,6 +1,9 @@
+using System.IO.Compression;
+using System.Security.Cryptography;
 using System.Text.Json;
 using LogBook.Application.Data;
 using LogBook.Domain.Exchange;
+using LogBook.Testing;
 using Microsoft.Data.Sqlite;
 
 namespace LogBook.Application.Tests.Command;
@@ -40,6 +43,39 @@ public sealed class CommandTests : IDisposable
         Assert.Equal(1, found.ExitCode);
         Assert.Equal($"visit {VisitId}: the stored readings are not what the document says\n", found.Errors);
         Assert.EndsWith("; 1 faults.\n", found.Output, StringComparison.Ordinal);
+    }
+
+    // The picture is put there as the server keeps it: only the server takes pictures in.
+    [Fact]
+    [Trait("goal", "record-pack")]
+    public async Task Records_WithPhotos_TakesThePictureFromItsFolder_AndRefusesAFolderThatIsNot()
+    {
+        await ImportExamplesAsync();
+        string[] records = ["records", "--site", "YAF-1", "--from", "2025-03-01", "--to", "2025-03-31", "--language", "pt", "--out", "out"];
+        Assert.EndsWith(" 0 pictures, 1 pictures missing.\n", await _command.MustAsync(records), StringComparison.Ordinal);
+        var picture = SamplePicture.Jpeg(64, 48, 1);
+        Directory.CreateDirectory(_command.At("pictures"));
+        await File.WriteAllBytesAsync(_command.At("pictures/one.jpg"), picture);
+        await SqlAsync($"UPDATE Photos SET StoredAt = 1741000000000, FileName = 'one.jpg', MediaType = 'image/jpeg', Bytes = {picture.Length}, FileSha256 = '{Convert.ToHexStringLower(SHA256.HashData(picture))}'");
+
+        var beside = await _command.RunAsync(records);
+        var nowhere = await _command.RunAsync([.. records, "--photos", "nowhere"]);
+        var made = await _command.MustAsync([.. records, "--photos", "pictures"]);
+        var verified = await _command.RunAsync("verify", "--photos", "pictures");
+
+        Assert.Equal((1, $"--photos: there is no folder '{_command.At("photos")}'.\n"), (beside.ExitCode, beside.Errors));
+        Assert.Equal((1, $"--photos: there is no folder '{_command.At("nowhere")}'.\n"), (nowhere.ExitCode, nowhere.Errors));
+        Assert.EndsWith(" 1 pictures, 0 pictures missing.\n", made, StringComparison.Ordinal);
+        using var zip = ZipFile.OpenRead(_command.At("out/YAF-1_2025-03-01_2025-03-31.zip"));
+        using var content = new MemoryStream();
+        await using (var entry = await Assert.Single(zip.Entries, entry => entry.FullName.StartsWith("photos/", StringComparison.Ordinal)).OpenAsync())
+        {
+            await entry.CopyToAsync(content);
+        }
+
+        Assert.Equal(picture, content.ToArray());
+        Assert.Contains(", 1 pictures, ", verified.Output, StringComparison.Ordinal);
+        Assert.Single(verified.ErrorLines, line => line.EndsWith("the audit trail does not know this hash", StringComparison.Ordinal));
     }
 
     [Fact]

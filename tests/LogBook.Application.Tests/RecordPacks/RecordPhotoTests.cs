@@ -1,3 +1,5 @@
+using System.Security.Cryptography;
+using LogBook.Application.Audit;
 using LogBook.Application.Data;
 using LogBook.Application.RecordPacks;
 using LogBook.Application.Sites;
@@ -65,6 +67,51 @@ public sealed class RecordPhotoTests : IAsyncLifetime
         var own = await MakeAsync(await Database.OfCustomerAsync("YAF"));
         Assert.Equal(["01_CT-1-controller.jpg"], PicturesIn(own));
         Assert.Equal(["CT-1/controller", "awaited", "lost", "damaged"], (await Office.SheetsAsync(own.Workbook))["Photos"].Skip(1).Select(row => row[1]));
+    }
+
+    // The size is the same, the picture is another: only the hash that was kept tells.
+    [Fact]
+    public async Task Make_PictureReplacedByOneOfTheSameSize_IsNotTakenAlong()
+    {
+        var photo = PhotoOf("CT-1/controller");
+        Assert.IsType<IntakeOutcome.Stored>(await ReceiveAsync(SampleFirm.Visit() with { Photos = [photo] }));
+        await KeepAsync(photo);
+        Assert.Equal((1, 0), ((await MakeAsync(Database.Supervisor)).Made.Photos, (await MakeAsync(Database.Supervisor)).Made.MissingPhotos));
+        await ReplaceAsync(photo);
+
+        var files = await MakeAsync(Database.Supervisor);
+
+        Assert.Equal((0, 1), (files.Made.Photos, files.Made.MissingPhotos));
+        Assert.Equal("missing: its file was changed after it was kept", (await Office.SheetsAsync(files.Workbook))["Photos"][1][2]);
+        Assert.Empty(PicturesIn(files));
+    }
+
+    [Fact]
+    public async Task Verify_Pictures_TellsTheReplacedTheLostAndTheHashThatWasChangedWithItsFile()
+    {
+        var (whole, replaced, lost, forged) = (PhotoOf("whole"), PhotoOf("replaced"), PhotoOf("lost"), PhotoOf("forged"));
+        Assert.IsType<IntakeOutcome.Stored>(await ReceiveAsync(SampleFirm.Visit() with { Photos = [whole, replaced, lost, forged, PhotoOf("awaited")] }));
+        await KeepAsync(whole, replaced, lost, forged);
+        var before = await Database.Get<Verifier>().VerifyAsync(Database.Supervisor, Folder);
+        Assert.Equal(4, before.Pictures);
+        Assert.DoesNotContain(before.Faults, fault => fault.StartsWith("photo", StringComparison.Ordinal));
+
+        await ReplaceAsync(replaced);
+        File.Delete(await PathOfAsync(lost));
+        await ReplaceAsync(forged);
+        var hash = Convert.ToHexStringLower(SHA256.HashData(await File.ReadAllBytesAsync(await PathOfAsync(forged))));
+        await Database.SqlAsync($"""UPDATE "Photos" SET "FileSha256" = '{hash}' WHERE "Of" = 'forged'""");
+        var found = await Database.Get<Verifier>().VerifyAsync(Database.Supervisor, Folder);
+
+        Assert.Equal(
+            [
+                $"photo {replaced.Id:D}: its file is not what its hash says",
+                $"photo {lost.Id:D}: its file is not there any more",
+                $"photo {forged.Id:D}: the audit trail does not know this hash",
+                $"photo {forged.Id:D}: the hash that the audit trail knows is missing",
+            ],
+            found.Faults.Where(fault => fault.StartsWith("photo", StringComparison.Ordinal)));
+        Assert.Null((await Database.Get<Verifier>().VerifyAsync(Database.Supervisor)).Pictures);
     }
 
     [Fact]
@@ -137,6 +184,14 @@ public sealed class RecordPhotoTests : IAsyncLifetime
             using var picture = new MemoryStream(SamplePicture.Jpeg(64, 48, place));
             Assert.Equal(PhotoOutcome.Stored, await Database.Get<PhotoStore>().KeepAsync(Database.Supervisor, photo.Id, picture));
         }
+    }
+
+    private async Task ReplaceAsync(Photo photo)
+    {
+        var path = await PathOfAsync(photo);
+        var bytes = await File.ReadAllBytesAsync(path);
+        bytes[^3] ^= 1;
+        await File.WriteAllBytesAsync(path, bytes);
     }
 
     private async Task<string> PathOfAsync(Photo photo) => Path.Combine(

@@ -28,4 +28,7 @@ public sealed class PhotoRow : ICustomerOwned
     public string? MediaType { get; set; }
 
     public long? Bytes { get; set; }
+
+    /// <summary>Hash of the file that was kept, lower-case hexadecimal; null for one kept before hashes were.</summary>
+    public string? FileSha256 { get; set; }
 }
