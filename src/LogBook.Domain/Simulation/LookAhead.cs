@@ -56,6 +56,7 @@ public static class LookAhead
             zone,
             Midnight(first.AddDays(-SettlingDays), zone),
             1);
+        var followed = products.Where(product => simulated.Feeds.Any(feed => system.Drums.Any(drum => Same(drum.Code, feed.Drum) && Same(drum.Product, product.Code)))).ToList();
         plant.AdvanceTo(Midnight(first, zone));
         plant.ClearAlarms();
         plant.KeepsLog = true;
@@ -66,7 +67,7 @@ public static class LookAhead
         for (var at = start; at < end; at = at.AddHours(1))
         {
             plant.AdvanceTo(at);
-            hours.Add(new LookAheadHour(at, plant.ConductivityUsPerCm, [.. products.Select(p => plant.Of(p.Becomes))]));
+            hours.Add(new LookAheadHour(at, plant.ConductivityUsPerCm, [.. followed.Select(p => plant.Of(p.Becomes))]));
         }
 
         plant.AdvanceTo(end);
@@ -76,7 +77,7 @@ public static class LookAhead
         {
             From = first,
             Weeks = weeks,
-            Products = [.. products.Select(p => p.Code)],
+            Products = [.. followed.Select(p => p.Code)],
             LeftOut = [.. programme.Feeds.Where(IsLeftOut).Select(f => f.Output ?? f.Drum)],
             Events = [.. plant.Log],
             Doses = doses,

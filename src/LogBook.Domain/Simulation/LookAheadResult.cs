@@ -9,7 +9,7 @@ public sealed record LookAheadResult
     /// <summary>Weeks run.</summary>
     public required int Weeks { get; init; }
 
-    /// <summary>Products whose level is followed, in the order of <see cref="LookAheadHour.MgPerL"/>.</summary>
+    /// <summary>Products whose level is followed, those of the feeds that are run; in the order of <see cref="LookAheadHour.MgPerL"/>.</summary>
     public required IReadOnlyList<string> Products { get; init; }
 
     /// <summary>Feeds that are not run ahead: by measured value, by hand, from a feeder.</summary>

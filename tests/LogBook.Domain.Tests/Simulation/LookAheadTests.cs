@@ -117,5 +117,9 @@ public class LookAheadTests
 
         Assert.Equal(["biocide-1"], result!.LeftOut);
         Assert.Empty(result.Doses);
+
+        // A level of none would be a statement about a product that nobody worked out.
+        Assert.Equal(["P-40"], result.Products);
+        Assert.All(result.Hours, hour => Assert.Single(hour.MgPerL));
     }
 }
