@@ -20,6 +20,7 @@ public sealed class DaysOffStore(LogBookStore store, SetUpStore setUp, TimeProvi
     public const int LongestNote = 200;
 
     private const string Entity = "DaysOff";
+    private const int DaysOfAWeek = 7;
 
     /// <summary>All that are on record from a day on, by their first day; empty for whoever is not of the firm.</summary>
     public async Task<IReadOnlyList<KeptDaysOff>> ListAsync(Viewer viewer, DateOnly notOverBefore, CancellationToken cancellationToken = default) => !viewer.IsOfFirm
@@ -140,6 +141,7 @@ public sealed class DaysOffStore(LogBookStore store, SetUpStore setUp, TimeProvi
         },
         StandIn = wanted.Kind is not (DaysOffKind.Person or DaysOffKind.Lent) || string.IsNullOrWhiteSpace(wanted.StandIn) ? null : firm.People.GetValueOrDefault(wanted.StandIn)?.Code ?? wanted.StandIn,
         Sites = wanted.Kind == DaysOffKind.Lent ? [.. wanted.Sites.Select(site => firm.Sites.GetValueOrDefault(site)?.Code ?? site).Distinct(StringComparer.OrdinalIgnoreCase).Order(StringComparer.OrdinalIgnoreCase)] : [],
+        Weekdays = wanted.Kind is DaysOffKind.Firm or DaysOffKind.Site && wanted.Weekdays.Distinct().Count() < DaysOfAWeek ? [.. wanted.Weekdays.Distinct().Order()] : [],
         Note = string.IsNullOrWhiteSpace(wanted.Note) ? null : wanted.Note.Trim(),
     };
 
@@ -164,9 +166,9 @@ public sealed class DaysOffStore(LogBookStore store, SetUpStore setUp, TimeProvi
         {
             Add("to", "wrong-order", PlanTexts.LastBeforeFirst.In(viewer.Language));
         }
-        else if (off.To.DayNumber - off.From.DayNumber >= DaysOff.MostDays)
+        else if (off.To.DayNumber - off.From.DayNumber >= off.Longest)
         {
-            Add("to", "too-long", PlanTexts.TooLong.In(viewer.Language, DaysOff.MostDays));
+            Add("to", "too-long", PlanTexts.TooLong.In(viewer.Language, off.Longest));
         }
         else if (IsOver(off))
         {

@@ -55,6 +55,27 @@ public sealed class LeavePagesTests
     }
 
     [Fact]
+    public async Task Leave_WeekdaysOfAFirm_AreKeptForYearsAndSaidInWords()
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Supervisor, Language.Spanish, fill: FillAsync);
+        var today = Today(pages.Firm);
+        var page = pages.Render<LeavePage>(LeaveLinks.Leave);
+
+        page.Find("#leave-kind").Change("Firm");
+        page.Find("#leave-from").Change(today.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture));
+        page.Find("#leave-to").Change(today.AddYears(5).ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture));
+        page.Find("#leave-sunday").Change(true);
+        page.Find("#leave-saturday").Change(true);
+        await page.Find("form.confirm").SubmitAsync();
+
+        page.WaitForAssertion(() => Assert.Contains("cada sáb, dom,", page.Find(".plan-open li").TextContent, StringComparison.Ordinal));
+        var kept = await new DaysOffStore(pages.Firm.Store, new(pages.Firm.Store, pages.Firm.Clock), pages.Firm.Clock).ListAsync(ReadingFirm.Supervisor, today);
+        var calendar = new RoundCalendar(kept.Select(days => days.Off));
+        var fortnight = Enumerable.Range(0, 14).Select(today.AddDays).ToList();
+        Assert.Equal(fortnight.Where(day => day.DayOfWeek is DayOfWeek.Saturday or DayOfWeek.Sunday), fortnight.Where(day => calendar.FirmClosed(day) is not null));
+    }
+
+    [Fact]
     public async Task Leave_NotWhole_KeepsWhatWasTyped()
     {
         await using var pages = await ReadPages.ForAsync(PersonRole.Technician, fill: FillAsync);

@@ -1,4 +1,5 @@
 using System.Globalization;
+using LogBook.Domain.Programmes;
 
 namespace LogBook.Domain.Rounds.Planning;
 
@@ -12,11 +13,20 @@ public sealed record DaysOff(DaysOffKind Kind, string? Of, DateOnly From, DateOn
     /// <summary>Longest span that is taken for meant, days.</summary>
     public const int MostDays = 366;
 
+    /// <summary>Longest span of days that come back every week, days: they hold until somebody ends them.</summary>
+    public const int MostDaysWeekly = 3660;
+
     /// <summary>Who goes instead of a person; null where nobody is named.</summary>
     public string? StandIn { get; init; }
 
     /// <summary>Sites that go to a colleague; empty for all of the person. Used by <see cref="DaysOffKind.Lent"/> only.</summary>
     public IReadOnlyList<string> Sites { get; init => field = value ?? []; } = [];
+
+    /// <summary>Weekdays of the span that are meant, as the weekends of a plant; empty for every day. Used by closed days only.</summary>
+    public IReadOnlyList<Weekday> Weekdays { get; init => field = value ?? []; } = [];
+
+    /// <summary>Longest span that is taken for meant, days.</summary>
+    public int Longest => Weekdays.Count > 0 ? MostDaysWeekly : MostDays;
 
     /// <summary>Why; null where nobody said it.</summary>
     public OffReason? Reason { get; init; }
@@ -24,8 +34,8 @@ public sealed record DaysOff(DaysOffKind Kind, string? Of, DateOnly From, DateOn
     /// <summary>A word on it, without anything about somebody's health; null for none.</summary>
     public string? Note { get; init; }
 
-    /// <summary>Names it among all of them: one span of a person or a place begins on a day; of lent sites, one for each colleague.</summary>
-    public string Key => string.Create(CultureInfo.InvariantCulture, $"{Kind.ToString().ToLowerInvariant()}/{Of}/{(Kind == DaysOffKind.Lent ? StandIn + "/" : "")}{From:yyyy-MM-dd}");
+    /// <summary>Names it among all of them: one span of a person or a place begins on a day, and one of weekdays; of lent sites, one for each colleague.</summary>
+    public string Key => string.Create(CultureInfo.InvariantCulture, $"{Kind.ToString().ToLowerInvariant()}/{Of}/{(Kind == DaysOffKind.Lent ? StandIn + "/" : "")}{From:yyyy-MM-dd}{(Weekdays.Count > 0 ? "/weekly" : "")}");
 
     /// <summary>Reasons that a kind can have.</summary>
     /// <param name="kind">The kind.</param>
@@ -40,5 +50,5 @@ public sealed record DaysOff(DaysOffKind Kind, string? Of, DateOnly From, DateOn
 
     /// <summary>Whether a day is among them.</summary>
     /// <param name="day">The day.</param>
-    public bool Holds(DateOnly day) => day >= From && day <= To;
+    public bool Holds(DateOnly day) => day >= From && day <= To && (Weekdays.Count == 0 || Weekdays.Contains((Weekday)(((int)day.DayOfWeek + 6) % 7)));
 }

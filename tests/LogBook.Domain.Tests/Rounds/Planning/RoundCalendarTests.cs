@@ -1,4 +1,5 @@
 using CsCheck;
+using LogBook.Domain.Programmes;
 using LogBook.Domain.Rounds.Planning;
 
 namespace LogBook.Domain.Tests.Rounds.Planning;
@@ -24,6 +25,18 @@ public sealed class RoundCalendarTests
 
         Assert.Equal(Monday.AddDays(7), calendar.ProposedFor("YAF-1", Monday.AddDays(5), Monday));
         Assert.Equal(Monday.AddDays(7), calendar.ProposedFor("YAF-1", Monday.AddDays(-3), Monday));
+    }
+
+    [Fact]
+    public void ProposedFor_DueOnAWeekendThatIsAlwaysClosed_IsTheFridayBefore()
+    {
+        var weekends = new DaysOff(DaysOffKind.Site, "YAF-1", Monday.AddYears(-1), Monday.AddYears(4)) { Weekdays = [Weekday.Saturday, Weekday.Sunday] };
+        var calendar = new RoundCalendar([weekends]);
+
+        Assert.Equal(
+            [0, 1, 2, 3, 4, 4, 4, 7],
+            Enumerable.Range(0, 8).Select(day => calendar.ProposedFor("YAF-1", Monday.AddDays(day), Monday)!.Value.DayNumber - Monday.DayNumber));
+        Assert.NotEqual(weekends.Key, (weekends with { Weekdays = [] }).Key);
     }
 
     [Fact]

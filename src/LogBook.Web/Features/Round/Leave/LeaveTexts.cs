@@ -30,6 +30,9 @@ public static class LeaveTexts
     public static readonly Text Which = new("Which site", "Qué sitio", "Que local");
     public static readonly Text First = new("First day", "Primer día", "Primeiro dia");
     public static readonly Text Last = new("Last day", "Último día", "Último dia");
+    public static readonly Text Every = new("every {0},", "cada {0},", "toda semana {0},");
+    public static readonly Text OnlyOn = new("Only on these weekdays, every week", "Solo estos días, todas las semanas", "Só nestes dias, toda semana");
+    public static readonly Text OnlyOnMore = new("None chosen: every day of the span.", "Ninguno elegido: todos los días del periodo.", "Nenhum escolhido: todos os dias do período.");
     public static readonly Text StandIn = new("Who stands in", "Quién sustituye", "Quem substitui");
     public static readonly Text NobodyYet = new("nobody yet", "nadie todavía", "ninguém ainda");
     public static readonly Text Reason = new("Reason", "Motivo", "Motivo");
