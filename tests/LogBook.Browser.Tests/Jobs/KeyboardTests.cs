@@ -90,9 +90,16 @@ public sealed class KeyboardTests
         await page.IsLiveAsync();
         await TabToAsync(page, ".finding-acts button");
         await page.Keyboard.PressAsync("Enter");
+        await Expect(page.Locator(".finding-acts form p:focus")).ToHaveCountAsync(1);
+
+        // Escape leaves the answer and comes back to the button it came from.
+        await page.Keyboard.PressAsync("Tab");
+        await page.Keyboard.PressAsync("Escape");
+        await Expect(page.Locator(".finding-acts .page-actions button:first-child:focus")).ToHaveCountAsync(1);
+        await page.Keyboard.PressAsync("Enter");
         await TabToAsync(page, ".finding-acts form button[type=submit]");
         await page.Keyboard.PressAsync("Enter");
-        await Expect(page.Locator(".finding-acts .done-note")).ToBeVisibleAsync();
+        await Expect(page.Locator(".finding-acts .done-note:focus")).ToBeVisibleAsync();
 
         await page.GoToAsync("plan", "/round/plan");
         await TabToAsync(page, ".plan-open .button");
