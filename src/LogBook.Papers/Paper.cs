@@ -43,8 +43,8 @@ public sealed class Paper : IDisposable
         var (narrow, wide) = frame.Size == PaperSize.Letter ? (612.0, 792.0) : (595.0, 842.0);
         (_width, _height) = frame.Landscape ? (wide, narrow) : (narrow, wide);
         _measure = XGraphics.CreateMeasureContext(new XSize(_width, _height), XGraphicsUnit.Point, XPageDirection.Downwards);
-        _body = new PaperText(_measure, 9.5, bold: false);
-        _bold = new PaperText(_measure, 9.5, bold: true);
+        _body = new PaperText(_measure, frame.Points, bold: false);
+        _bold = new PaperText(_measure, frame.Points, bold: true);
         _small = new PaperText(_measure, 8, bold: false);
         _smallBold = new PaperText(_measure, 8, bold: true);
         _headings = [new PaperText(_measure, 17, bold: true), new PaperText(_measure, 12.5, bold: true), new PaperText(_measure, 10.5, bold: true)];

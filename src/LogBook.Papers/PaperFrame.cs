@@ -35,4 +35,7 @@ public sealed record PaperFrame
 
     /// <summary>Rows of tables stand close, for a list that belongs on one page.</summary>
     public bool IsDense { get; init; }
+
+    /// <summary>Size of the text of paragraphs and tables, points.</summary>
+    public double Points { get; init; } = 9.5;
 }

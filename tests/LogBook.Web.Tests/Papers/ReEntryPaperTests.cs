@@ -50,6 +50,35 @@ public sealed class ReEntryPaperTests
         Assert.True(words.IndexOf(Plain(FindingTexts.NameOf(placed.Row.Key.Kind).In(language)), heading, StringComparison.Ordinal) > heading);
     }
 
+    // The longest programme of the firm: four feeds, two of them by a probe. Three findings of the whole stand on top of it.
+    [Theory]
+    [InlineData(Language.English)]
+    [InlineData(Language.Spanish)]
+    [InlineData(Language.Portuguese)]
+    [Trait("goal", "re-entry")]
+    public async Task Of_TheLongestProgramme_IsStillOnePageWithEveryLine(Language language)
+    {
+        var result = DemoFirm.Run(DemoFiles.Firm(), [DemoFiles.Sites().Single(site => site.Code == "WEN-1")], DemoFirm.DefaultSeed, new DateOnly(2025, 9, 1));
+        var history = SystemHistory.From(new FirmSetUp(result.Document), "WEN-1", "CT-1", result.Document.Visits);
+        var today = new DateOnly(2025, 8, 31);
+        var sheet = ReEntrySheet.Of(history, today, today);
+        var rows = Enumerable.Range(0, 3).Select(place => new Finding
+        {
+            Kind = FindingKinds.All.Order(StringComparer.Ordinal).ElementAt(place), About = new About(), Severity = Severity.Plan, FirstSeen = today, LastSeen = today, State = FindingState.Open,
+            Text = "The hardness of the make-up is 195 ± 20 mg/L where it is 15 mg/L as a rule (limit 10 mg/L above).", Evidence = [],
+        }).Select(finding => (new AttentionRow(new FindingKey("WEN-1", "CT-1", finding.Kind, About.Key(finding.About), today), "Wendlequay", "Cooling tower 1", null, finding, 0), (ReEntryGroup?)null)).ToList();
+        var view = new ReEntryView(new SystemHeading("WEN-1", "Wendlequay", "CT-1", "Cooling tower 1", "Europe/London"), today, sheet, [.. rows.Select(row => row.Item1)], null, [], 1) { Placed = rows };
+
+        var page = Assert.Single(await PagesAsync(ReEntryPaper.Of(view, "Quernwath Cooling Water Services", language, today.ToDateTime(new TimeOnly(12, 0), DateTimeKind.Utc))));
+
+        Assert.True(sheet.Lines.Count() > 30);
+        var words = Plain(page);
+        Assert.All(
+            sheet.Lines.SelectMany(line => SettingWords.Value(line.Setting, language).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)),
+            word => Assert.Contains(word, words, StringComparison.Ordinal));
+        Assert.Contains(Plain(SettingsTexts.Supervisor.In(language)), words, StringComparison.Ordinal);
+    }
+
     private static ReEntryView View(Language language)
     {
         var history = Umb1.Value;

@@ -11,6 +11,9 @@ namespace LogBook.Web.Features.Settings;
 /// <summary>The re-entry sheet on paper: boxes to tick, room to read back, lines to sign.</summary>
 public static class ReEntryPaper
 {
+    private const double UsualPoints = 9.5;
+    private const double LeastPoints = 8;
+
     /// <summary>Lays out a sheet.</summary>
     /// <param name="view">The sheet with what is beside it.</param>
     /// <param name="firm">Name of the firm.</param>
@@ -18,21 +21,21 @@ public static class ReEntryPaper
     /// <param name="madeAt">When it is made, UTC.</param>
     /// <returns>A PDF.</returns>
     /// <remarks>
-    /// One page is what goes into the pump room: where the words of the findings would make it two, their names stand alone; where these would,
-    /// what is only to be watched is counted.
+    /// One page is what goes into the pump room: where a long programme would make it two, the letters are smaller; where they would still, the
+    /// findings stand by their names alone; where these would, what is only to be watched is counted.
     /// </remarks>
     public static byte[] Of(ReEntryView view, string firm, Language language, DateTime madeAt)
     {
-        foreach (var detail in new[] { FindingDetail.Words, FindingDetail.Names })
+        foreach (var (detail, points) in new[] { (FindingDetail.Words, UsualPoints), (FindingDetail.Words, LeastPoints), (FindingDetail.Names, LeastPoints) })
         {
-            using var paper = Lay(view, firm, language, madeAt, detail);
+            using var paper = Lay(view, firm, language, madeAt, detail, points);
             if (paper.Pages == 1)
             {
                 return paper.ToBytes();
             }
         }
 
-        using var least = Lay(view, firm, language, madeAt, FindingDetail.NamesToActOn);
+        using var least = Lay(view, firm, language, madeAt, FindingDetail.NamesToActOn, LeastPoints);
         return least.ToBytes();
     }
 
@@ -43,7 +46,7 @@ public static class ReEntryPaper
         NamesToActOn,
     }
 
-    private static Paper Lay(ReEntryView view, string firm, Language language, DateTime madeAt, FindingDetail detail)
+    private static Paper Lay(ReEntryView view, string firm, Language language, DateTime madeAt, FindingDetail detail, double points)
     {
         var (heading, sheet) = (view.Heading, view.Sheet);
         var paper = new Paper(new PaperFrame
@@ -56,6 +59,7 @@ public static class ReEntryPaper
             Language = LanguageCodes.Of(language),
             MadeAt = madeAt,
             IsDense = true,
+            Points = points,
         });
         paper.Small(SettingsTexts.SheetIntro.In(language, Shown.Day(sheet.On, language)));
         if (view.WeekToday is { } week)
