@@ -16,6 +16,9 @@ public sealed record PlanView(
     /// <summary>Whether somebody of this code may be sent; one who has left may not.</summary>
     public bool Goes(string? person) => People.Any(known => known.Code.Equals(person, StringComparison.OrdinalIgnoreCase));
 
+    /// <summary>Name of whoever has a code; the code itself for one who has left.</summary>
+    public string NameOf(string person) => People.FirstOrDefault(known => known.Code.Equals(person, StringComparison.OrdinalIgnoreCase)).Name ?? person;
+
     /// <summary>Who goes to a site on a day if nobody says otherwise; null where somebody has to be found.</summary>
     public string? WhoGoes(SiteDueRow site, DateOnly day) => Calendar.WhoGoes(site.AssignedTo, day, site.Code) is { } person && Goes(person) ? person : null;
 

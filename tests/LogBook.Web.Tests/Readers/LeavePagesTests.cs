@@ -36,7 +36,7 @@ public sealed class LeavePagesTests
         // The visit that was planned before needs somebody; the other site's is planned for who stands in.
         var plan = pages.Render<PlanPage>(PlanLinks.Plan);
         Assert.Contains("needs somebody", plan.Find(".plan-person").TextContent, StringComparison.Ordinal);
-        Assert.Contains("PUM goes instead of RYA", plan.Find(".plan-open").TextContent, StringComparison.Ordinal);
+        Assert.Contains("P. Umber goes instead of R. Yaffle", plan.Find(".plan-open").TextContent, StringComparison.Ordinal);
         await plan.Find(".plan-open .button").ClickAsync(new());
         plan.WaitForAssertion(() => Assert.StartsWith("NUR-1 is planned for P. Umber", plan.Find(".plan-said").TextContent, StringComparison.Ordinal));
 

@@ -24,7 +24,7 @@ public sealed class SettingsPagesTests
         var page = pages.Render<SettingsPage>("/sites/YAF-1/systems/CT-1/settings?on=2025-04-01", ("Code", "YAF-1"), ("System", "CT-1"));
 
         var away = page.Find("#changed-away").TextContent;
-        Assert.Contains("Set point: left at 1350\u00a0µS/cm, found at 1000\u00a0µS/cm", away, StringComparison.Ordinal);
+        Assert.Contains("Set point: left at 1350\u00a0µS/cm; found: 1000\u00a0µS/cm", away, StringComparison.Ordinal);
         Assert.Equal("/sites/YAF-1/systems/CT-1/re-entry?on=2025-03-16", page.Find("#changed-away a[href*='re-entry']").GetAttribute("href"));
     }
 

@@ -62,6 +62,7 @@ public static class HistoryPageTexts
     public static readonly Text WhyNot = new("Could not be worked out: {0}", "No se pudo calcular: {0}", "Não pôde ser calculado: {0}");
     public static readonly Text Interval = new("From {0} to {1}", "De {0} a {1}", "De {0} a {1}");
     public static readonly Text ShowEarlier = new("Show earlier intervals ({0})", "Mostrar intervalos anteriores ({0})", "Mostrar intervalos anteriores ({0})");
+    public static readonly Text EarlierFindings = new("Show earlier findings ({0})", "Mostrar hallazgos anteriores ({0})", "Mostrar constatações anteriores ({0})");
     public static readonly Text Close = new("Close", "Cerrar", "Fechar");
     public static readonly Text NoFindings = new("No finding in this period", "Ningún hallazgo en este periodo", "Nenhuma constatação neste período");
     public static readonly Text SummaryVisits = new("{0} to {1}, {2} visits.", "{0} a {1}, {2} visitas.", "{0} a {1}, {2} visitas.");

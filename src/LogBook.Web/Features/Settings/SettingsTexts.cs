@@ -20,7 +20,7 @@ public static class SettingsTexts
     public static readonly Text NoVisit = new("none", "ninguna", "nenhuma");
     public static readonly Text Away = new("Changed while nobody was here", "Cambió mientras no había nadie", "Mudou enquanto não havia ninguém");
     public static readonly Text NothingAway = new("No setting was found otherwise than it was left.", "Ningún ajuste se encontró distinto de como se dejó.", "Nenhum ajuste foi encontrado diferente de como foi deixado.");
-    public static readonly Text FromTo = new("{0}: left at {1}, found at {2}", "{0}: se dejó en {1}, se encontró en {2}", "{0}: deixado em {1}, encontrado em {2}");
+    public static readonly Text FromTo = new("{0}: left at {1}; found: {2}", "{0}: se dejó en {1}; encontrado: {2}", "{0}: deixado em {1}; encontrado: {2}");
     public static readonly Text Targets = new("Target, setting, measured", "Objetivo, ajuste, medido", "Alvo, ajuste, medido");
     public static readonly Text What = new("What", "Qué", "O quê");
     public static readonly Text Target = new("Target", "Objetivo", "Alvo");

@@ -15,7 +15,7 @@ public static class MoveInPageTexts
     public static readonly Text File = new("Workbook or CSV file", "Libro o archivo CSV", "Planilha ou arquivo CSV");
     public static readonly Text Template = new("Template workbook to fill in", "Libro modelo para rellenar", "Planilha modelo para preencher");
     public static readonly Text Reading = new("The file is being read.", "Se está leyendo el archivo.", "O arquivo está sendo lido.");
-    public static readonly Text ReadFile = new("{0}: {1} sheets read.", "{0}: {1} hojas leídas.", "{0}: {1} planilhas lidas.");
+    public static readonly Text ReadFile = new("{0}: sheets read: {1}.", "{0}: hojas leídas: {1}.", "{0}: planilhas lidas: {1}.");
     public static readonly Text Where = new("Where and who", "Dónde y quién", "Onde e quem");
     public static readonly Text SiteOf = new("Site of the sheet “{0}”", "Sitio de la hoja «{0}»", "Local da planilha «{0}»");
     public static readonly Text PersonOf = new("Visits made by, where no column tells", "Visitas hechas por, donde ninguna columna lo dice", "Visitas feitas por, onde nenhuma coluna diz");
