@@ -47,14 +47,8 @@ public static class HistoryFigures
             .Select(group => HistoryBuilder.WithGaps(
                 null,
                 group.Select(figure => new HistoryPoint(figure.To, figure.Visit, figure.Estimate!.Value, null, null, RangeStanding.NoRange) { Low = figure.Estimate.Low, High = figure.Estimate.High }),
-                visits) with { Name = NameOf(group.Key.Code, group.Key.About) })
+                visits) with { Name = FigureTexts.TitleOf(group.Key.Code, group.Key.About) })
             .ToList();
         return new HistoryPanel(found, "", "", unit, series, [], [], 0) { Title = title };
-    }
-
-    private static Text NameOf(string code, string about)
-    {
-        var (name, subject) = (FigureTexts.NameOf(code), FigureTexts.SubjectOf(code, about));
-        return subject.Length == 0 ? name : new Text($"{name.En} {subject}", $"{name.Es} {subject}", $"{name.Pt} {subject}");
     }
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using LogBook.Domain.Languages;
+using LogBook.Domain.Programmes;
 
 namespace LogBook.Domain.Assessments;
 
@@ -319,6 +320,19 @@ public static class FigureTexts
     /// <param name="about">Code of what it concerns; empty when it concerns the system.</param>
     /// <returns><paramref name="about"/>; empty for figures of the bleed, whose name says it already.</returns>
     public static string SubjectOf(string code, string about) => code is FigureCodes.Bleed or FigureCodes.BleedHours or FigureCodes.BleedHoursPerVolume ? string.Empty : about;
+
+    /// <summary>Name of a figure with what it concerns: a code of the system's parts as it stands, a test by its name.</summary>
+    /// <param name="code">A code of <see cref="FigureCodes"/>.</param>
+    /// <param name="about">Code of what it concerns; empty when it concerns the system.</param>
+    /// <returns>The name alone where it says all.</returns>
+    public static Text TitleOf(string code, string about)
+    {
+        var (name, subject) = (NameOf(code), SubjectOf(code, about));
+        var said = code == FigureCodes.MakeUpShift ? TestTexts.NameOf(subject) : Same(subject);
+        return subject.Length == 0 ? name
+            : code == FigureCodes.MakeUpShift ? new($"{name.En}: {said.En}", $"{name.Es}: {said.Es}", $"{name.Pt}: {said.Pt}")
+            : new($"{name.En} {said.En}", $"{name.Es} {said.Es}", $"{name.Pt} {said.Pt}");
+    }
 
     /// <summary>How a figure is worked out.</summary>
     /// <param name="code">A code of <see cref="FigureCodes"/>.</param>

@@ -52,6 +52,12 @@ public sealed class FigureTextsTests
     [InlineData("nobody-knows:2025-10-17", "nobody-knows:2025-10-17")]
     public void InputNameOf_WithoutADay_KeepsWhatFollows(string name, string words) => Assert.Equal(words, FigureTexts.InputNameOf(name).En);
 
+    [Theory]
+    [InlineData(FigureCodes.MakeUpShift, "calcium", "Reposición frente a su pasado: Dureza cálcica")]
+    [InlineData(FigureCodes.ProductUsed, "D-INH", "Producto usado D-INH")]
+    [InlineData(FigureCodes.BleedHours, "bleed", "Horas de purga")]
+    public void TitleOf_SaysTestsInTheReadersLanguageAndCodesAsTheyStand(string code, string about, string title) => Assert.Equal(title, FigureTexts.TitleOf(code, about).Es);
+
     [Fact]
     public void InputNameOf_RouteOfAFigure_IsTheNameOfTheRoute() =>
         Assert.Equal(FigureTexts.NameOf(FigureCodes.CyclesByChloride), FigureTexts.InputNameOf("route:" + FigureCodes.CyclesByChloride));
