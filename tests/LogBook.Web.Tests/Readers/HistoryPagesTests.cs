@@ -69,6 +69,31 @@ public sealed class HistoryPagesTests
     }
 
     [Fact]
+    public async Task History_ManyFindings_ShowsTheNewestAndTheOthersWhenAskedFor()
+    {
+        await using var pages = await ReadPages.ForAsync(PersonRole.Supervisor, fill: async firm =>
+        {
+            var customer = await ThreeVisitsAsync(firm);
+            var site = await firm.SystemAsync("YAF-1");
+            for (var day = 0; day < 23; day++)
+            {
+                await firm.AddFindingAsync(site, LogBook.Domain.Findings.FindingKinds.ProbeReadsOff, LogBook.Domain.Findings.Severity.Watch, new DateOnly(2025, 3, 3).AddDays(day));
+            }
+
+            return customer;
+        });
+
+        var page = pages.Render<HistoryPage>("/sites/YAF-1/systems/CT-1?from=2025-03-01&to=2025-05-31", ("Code", "YAF-1"), ("System", "CT-1"));
+
+        Assert.Equal(20, page.FindAll("li.finding").Count);
+        Assert.Contains("25 Mar 2025", page.Find("li.finding").TextContent, StringComparison.Ordinal);
+        Assert.Equal("Show earlier findings (3)", page.Find("#earlier-findings").TextContent);
+        page.Find("#earlier-findings").Click();
+        Assert.Equal(23, page.FindAll("li.finding").Count);
+        Assert.Empty(page.FindAll("#earlier-findings"));
+    }
+
+    [Fact]
     public async Task Sheet_ValueOutside_IsMarkedByShapeAndWord()
     {
         await using var pages = await ReadPages.ForAsync(PersonRole.Technician, fill: ThreeVisitsAsync);
