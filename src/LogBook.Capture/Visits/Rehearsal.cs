@@ -12,8 +12,8 @@ namespace LogBook.Capture.Visits;
 /// <summary>Reads a sheet and begins a visit that nobody sees and nothing keeps, until a form is asked for.</summary>
 /// <remarks>
 /// What .NET does for the first time in a browser takes it some twenty times as long as the second time, and most of it is how a record
-/// becomes of its JSON. Here that is done before somebody waits, in pieces between which the page answers: each reads what the next ones
-/// are made of.
+/// becomes of its JSON. Here that is done before somebody waits, in pieces between which the page answers: how each record is read, then a
+/// row of each kind, the whole, and a draft.
 /// </remarks>
 public sealed class Rehearsal : ComponentBase
 {
@@ -63,6 +63,11 @@ public sealed class Rehearsal : ComponentBase
 
     private IEnumerable<Action> Pieces()
     {
+        foreach (var part in ExchangeJson.PartsFirst)
+        {
+            yield return () => ExchangeJson.Default.GetTypeInfo(part);
+        }
+
         using var document = JsonDocument.Parse(Sheet);
         foreach (var (name, read) in Rows)
         {

@@ -309,7 +309,8 @@ async function route() {
   else await showHome();
   await Promise.all([tellStanding(), tellWho()]);
   offerVersion();
-  (formPlace.hidden ? view : formPlace).querySelector("h1")?.focus();
+  // Where a PIN is asked for, it can be typed at once.
+  if (document.activeElement?.id !== "pin") (formPlace.hidden ? view : formPlace).querySelector("h1")?.focus();
 }
 
 // Shows anew what a change of the store concerns; the form is left alone.

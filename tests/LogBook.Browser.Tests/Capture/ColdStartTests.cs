@@ -28,6 +28,26 @@ public sealed class ColdStartTests(ITestOutputHelper output)
         }
         """;
 
+    // Somebody reads the round until the runtime is up, and taps a site. A key's own time is when it was pressed, not when the page came to it.
+    private const string AskForForm = """
+        async (site) => {
+          await (await import("/capture/runtime.js")).start();
+          const seen = globalThis.seen = { wait: 0 };
+          addEventListener("keydown", (event) => {
+            seen.wait = Math.max(seen.wait, performance.now() - event.timeStamp);
+            seen.ended = event.timeStamp;
+          }, { capture: true });
+          const asked = new Promise((done, fail) => {
+            addEventListener("focusin", (event) => { if (event.target.id === "pin") done(performance.now()); });
+            setTimeout(() => fail(new Error("The PIN could not be typed at once.")), 60_000);
+          });
+          location.hash = "#/visit/" + site;
+          seen.asked = await asked;
+          const look = () => { if (document.querySelector(".lb-form .lb-body")) seen.ready = performance.now(); else requestAnimationFrame(look); };
+          look();
+        }
+        """;
+
     private const string MarkOf = "(name) => performance.getEntriesByName(name)[0].startTime";
 
     // Three starts on a machine that does other things tell too little to fail by.
@@ -46,21 +66,23 @@ public sealed class ColdStartTests(ITestOutputHelper output)
         await tablet.Page.EvaluateAsync(KeepEmptyPage);
         link.Cut();
         await tablet.SwitchOffAsync();
-        List<(double Shell, double Empty, double Form)> starts = [];
+        List<(double Shell, double Empty, double Form, double Wait)> starts = [];
         for (var start = 0; start < Starts; start++)
         {
             // In turns, so that a busy minute of the machine slows all alike.
             var empty = await EmptyAsync(tablet);
-            var form = await FormAsync(tablet);
-            starts.Add((await ShellAsync(tablet), empty, form));
-            output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"shell with queue and round {starts[^1].Shell:0} ms, empty page of the runtime {empty:0} ms, form {form:0} ms"));
+            var (form, wait) = await FormAsync(tablet);
+            starts.Add((await ShellAsync(tablet), empty, form, wait));
+            output.WriteLine(string.Create(
+                CultureInfo.InvariantCulture,
+                $"shell with queue and round {starts[^1].Shell:0} ms, empty page of the runtime {empty:0} ms, form {form:0} ms, longest wait of a key {wait:0} ms"));
         }
 
         var ratio = Median(starts.Select(start => start.Form / start.Empty));
         output.WriteLine(string.Create(
             CultureInfo.InvariantCulture,
-            $"Medians of {Starts} cold starts: shell {Median(starts.Select(s => s.Shell)):0} ms, empty {Median(starts.Select(s => s.Empty)):0} ms, form {Median(starts.Select(s => s.Form)):0} ms; form to empty {ratio:0.00}"));
-        await File.WriteAllLinesAsync(Path.Combine(AppContext.BaseDirectory, "TestResults", "cold-start", "times.csv"), starts.Select(s => string.Create(CultureInfo.InvariantCulture, $"{s.Shell:0},{s.Empty:0},{s.Form:0}")));
+            $"Medians of {Starts} cold starts: shell {Median(starts.Select(s => s.Shell)):0} ms, empty {Median(starts.Select(s => s.Empty)):0} ms, form {Median(starts.Select(s => s.Form)):0} ms; form to empty {ratio:0.00}; longest wait of a key {Median(starts.Select(s => s.Wait)):0} ms"));
+        await File.WriteAllLinesAsync(Path.Combine(AppContext.BaseDirectory, "TestResults", "cold-start", "times.csv"), starts.Select(s => string.Create(CultureInfo.InvariantCulture, $"{s.Shell:0},{s.Empty:0},{s.Form:0},{s.Wait:0}")));
         if (IsLongForm)
         {
             Assert.True(ratio <= MostOfEmpty, $"The form took {ratio:0.00} times an empty page.");
@@ -89,26 +111,18 @@ public sealed class ColdStartTests(ITestOutputHelper output)
         return up;
     }
 
-    // From the cold start to the runtime, shell and all, and from the last key of the PIN to the form. The time in which a person types is
-    // left out, but no more than such a hand takes: what the page makes the keys wait counts, and wholly, because the driver presses none before
-    // the last was taken. Opening the PIN is slow on purpose and counts.
-    private static async Task<double> FormAsync(Tablet tablet)
+    // From the cold start until the PIN is asked for, and from the key that ends it to the form. Only the time of the hand is left out: it types
+    // on whatever the page does, and what the page is behind with when the hand is done, counts. Opening the PIN is slow on purpose and counts.
+    private static async Task<(double Form, double Wait)> FormAsync(Tablet tablet)
     {
         await tablet.StartBrowserAsync();
         await tablet.Page.GotoAsync("/capture/");
-        var up = await tablet.Page.EvaluateAsync<double>("async () => { await (await import('/capture/runtime.js')).start(); return performance.now(); }");
-        await tablet.Page.EvaluateAsync("(site) => { location.hash = '#/visit/' + site; }", JobHost.Site);
-        await tablet.Page.Locator("#pin").PressSequentiallyAsync(Tablet.Pin, new() { Delay = MillisecondsOfKey });
-        var ready = await tablet.Page.EvaluateAsync<double>(
-            """
-            async () => {
-              document.querySelector("#pin").form.requestSubmit();
-              while (!document.querySelector(".lb-form .lb-body")) await new Promise(requestAnimationFrame);
-              return performance.now();
-            }
-            """);
+        await tablet.Page.EvaluateAsync(AskForForm, JobHost.Site);
+        await tablet.TypeLikeAHandAsync(Tablet.Pin + "\r", TimeSpan.FromMilliseconds(MillisecondsOfKey));
+        await Expect(tablet.Page.Locator(".lb-form .lb-body")).ToBeVisibleAsync();
+        var seen = await tablet.Page.EvaluateAsync<double[]>("() => { const { asked, ended, ready, wait } = globalThis.seen; return [asked + ready - ended, wait]; }");
         await tablet.SwitchOffAsync();
-        return Math.Max(up, ready - (Tablet.Pin.Length * MillisecondsOfKey));
+        return (seen[0], seen[1]);
     }
 
     private static double Median(IEnumerable<double> values)

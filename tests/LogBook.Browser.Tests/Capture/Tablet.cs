@@ -146,6 +146,24 @@ public sealed class Tablet : IAsyncDisposable
         await session.SendAsync("Emulation.setCPUThrottlingRate", new() { ["rate"] = times });
     }
 
+    /// <summary>Presses digits, and Enter for \r, in the pace of a hand: each when it is due, whether or not the page has taken the one before.</summary>
+    public async Task TypeLikeAHandAsync(string keys, TimeSpan pause)
+    {
+        var session = await _context!.NewCDPSessionAsync(Page);
+        using var pace = new PeriodicTimer(pause);
+        List<Task> taken = [];
+        foreach (var key in keys)
+        {
+            var press = new Dictionary<string, object> { ["key"] = key == '\r' ? "Enter" : $"{key}", ["windowsVirtualKeyCode"] = (int)key };
+            taken.Add(session.SendAsync("Input.dispatchKeyEvent", new(press) { ["type"] = "keyDown", ["text"] = $"{key}" }));
+            taken.Add(session.SendAsync("Input.dispatchKeyEvent", new(press) { ["type"] = "keyUp" }));
+            await pace.WaitForNextTickAsync();
+        }
+
+        await Task.WhenAll(taken);
+        await session.DetachAsync();
+    }
+
     /// <summary>The battery is dead: every process of the browser ends at once.</summary>
     public async Task DieAsync()
     {
