@@ -11,6 +11,7 @@ public sealed class MeterDifferenceTests
     private static readonly RolloverJudge Week = new(TimeSpan.FromDays(7), MaxLPerH: 5000, UsualLPerH: 2400);
 
     [Fact]
+    [Trait("goal", "R9")]
     public void Difference_AnyTwoCounts_IsNeverNegativeAndLeadsFromOneToTheOther() =>
         Gen.Select(Gen.Int[1, 9], Gen.Double[0, 1], Gen.Double[0, 1]).Sample((digits, before, now) =>
         {
@@ -21,6 +22,26 @@ public sealed class MeterDifferenceTests
 
             Assert.InRange(counts, 0, size - 1);
             Assert.Equal(current, (previous + counts) % size, 1e-6);
+        });
+
+    [Fact]
+    [Trait("goal", "R9")]
+    public void OfDial_AnyFall_IsARolloverThatThePipeCanCarry_OrHasNoValue() =>
+        Gen.Select(Gen.Int[1, 99_999], Gen.Double[0, 1], Gen.Double[0.1, 90]).Sample((previous, share, days) =>
+        {
+            var current = Math.Floor(share * (previous - 1));
+            var judge = Week with { Elapsed = TimeSpan.FromDays(days) };
+
+            var water = MeterDifference.OfDial(MakeUp, Dial(previous), Dial(current), judge);
+
+            if (water.HasValue)
+            {
+                Assert.InRange(water.Value.Value, 0, judge.MaxLPerH!.Value * 24 * days);
+            }
+            else
+            {
+                Assert.NotEmpty(water.Reasons);
+            }
         });
 
     [Fact]
