@@ -69,7 +69,7 @@ function languages(chosen) {
     codes.map((code) => button(names[code], () => { speak(code); chosen(code); }, { lang: code, "aria-pressed": String(code === spoken()) })));
 }
 
-export function homeView({ queue, drafts, round, people, shift, persisted, isBringing, isUnlocked, problem }, does) {
+export function homeView({ queue, drafts, round, people, shift, persisted, startsOffline, isBringing, isUnlocked, problem }, does) {
   const waiting = queue.filter((row) => !sentStates.has(row.state));
   const sent = queue.filter((row) => sentStates.has(row.state));
   // What came back stands in the queue already.
@@ -85,6 +85,7 @@ export function homeView({ queue, drafts, round, people, shift, persisted, isBri
   return [
     el("h1", { className: "unseen", tabIndex: -1 }, say("title")),
     shift !== 0 && el("p", { className: "note" }, say("clockOff", duration(shift))),
+    startsOffline === false && el("p", { className: "note", role: "status" }, say("offlineNotReady")),
     section(say("waiting"),
       waiting.length === 0 ? el("p", { className: "quiet" }, say("nothingWaits")) : el("ul", { className: "plain" }, waiting.map((row) => queueRow(row, shift, does.address, does.goOnWithout))),
       waiting.length > 0 && el("p", { className: "acts" }, button(say("sendNow"), once(does.send)))),

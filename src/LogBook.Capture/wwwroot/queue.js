@@ -1,10 +1,20 @@
 // The way of a closed visit: on this device, on the server, e-mailed. A state is written only after the step it tells of is done.
 import { all, change, get, read, write } from "./store.js";
 import { openBytesForDevice, openForDevice, sealForDevice, sha256 } from "./keys.js";
-import { ask } from "./round.js";
+import { ask, clockShift } from "./round.js";
 
 export const states = Object.freeze({ device: "device", server: "server", mailed: "mailed", refused: "refused", conflict: "conflict", settled: "settled" });
 const keptDays = 7;
+
+// Now by this device's clock and by the server's. Either may be wrong: the one is set right later, and by how much it is off was known
+// at the last round. How long ago something was is the least that it can be, so that nothing is forgotten too soon and no time is negative.
+async function moments() {
+  const now = Date.now();
+  return [now, now + await clockShift()];
+}
+
+const latest = async () => Math.max(...await moments());
+const earliest = async () => Math.min(...await moments());
 const watchers = new Set();
 
 export const watch = (told) => { watchers.add(told); return () => watchers.delete(told); };
@@ -97,7 +107,7 @@ async function post(row) {
 // The server holds these very words: it is there once the photos are, too.
 async function finish(row) {
   const { problem, status, photo } = await sendPhotos(row);
-  await note(row, problem ? { problem, status, photo } : { state: states.server, problem: undefined, status: undefined, photo: undefined, receivedAt: Date.now() });
+  await note(row, problem ? { problem, status, photo } : { state: states.server, problem: undefined, status: undefined, photo: undefined, receivedAt: await latest() });
 }
 
 // Another text stands under this identity. The server keeps this one beside it, and takes its photos: they may be wanted.
@@ -137,7 +147,7 @@ async function follow(row) {
       const decided = standing.settled?.[row.sha256];
       // Its words became the next version, or stay on the server beside those that stand: either way nothing waits here any more.
       // A picture that this device has lost cannot come any more.
-      if (decided && (!problem || problem === "photo-missing")) return await note(row, { state: decided === "TakeOther" ? states.server : states.settled, problem: undefined, receivedAt: Date.now() });
+      if (decided && (!problem || problem === "photo-missing")) return await note(row, { state: decided === "TakeOther" ? states.server : states.settled, problem: undefined, receivedAt: await latest() });
     }
     if (standing.sha256 !== row.sha256) return;
     if (row.state === states.conflict) await finish(row);
@@ -147,8 +157,8 @@ async function follow(row) {
   }
 }
 
-async function forgetOld(now) {
-  const before = now - keptDays * 86_400_000;
+async function forgetOld() {
+  const before = await earliest() - keptDays * 86_400_000;
   const rows = await visits();
   const old = rows.filter((row) => isDone(row) && row.receivedAt < before).map((row) => row.id);
   const discarded = (await all("drafts")).filter((draft) => draft.thrownAway < before && !rows.some((row) => row.id === draft.id)).map((draft) => draft.id);
@@ -178,13 +188,13 @@ export function send() {
       if (row.state === states.device && !(await sendOne(row))) return false;
       if (row.state === states.server || row.state === states.conflict) await follow(row);
     }
-    await forgetOld(Date.now());
+    await forgetOld();
     return true;
   });
 }
 
 const soonest = 5_000;
-const latest = 120_000;
+const longest = 120_000;
 
 // Tries again by itself: "online" may never be told.
 export function keepSending() {
@@ -195,10 +205,10 @@ export function keepSending() {
     try {
       const reached = await send();
       const waiting = (await visits()).some((row) => row.state === states.device || row.state === states.server);
-      wait = reached ? (waiting ? soonest * 6 : latest) : Math.min(wait * 2, latest);
+      wait = reached ? (waiting ? soonest * 6 : longest) : Math.min(wait * 2, longest);
     } catch (error) {
       console.error(error);
-      wait = Math.min(wait * 2, latest);
+      wait = Math.min(wait * 2, longest);
     } finally {
       clearTimeout(timer);
       timer = setTimeout(next, wait);

@@ -6,6 +6,7 @@ import * as people from "./people.js";
 import * as queue from "./queue.js";
 import { rescueFile } from "./rescue.js";
 import { keepFresh } from "./fresh.js";
+import { keepWorker } from "./offline.js";
 import { bring, clockShift, sheet, today, visitOnServer } from "./round.js";
 import { rehearse, start as startRuntime, show } from "./runtime.js";
 import * as second from "./second.js";
@@ -26,6 +27,7 @@ let isBringing = false;
 let bringProblem;
 let shown;
 let persisted; // whether the browser promises to keep the store; unknown until it was asked
+let startsOffline; // whether the worker that opens the form without signal is there; unknown until it was asked for
 let drawn; // what the first view was last made of
 let holding; // code of the site whose form is shown
 let release; // lets go of it
@@ -86,11 +88,11 @@ function drawHome({ known, rows, drafts, round, shift }) {
   // Made anew only for what has changed: a finger on its way, an open list or a search is left alone.
   const made = JSON.stringify([
     rows.map((row) => [row.id, row.state, row.problem, row.status, row.closedAt]), drafts.map((row) => [row.id, row.at, row.closed, row.thrownAway, row.untouched]), round?.pending?.length > 0 && Math.floor(Date.now() / 600_000),
-    round?.at, round?.sites.length, shift, persisted === false, isBringing, bringProblem, spoken(), last, known.length, Boolean(people.at()),
+    round?.at, round?.sites.length, shift, persisted === false, startsOffline === false, isBringing, bringProblem, spoken(), last, known.length, Boolean(people.at()),
   ]);
   if (made === drawn) return;
   drawn = made;
-  view.replaceChildren(...homeView({ queue: rows, drafts, round, people: known, shift, persisted, isBringing, isUnlocked: Boolean(people.at()), problem: bringProblem }, {
+  view.replaceChildren(...homeView({ queue: rows, drafts, round, people: known, shift, persisted, startsOffline, isBringing, isUnlocked: Boolean(people.at()), problem: bringProblem }, {
     address,
     amend: (site, visit) => "#/amend/" + encodeURIComponent(site) + "/" + visit + "/result",
     send: async () => { await sendNow(); },
@@ -330,14 +332,6 @@ async function prepareForm() {
 
 async function keepOffline() {
   if (!("serviceWorker" in navigator)) return;
-  const registration = await navigator.serviceWorker.register("worker.js", { scope: "/capture/", updateViaCache: "none" });
-  offerVersion = () => {
-    if (registration.waiting && navigator.serviceWorker.controller && formPlace.hidden) {
-      notice(say("newVersion"), say("load"), () => registration.waiting?.postMessage("load-new-version"));
-    }
-  };
-  registration.addEventListener("updatefound", () => registration.installing?.addEventListener("statechange", () => offerVersion()));
-  offerVersion();
   // Not at the first install, where the page is of the same version as the worker.
   let hadWorker = Boolean(navigator.serviceWorker.controller);
   navigator.serviceWorker.addEventListener("controllerchange", () => {
@@ -346,6 +340,19 @@ async function keepOffline() {
     hadWorker = true;
   });
   navigator.serviceWorker.ready.then(({ active }) => { if (!navigator.serviceWorker.controller) active.postMessage("take-me"); });
+  await keepWorker((registration) => {
+    offerVersion = () => {
+      if (registration.waiting && navigator.serviceWorker.controller && formPlace.hidden) {
+        notice(say("newVersion"), say("load"), () => registration.waiting?.postMessage("load-new-version"));
+      }
+    };
+    registration.addEventListener("updatefound", () => registration.installing?.addEventListener("statechange", () => offerVersion()));
+    offerVersion();
+  }, async (isReady) => {
+    const wasTold = startsOffline === false;
+    startsOffline = isReady;
+    if (wasTold === isReady) await refresh();
+  });
 }
 
 async function begin() {
@@ -374,7 +381,8 @@ async function begin() {
   for (const event of ["online", "offline"]) addEventListener(event, tellStanding);
   if (last) (window.requestIdleCallback ?? setTimeout)(() => prepareForm().catch((error) => console.error(error)));
   keepRoundFresh();
-  await keepOffline();
+  // Not waited for: it may take until the signal is better, and nothing that is shown depends on it.
+  keepOffline().catch((error) => console.error(error));
 }
 
 begin().catch((error) => {

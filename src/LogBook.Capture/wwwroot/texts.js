@@ -130,6 +130,11 @@ const words = {
   rescuedUnreadable: ["This tablet could not read {0} of them.", "Esta tableta no pudo leer {0} de ellos.", "Este tablet não conseguiu ler {0} deles."],
   language: ["Language", "Idioma", "Idioma"],
   more: ["This tablet", "Esta tableta", "Este tablet"],
+  offlineNotReady: [
+    "Opening without signal is not ready on this tablet yet. LogBook gets it ready by itself when the signal is better; until then leave this page open.",
+    "Abrir sin señal aún no está listo en esta tableta. LogBook lo prepara solo cuando la señal mejora; hasta entonces deje esta página abierta.",
+    "Abrir sem sinal ainda não está pronto neste tablet. O LogBook prepara isso sozinho quando o sinal melhora; até lá deixe esta página aberta.",
+  ],
   storeFailed: ["This browser does not let LogBook keep anything (a private window?). Do not enter a visit here.", "Este navegador no deja que LogBook guarde nada (¿ventana privada?). No anote una visita aquí.", "Este navegador não deixa o LogBook guardar nada (janela privada?). Não anote uma visita aqui."],
   read: ["Read it", "Leerla", "Ler"],
   compare: ["See both side by side", "Ver las dos lado a lado", "Ver as duas lado a lado"],

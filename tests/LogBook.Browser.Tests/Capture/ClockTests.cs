@@ -74,6 +74,32 @@ public sealed class ClockTests
         Assert.EndsWith(leftOffset, visit.Left.Value.Text.Replace("Z", "+00:00", StringComparison.Ordinal), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(30)]
+    [InlineData(-30)]
+    public async Task Visit_ThatArrivedWhileTheClockWasWrong_IsNotForgottenWhenItIsSetRight(int days)
+    {
+        await using var host = await JobHost.StartAsync();
+        await using var link = new Link(host.Address);
+        await using var tablet = await Tablet.StartAsync(link.Address, days > 0 ? "keeps-clock-ahead" : "keeps-clock-behind", host.Clock.GetUtcNow().AddDays(days));
+        await tablet.RegisterAsync();
+        link.Cut();
+        await tablet.OpenVisitAsync(JobHost.Site);
+        await NoteAsync(tablet, "kept for its days");
+        await CloseAsync(tablet);
+        await SendAsync(host, link, tablet);
+
+        await tablet.SetClockAsync(host.Clock.GetUtcNow());
+        Assert.Equal(1, await KeptAsync(tablet));
+        await tablet.AskAsync<bool>("round.js", "async (round) => { await round.bring((await import('/capture/people.js')).at()); return true; }");
+
+        Assert.Equal(1, await KeptAsync(tablet));
+        Assert.True(await tablet.AskAsync<bool>("queue.js", "async (queue) => (await queue.visits())[0].receivedAt >= Date.now() - 600_000"));
+    }
+
+    // How many visits stand after another round of sending and forgetting.
+    private static Task<int> KeptAsync(Tablet tablet) => tablet.AskAsync<int>("queue.js", "async (queue) => { await queue.send(); return (await queue.visits()).length; }");
+
     private static string FirstLine(Visit visit) => visit.Notes!.Split('\n')[0];
 
     private static async Task NoteAsync(Tablet tablet, string text)
