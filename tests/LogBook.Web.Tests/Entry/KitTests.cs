@@ -176,6 +176,23 @@ public sealed class KitTests
         Assert.Contains("below the range", page.Group("Cooling tower 2: Inhibitor, tower water").TextContent, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task SideBySide_LastValueOfATest_IsToldOfItsOwnTowerAfterEntry()
+    {
+        var second = EntryFirm.Tower with { Code = "CT-2", Name = "Cooling tower 2" };
+        var other = EntryFirm.Earlier.Systems[0] with { System = "CT-2", Readings = [new Reading { At = "tower", Test = "inhibitor", Value = 71, Unit = "mg/L" }] };
+        await using var page = new EntryPage(EntryFirm.With(EntryFirm.Tower, second), previous: [EntryFirm.Earlier with { Systems = [EntryFirm.Earlier.Systems[0], other] }]);
+        page.Go("Water");
+        page.Press("Towers side by side");
+        Assert.DoesNotContain("Last visit", page.Group("Cooling tower 2: Inhibitor, tower water").TextContent, StringComparison.Ordinal);
+
+        page.Type("Cooling tower 1: Inhibitor, tower water", "95");
+        page.Type("Cooling tower 2: Inhibitor, tower water", "60");
+
+        Assert.Contains("Last visit: 96.125\u00a0mg/L", page.Group("Cooling tower 1: Inhibitor, tower water").TextContent, StringComparison.Ordinal);
+        Assert.Contains("Last visit: 71\u00a0mg/L", page.Group("Cooling tower 2: Inhibitor, tower water").TextContent, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("P-40", "P-40", null)]
     [InlineData("Inhibitor P-40 25 kg LOT: A-7731", "P-40", "A-7731")]
