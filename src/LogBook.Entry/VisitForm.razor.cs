@@ -54,6 +54,10 @@ public sealed partial class VisitForm : IAsyncDisposable
     [Parameter]
     public IReadOnlyList<Visit> Previous { get; set; } = [];
 
+    /// <summary>Actions that no visit of the site has closed, also those of visits older than the last ones.</summary>
+    [Parameter]
+    public IReadOnlyList<StandingAction> Standing { get; set; } = [];
+
     /// <summary>The draft at hand.</summary>
     [Parameter, EditorRequired]
     public VisitDraft Draft { get; set; } = default!;
@@ -216,6 +220,7 @@ public sealed partial class VisitForm : IAsyncDisposable
         _state.FirmName = FirmName;
         _state.SavePdf = SavePdf;
         _state.Previous = Previous;
+        _state.Standing = Standing;
         _state.Refusals = Refusals;
         _state.Renew();
         if (isNew && AtResult && ResultWait.First(Draft) is { } result)

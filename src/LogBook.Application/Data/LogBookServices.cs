@@ -52,6 +52,7 @@ public static class LogBookServices
         services.AddSingleton<FindingsQuery>();
         services.AddSingleton<VisitIntake>();
         services.AddSingleton<VisitReader>();
+        services.AddSingleton<StandingActionsQuery>();
         services.AddSingleton<VisitCare>();
         services.AddSingleton<ReviewQuery>();
         services.AddSingleton<ReviewCare>();

@@ -47,6 +47,20 @@ internal sealed class Desk(IJSObjectReference script) : IAsyncDisposable
         }
     }
 
+    /// <summary>Actions of a site that no visit has closed.</summary>
+    public async Task<IReadOnlyList<StandingAction>> ActionsAsync(string site)
+    {
+        try
+        {
+            return [.. (JsonSerializer.Deserialize(await script.InvokeAsync<string>("actions", site), DeviceJson.Default.DeviceActionArray) ?? []).Select(action => action.Read())];
+        }
+        catch (Exception exception) when (exception is JsonException or JSException)
+        {
+            // A visit is worth more than what older ones asked for: those of the last visits are there.
+            return [];
+        }
+    }
+
     /// <summary>Name of the service firm; empty before the first round with it was brought.</summary>
     public ValueTask<string> FirmNameAsync() => script.InvokeAsync<string>("firmName");
 

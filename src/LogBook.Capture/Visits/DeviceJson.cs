@@ -9,4 +9,5 @@ namespace LogBook.Capture.Visits;
 [JsonSerializable(typeof(Issue[]))]
 [JsonSerializable(typeof(TypedText[]))]
 [JsonSerializable(typeof(EngineSettingChange[]))]
+[JsonSerializable(typeof(DeviceAction[]))]
 internal sealed partial class DeviceJson : JsonSerializerContext;

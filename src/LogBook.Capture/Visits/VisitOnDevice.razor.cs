@@ -18,6 +18,7 @@ public sealed partial class VisitOnDevice
     private DeviceSheet? _sheet;
     private VisitDraft? _draft;
     private IReadOnlyList<Issue> _refusals = [];
+    private IReadOnlyList<StandingAction> _standing = [];
     private TimeProvider _clock = TimeProvider.System;
     private DevicePhotos? _photos;
     private PhraseBook _phrases = PhraseBook.Default;
@@ -71,11 +72,12 @@ public sealed partial class VisitOnDevice
 
         // Asked for at once: each answer waits for the disk, not for the others.
         var (shift, sheet, settings) = (desk.ClockShiftAsync().AsTask(), desk.SheetAsync(SiteCode).AsTask(), desk.SettingsAsync());
-        var (phrases, firmName) = (desk.PhrasesAsync(), desk.FirmNameAsync().AsTask());
+        var (phrases, firmName, standing) = (desk.PhrasesAsync(), desk.FirmNameAsync().AsTask(), desk.ActionsAsync(SiteCode));
         _clock = new DeviceClock(TimeSpan.FromMilliseconds(await shift), TimeProvider.System);
         _sheet = DeviceSheet.Read(await sheet, SiteCode, await settings);
         _phrases = await phrases;
         _firmName = await firmName;
+        _standing = await standing;
         if (_sheet is null)
         {
             _problem = DeviceTexts.NotOnDevice;

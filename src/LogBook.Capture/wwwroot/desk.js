@@ -2,7 +2,7 @@
 import { all, change, get, put, write } from "./store.js";
 import { openForDevice, openText, seal } from "./keys.js";
 import { at, keyOf } from "./people.js";
-import { clockShift, firmName as nameOf, phrases as phrasesOf, settings as settingsOf, sheet as sheetOf } from "./round.js";
+import { actions as actionsOf, clockShift, firmName as nameOf, phrases as phrasesOf, settings as settingsOf, sheet as sheetOf } from "./round.js";
 import { enqueue, states } from "./queue.js";
 import { save } from "./rescue.js";
 
@@ -18,6 +18,7 @@ export const onKept = (told) => { kept = told; };
 export const sheet = (site) => sheetOf(at(), site);
 export const phrases = () => phrasesOf(at());
 export const settings = () => settingsOf(at());
+export const actions = (site) => actionsOf(at(), site);
 export const firmName = () => nameOf(at());
 export const saveFile = (name, type, bytes) => save(name, new Blob([bytes], { type }));
 export const shift = () => clockShift();
@@ -171,5 +172,10 @@ export async function closedText(id) {
 export const openVisit = (site, id) => { location.hash = "#/amend/" + encodeURIComponent(site) + "/" + id + "/result"; };
 
 export const isClosed = async (id) => Boolean((await get("drafts", id))?.closed);
-export const discard = (id) => change("drafts", id, (row) => row && { ...row, thrownAway: Date.now() });
+
+// As with what arrived: by the later of both clocks, so that it is not forgotten too soon.
+export async function discard(id) {
+  const thrownAway = Math.max(Date.now(), Date.now() + await clockShift());
+  await change("drafts", id, (row) => row && { ...row, thrownAway });
+}
 export const restore = (id) => change("drafts", id, (row) => row && { ...row, thrownAway: undefined });

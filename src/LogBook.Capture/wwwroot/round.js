@@ -68,7 +68,7 @@ export async function bring(person, told = () => {}) {
   const answered = Date.now();
   const shift = Date.parse(today.now) - (asked + answered) / 2;
   await put("device", { id: "clock", shift: Math.abs(shift) > clockSlack ? Math.round(shift) : 0 });
-  await keep("own:" + person, { phrases: today.phrases ?? {}, firm: today.firm ?? "", settings: today.settings ?? [] });
+  await keep("own:" + person, { phrases: today.phrases ?? {}, firm: today.firm ?? "", settings: today.settings ?? [], actions: today.actions ?? [] });
   const first = await json(person, "/round");
   const own = await keepSites(person, first, new Set());
   const pending = pendingOf(first);
@@ -90,10 +90,14 @@ export async function sheet(person, site) {
   return firm && part && JSON.stringify({ ...firm, ...part });
 }
 
-// What is the firm's own beside its set-up: its name, and as JSON its quick phrases and the thresholds it has set.
+// What is the firm's own beside its set-up: its name, and as JSON its quick phrases, the thresholds it has set and a site's actions that stand.
 export const firmName = async (person) => (await kept("own:" + person))?.firm ?? "";
 export const phrases = async (person) => JSON.stringify((await kept("own:" + person))?.phrases ?? {});
 export const settings = async (person) => JSON.stringify((await kept("own:" + person))?.settings ?? []);
+
+export async function actions(person, site) {
+  return JSON.stringify(((await kept("own:" + person))?.actions ?? []).filter((action) => same(action.site, site)));
+}
 
 // By how much the server's clock is ahead of this device's, in ms; 0 while they agree.
 export const clockShift = async () => (await get("device", "clock"))?.shift ?? 0;

@@ -7,12 +7,16 @@ namespace LogBook.Entry.Since;
 /// <summary>Actions that earlier visits left open, and what this visit says of them.</summary>
 public static class OpenActions
 {
-    /// <summary>Open actions of the system in hand; the latest word on each counts.</summary>
+    /// <summary>Open actions of the system in hand, however long ago they were asked for; the latest word on each counts.</summary>
     /// <param name="state">The form.</param>
     /// <returns>Actions.</returns>
-    public static IReadOnlyList<VisitAction> Of(FormState state) =>
+    public static IReadOnlyList<VisitAction> Of(FormState state) => state.Plan is not { } plan ? [] :
     [
-        .. (state.Plan?.Visits ?? []).SelectMany(v => v.System.Actions)
+        .. state.Standing
+            .Where(s => s.Site.Equals(state.Site.Code, StringComparison.OrdinalIgnoreCase) && s.System.Equals(plan.System.Code, StringComparison.OrdinalIgnoreCase))
+            .Where(s => s.Since < state.Draft.Arrived().Utc)
+            .Select(s => s.Action)
+            .Concat(plan.Visits.SelectMany(v => v.System.Actions))
             .GroupBy(a => a.Id?.ToString() ?? a.Text, StringComparer.Ordinal)
             .Select(group => group.Last())
             .Where(a => a.State is null or ActionState.Open),

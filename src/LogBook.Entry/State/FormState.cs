@@ -112,6 +112,9 @@ public sealed partial class FormState
         }
     } = [];
 
+    /// <summary>Actions that no visit has closed, also those of visits older than the last ones.</summary>
+    public IReadOnlyList<StandingAction> Standing { get; set; } = [];
+
     /// <summary>Issues that came back after sending.</summary>
     public IReadOnlyList<Issue> Refusals { get; set; } = [];
 

@@ -7,6 +7,7 @@ using LogBook.Application.Tokens;
 using LogBook.Application.Visits;
 using LogBook.Domain.Exchange;
 using LogBook.Domain.Languages;
+using LogBook.Domain.Visits;
 using LogBook.Web.Account;
 using LogBook.Web.Components;
 using LogBook.Web.Components.Parts;
@@ -33,7 +34,7 @@ public static class TabletEndpoints
             .WithSummary("Registers a tablet for the person who is signed in on it. Its credential ends with the account, or when it is revoked.")
             .Produces<TabletCredential>().ProducesProblem(StatusCodes.Status400BadRequest);
         api.MapGet("/round/stops", StopsAsync).RequireAuthorization(ApiPolicies.Round)
-            .WithSummary("Today's round in words of each language: sites, due first, and what changed there since; and the firm's own quick phrases and thresholds.")
+            .WithSummary("Today's round in words of each language: sites, due first, and what changed there since; the firm's own quick phrases and thresholds; and actions that stand.")
             .Produces<TabletRound>();
         api.MapPut("/tablets/keys/{id}", KeepKeyAsync).RequireAuthorization(ApiPolicies.TabletKeys)
             .WithSummary("Keeps the second key to a person's drafts on a tablet, under its SHA-256.")
@@ -115,7 +116,7 @@ public static class TabletEndpoints
     }
 
     private static async Task<IResult> StopsAsync(
-        HttpContext http, ViewerReader viewers, TodaysRoundQuery rounds, PhraseStore phrases, SettingStore settings, FirmNames firm, TimeProvider clock, CancellationToken cancellationToken)
+        HttpContext http, ViewerReader viewers, TodaysRoundQuery rounds, PhraseStore phrases, SettingStore settings, StandingActionsQuery standing, FirmNames firm, TimeProvider clock, CancellationToken cancellationToken)
     {
         if (await viewers.FindAsync(http.User, cancellationToken) is not { } viewer)
         {
@@ -129,8 +130,12 @@ public static class TabletEndpoints
             [.. (round?.Stops ?? []).Select(StopOf)],
             own.RootElement.Clone(),
             firm.Name,
-            await settings.InUseAsync(viewer, cancellationToken)));
+            await settings.InUseAsync(viewer, cancellationToken),
+            [.. (await standing.OfAsync(viewer, cancellationToken: cancellationToken)).Select(ActionOf)]));
     }
+
+    private static TabletAction ActionOf(StandingAction standing) =>
+        new(standing.Site, standing.System, Moment.OfUtc(standing.Since).Text, JsonSerializer.SerializeToElement(standing.Action, ExchangeJson.Default.VisitAction));
 
     private static TabletStop StopOf(RoundStop stop) => new(
         stop.Site.Code,

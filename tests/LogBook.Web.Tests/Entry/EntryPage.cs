@@ -27,7 +27,8 @@ internal sealed class EntryPage : IAsyncDisposable
         IPhotoDesk? photos = null,
         Site? site = null,
         Action<Guid>? openVisit = null,
-        bool atResult = false)
+        bool atResult = false,
+        IReadOnlyList<StandingAction>? standing = null)
     {
         _firm = firm ?? EntryFirm.TowerOnly;
         Script = _context.JSInterop.SetupModule("./_content/LogBook.Entry/entry.js");
@@ -37,6 +38,7 @@ internal sealed class EntryPage : IAsyncDisposable
             .Add(f => f.Firm, _firm)
             .Add(f => f.Site, site ?? EntryFirm.Site)
             .Add(f => f.Previous, previous ?? [EntryFirm.Earlier])
+            .Add(f => f.Standing, standing ?? [])
             .Add(f => f.Draft, Draft)
             .Add(f => f.AtResult, atResult)
             .Add(f => f.Language, language)

@@ -46,6 +46,32 @@ public sealed class SincePanelTests
     }
 
     [Fact]
+    public async Task OpenAction_OfAVisitTooOldToBeHere_StandsAndIsClosedByOneTap()
+    {
+        var old = new VisitAction { Id = Guid.Parse("01955b40-5e60-7c77-9a57-0a6f8a0d2a98"), Text = "renew the float valve", State = ActionState.Open };
+        var since = EntryFirm.At("2024-03-03T09:05:00+00:00").Utc;
+        await using var page = new EntryPage(standing: [new StandingAction("YAF-1", "CT-1", since, old), new StandingAction("YAF-1", "CT-9", since, old with { Id = null, Text = "of another tower" })]);
+
+        var told = page.Form.Find(".lb-since").TextContent;
+        Assert.Contains("renew the float valve", told, StringComparison.Ordinal);
+        Assert.DoesNotContain("of another tower", told, StringComparison.Ordinal);
+        page.Press("Done");
+
+        var action = Assert.Single(page.Tower.Actions);
+        Assert.Equal((old.Id, ActionState.Done), (action.Id, action.State));
+    }
+
+    [Fact]
+    public async Task OpenAction_ThatTheLastVisitsClosed_StandsNoMore_WhateverTheRoundBrought()
+    {
+        var asked = EntryFirm.Earlier.Systems[0].Actions[0];
+        var closed = EntryFirm.Earlier with { Systems = [EntryFirm.Earlier.Systems[0] with { Actions = [asked with { State = ActionState.Done }] }] };
+        await using var page = new EntryPage(previous: [closed], standing: [new StandingAction("YAF-1", "CT-1", EntryFirm.At("2024-03-03T09:05:00+00:00").Utc, asked)]);
+
+        Assert.DoesNotContain("clean basin at shutdown", page.Form.Find(".lb-since").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task PendingResult_IsTold_AndItsVisitIsOpenedByOneTap()
     {
         var taken = EntryFirm.Earlier with

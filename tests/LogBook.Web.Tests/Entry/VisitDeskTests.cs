@@ -1,6 +1,7 @@
 using LogBook.Application.Data;
 using LogBook.Application.Visits;
 using LogBook.Domain.Sites;
+using LogBook.Domain.Visits;
 using LogBook.Entry.Drafts;
 using LogBook.Testing.Readers;
 using LogBook.Web.Account;
@@ -70,6 +71,35 @@ public sealed class VisitDeskTests
         Assert.NotEqual(yesterday.Id, (await desk.OpenAsync(viewer, "YAF-1"))!.Draft.Id);
         Assert.Equal("noise in the fan", (await desk.OpenAsync(viewer, "YAF-1", yesterday.Id))!.Draft.Text("visit/notes"));
         Assert.Empty(begun.Without(yesterday.Id).Visits);
+    }
+
+    [Fact]
+    public async Task Open_AnActionOfAVisitOlderThanTheLastOnes_StandsUntilItIsClosed()
+    {
+        var wanted = new VisitAction { Id = Guid.Parse("01955b40-5e60-7c77-9a57-0a6f8a0d2a99"), Text = "renew the float valve", Owner = "RYA", Due = new DateOnly(2025, 6, 2), State = ActionState.Open };
+        (int Customer, int Site, int System) site = default;
+        var first = ReadingFirm.VisitOf("YAF-1", ReadingFirm.Start, 1350, id: Id);
+        await using var pages = await ReadPages.ForAsync(PersonRole.Technician, fill: async firm =>
+        {
+            site = await firm.AddSiteAsync("YAF-1");
+            await firm.AddVisitAsync(site, first with { Systems = [first.Systems[0] with { Actions = [wanted] }] });
+            for (var visit = 1; visit <= RoundQuery.VisitsPerSite; visit++)
+            {
+                await firm.AddVisitAsync(site, ReadingFirm.VisitOf("YAF-1", ReadingFirm.Start.AddDays(visit), 1350));
+            }
+
+            return site.Customer;
+        });
+        var (viewer, desk) = await DeskAsync(pages);
+
+        var sheet = (await desk.OpenAsync(viewer, "YAF-1"))!;
+
+        Assert.DoesNotContain(sheet.Previous, visit => visit.Id == Id);
+        Assert.Equal([("YAF-1", "CT-1", wanted)], sheet.Standing.Select(s => (s.Site, s.System, s.Action)));
+
+        var closing = ReadingFirm.VisitOf("YAF-1", ReadingFirm.Start.AddDays(40), 1350);
+        await pages.Firm.AddVisitAsync(site, closing with { Systems = [closing.Systems[0] with { Actions = [wanted with { State = ActionState.Done }] }] });
+        Assert.Empty((await desk.OpenAsync(viewer, "YAF-1"))!.Standing);
     }
 
     private static async Task<(Viewer Viewer, VisitDesk Desk)> DeskAsync(ReadPages pages) =>

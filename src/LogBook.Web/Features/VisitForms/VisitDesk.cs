@@ -11,7 +11,7 @@ using LogBook.Entry.Phrases;
 namespace LogBook.Web.Features.VisitForms;
 
 /// <summary>Brings together what the visit form needs.</summary>
-public sealed class VisitDesk(SetUpStore setUp, PhraseStore phrases, DraftStore drafts, RescuedDraftStore rescued, VisitReader visits, RoundQuery round, TimeProvider clock, ILogger<VisitDesk> logger)
+public sealed class VisitDesk(SetUpStore setUp, PhraseStore phrases, DraftStore drafts, RescuedDraftStore rescued, VisitReader visits, RoundQuery round, StandingActionsQuery standing, TimeProvider clock, ILogger<VisitDesk> logger)
 {
     // A working day, as on a tablet: a visit that was left for longer is hardly the same one.
     private static readonly TimeSpan LongBegun = TimeSpan.FromHours(8);
@@ -114,7 +114,10 @@ public sealed class VisitDesk(SetUpStore setUp, PhraseStore phrases, DraftStore 
     private async Task<VisitSheet> SheetAsync(Viewer viewer, FirmSetUp firm, Site site, VisitDraft draft, int version, CancellationToken cancellationToken)
     {
         var last = await round.LastVisitsAsync(viewer, site.Code, cancellationToken: cancellationToken);
-        return new(firm, site, [.. last.Where(visit => visit.Id != draft.Id)], draft, version, new PhraseBook(await phrases.InUseAsync(viewer, cancellationToken)));
+        return new(firm, site, [.. last.Where(visit => visit.Id != draft.Id)], draft, version, new PhraseBook(await phrases.InUseAsync(viewer, cancellationToken)))
+        {
+            Standing = await standing.OfAsync(viewer, site.Code, cancellationToken),
+        };
     }
 
     private VisitDraft? Read(Draft kept)

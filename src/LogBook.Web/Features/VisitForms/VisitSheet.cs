@@ -15,6 +15,9 @@ namespace LogBook.Web.Features.VisitForms;
 /// <param name="Phrases">Quick phrases: the firm's own and the built-in ones.</param>
 public sealed record VisitSheet(FirmSetUp Firm, Site Site, IReadOnlyList<Visit> Previous, VisitDraft Draft, int DraftVersion, PhraseBook Phrases)
 {
+    /// <summary>Actions that no visit of the site has closed, also those of visits older than the last ones.</summary>
+    public IReadOnlyList<StandingAction> Standing { get; init; } = [];
+
     /// <summary>Whether the visit that the draft amends has another version by now.</summary>
     public bool IsOutdated { get; init; }
 }
