@@ -1,3 +1,5 @@
+using System.Globalization;
+using LogBook.Domain.Clocks;
 using LogBook.Domain.Exchange;
 using LogBook.Domain.Sites;
 using LogBook.Domain.Visits;
@@ -14,7 +16,7 @@ public static class CloseGate
     private const string Enter = "visit/enteredAt";
     private const string Left = "visit/left";
 
-    /// <summary>Results outside their ranges.</summary>
+    /// <summary>Results outside their ranges, and counts that reach a limit of the rule in force or of the firm.</summary>
     /// <param name="state">The form.</param>
     /// <param name="plan">One system.</param>
     /// <returns>Results, in their order; of a test that was read again the last one counts.</returns>
@@ -23,8 +25,9 @@ public static class CloseGate
         .. from reading in state.Build.Visit.Systems.FirstOrDefault(s => s.System == plan.System.Code)?.Readings.Where(r => r.Source != ReadingSource.Controller).GroupBy(r => (r.At, r.Test)).Select(g => g.Last()) ?? []
            let range = plan.Programme?.Ranges.FirstOrDefault(r => r.At == reading.At && r.Test == reading.Test)
            let place = Ranges.Place(reading, range)
-           where place is { IsOutside: true }
-           select new OutsideRange($"{reading.At}/{reading.Test}", reading, range, place),
+           let limit = CountLimit.ReachedBy(state.Firm, plan.System, plan.Programme, reading, DateOnly.FromDateTime((reading.TakenAt ?? state.Build.Visit.Arrived).Wall))
+           where place is { IsOutside: true } || limit is not null
+           select new OutsideRange($"{reading.At}/{reading.Test}", reading, place is { IsOutside: true } ? place : Ranges.AtLimit, place is { IsOutside: true } ? range : null, limit),
     ];
 
     /// <summary>Everything that is open.</summary>
@@ -39,9 +42,10 @@ public static class CloseGate
             points.Add(new OpenPoint("reason", state.T(EntryTexts.WhyStopped), "visit/reason", state.SystemIndex, EntryStep.Arrive));
         }
 
-        if (kind is not VisitKind.Stopped)
+        for (var i = 0; i < state.Plans.Count; i++)
         {
-            for (var i = 0; i < state.Plans.Count; i++)
+            points.AddRange(SwitchPoints.Of(state, state.Plans[i], i, kind));
+            if (kind is not VisitKind.Stopped)
             {
                 points.AddRange(OfSystem(state, state.Plans[i], i, kind));
             }
@@ -148,12 +152,9 @@ public static class CloseGate
             }
         }
 
-        foreach (var position in system?.Switches ?? [])
+        foreach (var point in ActionPoints.Of(state, plan, index))
         {
-            if (position.Left is { } left and not SwitchPosition.Automatic && string.IsNullOrEmpty(position.Reason))
-            {
-                yield return new OpenPoint("switch", state.T(StepTexts.OpenSwitch, position.Output, VisitTexts.NameOf(left)), Key("switches", position.Output, "reason"), index, EntryStep.Adjust);
-            }
+            yield return point;
         }
 
         foreach (var setting in system?.Settings ?? [])
@@ -179,17 +180,21 @@ public static class CloseGate
             yield break;
         }
 
-        foreach (var output in plan.System.Outputs.Where(o => !plan.RecordOnly && o.Drives != OutputDrives.Alarm && system?.Switches.Any(s => s.Output == o.Code && s.Left is not null) != true))
-        {
-            yield return new OpenPoint("switch-unknown", state.T(StepTexts.OpenSwitchUnknown, output.Code), Key("switches", output.Code, "left"), index, EntryStep.Adjust);
-        }
-
         foreach (var step in plan.Steps.Where(s => s is EntryStep.Controller or EntryStep.Reference or EntryStep.Water or EntryStep.Stock or EntryStep.Sheet))
         {
             foreach (var expected in StepProgress.Expected(state, plan, step).Where(e => e.Asked && !e.Done))
             {
-                yield return new OpenPoint("not-read", state.T(expected.IsTest ? StepTexts.OpenTest : StepTexts.OpenCounter, state.Name(expected.Key)), expected.Key, index, step);
+                yield return new OpenPoint("not-read", NotRead(state, expected), expected.Key, index, step);
             }
         }
+
+        if (StepProgress.Walk(state, plan).Where(e => !e.Done).ToList() is { Count: > 0 } walk)
+        {
+            yield return new OpenPoint("walk", state.T(StepTexts.OpenWalk, walk.Count.ToString(CultureInfo.InvariantCulture)), walk[0].Key, index, EntryStep.Controller);
+        }
     }
+
+    private static string NotRead(FormState state, ExpectedField expected) => DraftKey.Parts(expected.Key) is [_, _, "switches", var output, _]
+        ? state.T(StepTexts.OpenSwitchFound, output)
+        : state.T(expected.IsTest ? StepTexts.OpenTest : StepTexts.OpenCounter, state.Name(expected.Key));
 }

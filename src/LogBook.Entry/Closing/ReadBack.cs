@@ -8,7 +8,7 @@ namespace LogBook.Entry.Closing;
 /// <summary>Everything entered, as it was understood, to be read once more before closing.</summary>
 public static class ReadBack
 {
-    private static readonly HashSet<string> Silent = new(StringComparer.Ordinal) { "row", "id", "removed", "follows", "settleStart", "mode", "enteredAt", "kindBefore", "photo", "photoSha256", "photoTakenAt" };
+    private static readonly HashSet<string> Silent = new(StringComparer.Ordinal) { "row", "id", "removed", "follows", "settleStart", "mode", "enteredAt", "kindBefore", "tests", "photo", "photoSha256", "photoTakenAt" };
 
     /// <summary>Name and value of each field.</summary>
     /// <param name="state">The form.</param>

@@ -25,6 +25,9 @@ public static class Ranges
         _ => null,
     };
 
+    /// <summary>Where a count lies that reaches a limit.</summary>
+    public static RangePlace AtLimit => Above;
+
     /// <summary>A range in words.</summary>
     /// <param name="range">The range.</param>
     /// <param name="language">Language asked for.</param>

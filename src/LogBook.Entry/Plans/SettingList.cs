@@ -72,28 +72,32 @@ public static class SettingList
     /// <summary>Whether a full walk through the settings is due.</summary>
     /// <param name="settings">Settings of the programme.</param>
     /// <param name="visits">Earlier visits of the system, latest last.</param>
+    /// <param name="today">What the visit at hand has found so far.</param>
     /// <param name="arrived">Arrival, UTC.</param>
-    /// <returns>True when a setting was not read for 90 days, or after an alarm, a power loss or a change while nobody was here.</returns>
-    public static bool WalkIsDue(IReadOnlyList<PlannedSetting> settings, IReadOnlyList<(DateTime Utc, VisitedSystem System)> visits, DateTime arrived)
+    /// <returns>
+    /// True when a setting was not read for 90 days, or when today or the last visit found an alarm, a power loss or a setting that
+    /// was changed while nobody was here; what the last visit found asks no more once that visit has made the walk itself.
+    /// </returns>
+    public static bool WalkIsDue(IReadOnlyList<PlannedSetting> settings, IReadOnlyList<(DateTime Utc, VisitedSystem System)> visits, VisitedSystem today, DateTime arrived)
     {
-        if (visits.Count > 0 && (visits[^1].System.Alarms.Any(a => a.Standing == true) || visits[^1].System.Events.Any(e => e.Type == EventType.PowerLost)))
+        var earlier = visits.Select(v => v.System).ToList();
+        if (AsksForWalk(today, earlier) || (earlier is [.. var before, var last] && AsksForWalk(last, before) && !settings.All(s => Reads(last, s))))
         {
             return true;
         }
 
-        if (visits.Count > 1 && visits[^1].System.Settings.Any(now => ChangedSince(visits, now)))
-        {
-            return true;
-        }
-
-        return settings.Any(s => !visits.Any(v => (arrived - v.Utc).TotalDays < WalkEveryDays
-            && v.System.Settings.Any(r => r.Name == s.Name && r.NotRead != true && r.Found is not null)));
+        return settings.Any(s => !visits.Any(v => (arrived - v.Utc).TotalDays < WalkEveryDays && Reads(v.System, s)));
     }
 
+    private static bool Reads(VisitedSystem visit, PlannedSetting setting) => visit.Settings.Any(r => r.Name == setting.Name && r.NotRead != true && r.Found is not null);
+
+    private static bool AsksForWalk(VisitedSystem visit, List<VisitedSystem> before) =>
+        visit.Alarms.Any(a => a.Standing == true) || visit.Events.Any(e => e.Type == EventType.PowerLost) || visit.Settings.Any(now => ChangedSince(before, now));
+
     // Found otherwise than it was left the time before: somebody or something changed it.
-    private static bool ChangedSince(IReadOnlyList<(DateTime Utc, VisitedSystem System)> visits, SettingReading now)
+    private static bool ChangedSince(List<VisitedSystem> visits, SettingReading now)
     {
-        var before = visits.SkipLast(1).Select(v => v.System.Settings.FirstOrDefault(r => r.Name == now.Name)).LastOrDefault(r => (r?.Left ?? r?.Found) is not null);
+        var before = visits.Select(v => v.Settings.FirstOrDefault(r => r.Name == now.Name)).LastOrDefault(r => (r?.Left ?? r?.Found) is not null);
         return now.Found is not null && before is not null && (before.Left ?? before.Found) != now.Found;
     }
 

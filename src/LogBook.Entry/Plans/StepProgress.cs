@@ -30,10 +30,11 @@ public static class StepProgress
             EntryStep.Controller =>
             [
                 .. plan.System.Probes.Select(p => Field(true, "probes", p.Code, "asFound")),
-                .. switched.Select(o => Field(false, "switches", o, "found")),
-                Field(false, "clockOffByMin"),
+                .. switched.Select(o => Field(true, "switches", o, "found")),
+                .. switched.Count + plan.System.Probes.Count > 0 ? [Field(true, "clockOffByMin")] : Array.Empty<ExpectedField>(),
                 .. switched.Select(o => Field(true, "hoursRun", o, "hours")),
-                .. plan.Settings.Where(s => s.EachVisit || plan.WalkIsDue).Select(s => Field(false, "settings", s.Name, "found")),
+                .. plan.Settings.Where(s => s.EachVisit).Select(s => Field(true, "settings", s.Name, "found")),
+                .. Walk(state, plan),
             ],
             EntryStep.Reference => [.. plan.System.Probes.Select(p => Field(p.Of == ProbeKind.Conductivity, "probes", p.Code, "reference"))],
             EntryStep.Water or EntryStep.Sheet =>
@@ -45,14 +46,25 @@ public static class StepProgress
             EntryStep.Stock =>
             [
                 .. plan.System.Meters.Select(m => Field(true, "meters", m.Code, "dial")),
-                .. plan.System.Meters.Select(m => Field(false, "meters", m.Code, "total")),
+                .. plan.System.Meters.Select(m => Field(plan.HasTotal(m), "meters", m.Code, "total")),
                 .. plan.System.Drums.Select(d => Field(true, "drums", d.Code, "level")),
+                .. plan.WalkIsDue ? plan.System.Pumps.SelectMany(p => plan.KnobsOf(p).Select(knob => Field(true, "pumps", p.Code, knob))) : [],
             ],
             EntryStep.Adjust => [.. switched.Select(o => Field(false, "switches", o, "left"))],
             EntryStep.Close => Signatures(draft),
             _ => [],
         };
     }
+
+    /// <summary>Settings beyond those of each visit, as long as the full walk through them is due. They are asked about together, not one by one.</summary>
+    /// <param name="state">The form.</param>
+    /// <param name="plan">The system.</param>
+    /// <returns>Fields; none while no walk is due.</returns>
+    public static IReadOnlyList<ExpectedField> Walk(FormState state, SystemPlan plan) => !plan.WalkIsDue ? [] :
+    [
+        .. plan.Settings.Where(s => !s.EachVisit).Select(s => DraftKey.Of(DraftKey.Systems, plan.System.Code, "settings", s.Name, "found"))
+            .Select(key => new ExpectedField(key, state.Draft.Text(key).Length > 0)),
+    ];
 
     private static ExpectedField[] Signatures(VisitDraft draft) => draft.Amended is not null
         ? [new ExpectedField("visit/amendReason", draft.Text("visit/amendReason").Length > 0)]

@@ -75,7 +75,7 @@ public sealed class SystemPlan
         var tests = TestsOf(system, programme, firm, visits, draft);
         var recordOnly = system.Kind != SystemKind.OpenRecirculating;
         var mayWalk = !recordOnly && settings.Count > 0;
-        var walkIsDue = mayWalk && SettingList.WalkIsDue(settings, visits, arrived.Utc);
+        var walkIsDue = mayWalk && SettingList.WalkIsDue(settings, visits, Today(draft, system, settings), arrived.Utc);
         var walkIsAsked = mayWalk && !walkIsDue && draft.Text(WalkKey(system.Code)).Length > 0;
         return new SystemPlan(system, programme, visits)
         {
@@ -119,6 +119,26 @@ public sealed class SystemPlan
     public string UnitOf(PlannedTest test) =>
         LastOf(test.Key)?.Reading.Unit is { } unit && test.Info.Units.Contains(unit) ? unit : test.Range?.Unit ?? test.Info.Units[0];
 
+    /// <summary>Whether the controller counts the pulses of a meter, so that it has a total of its own.</summary>
+    /// <param name="meter">The meter.</param>
+    /// <returns>True where the set-up says so or a visit has read one.</returns>
+    public bool HasTotal(Meter meter) => meter.LitresPerPulse is not null || meter.PulsesPerLitre is not null || meter.TotalDigits is not null
+        || LastOf(s => s.Meters.FirstOrDefault(m => m.Meter == meter.Code && (m.Total ?? m.After) is not null)) is not null;
+
+    /// <summary>What can be set at a pump.</summary>
+    /// <param name="pump">The pump.</param>
+    /// <returns>Fields of its stroke and speed; only those that an earlier visit has read, both where none has read any.</returns>
+    public IReadOnlyList<string> KnobsOf(Pump pump)
+    {
+        bool WasRead(Func<PumpReading, double?> of) => LastOf(s => s.Pumps.FirstOrDefault(p => p.Pump == pump.Code && of(p) is not null)) is not null;
+        return (WasRead(p => p.StrokeLeft ?? p.StrokeFound), WasRead(p => p.SpeedLeft ?? p.SpeedFound)) switch
+        {
+            (true, false) => ["strokeFound"],
+            (false, true) => ["speedFound"],
+            _ => ["strokeFound", "speedFound"],
+        };
+    }
+
     /// <summary>The last record of a part.</summary>
     /// <typeparam name="T">Type of the record.</typeparam>
     /// <param name="of">Picks it from a visit, null where the visit has none.</param>
@@ -139,6 +159,35 @@ public sealed class SystemPlan
 
     private static VisitKind KindOf(VisitDraft draft) => Enum.TryParse<VisitKind>(draft.Text(DraftKey.Of(DraftKey.Visit, "kind")), out var kind) ? kind : VisitKind.Routine;
 
+    // What this visit has found so far that can ask for a full walk, read here because the visit itself is made later.
+    private static VisitedSystem Today(VisitDraft draft, WaterSystem system, IReadOnlyList<PlannedSetting> settings)
+    {
+        var top = DraftKey.Of(DraftKey.Systems, system.Code);
+        SettingValue? Found(string name)
+        {
+            var key = DraftKey.Under(top, "settings", name, "found");
+            return draft.Text(key).Trim() is not { Length: > 0 } text ? null
+                : draft.Field(key)?.Unit is null || text == "none" ? SettingValue.Of(text)
+                : draft.Number(key) is { } number ? SettingValue.Of(number) : null;
+        }
+
+        return new VisitedSystem
+        {
+            System = system.Code,
+            Settings = [.. settings.Select(s => new SettingReading { Name = s.Name, Found = Found(s.Name) })],
+            Alarms =
+            [
+                .. draft.Rows(DraftKey.Under(top, "alarms")).Where(row => draft.Text(DraftKey.Under(row, "text")).Trim().Length > 0)
+                    .Select(row => new AlarmReading { Text = draft.Text(DraftKey.Under(row, "text")), Standing = draft.Text(DraftKey.Under(row, "standing")) != "no" }),
+            ],
+            Events =
+            [
+                .. draft.Rows(DraftKey.Under(top, "events")).Where(row => draft.Text(DraftKey.Under(row, "type")) == nameof(EventType.PowerLost))
+                    .Select(_ => new VisitEvent { Type = EventType.PowerLost }),
+            ],
+        };
+    }
+
     private static HashSet<EntryStep> Filled(VisitDraft draft, string system, bool recordOnly)
     {
         var top = DraftKey.Of(DraftKey.Systems, system) + "/";
@@ -146,6 +195,9 @@ public sealed class SystemPlan
         [
             .. draft.Fields.Where(f => f.Value.Text.Length > 0 && f.Key.StartsWith(top, StringComparison.Ordinal))
                 .Select(f => recordOnly ? EntryStep.Sheet : FieldPlaces.OfSystem(DraftKey.Parts(f.Key))),
+
+            // Where it is told how a switch was found, it is asked how it was left.
+            .. !recordOnly && draft.HasAny(top + "switches") ? [EntryStep.Adjust] : Array.Empty<EntryStep>(),
             .. draft.Rows(DraftKey.Of(DraftKey.Visit, "samples")).Count > 0 ? [EntryStep.Samples] : Array.Empty<EntryStep>(),
         ];
     }

@@ -18,6 +18,9 @@ public static class StepTexts
     public static readonly Text SwitchesLeft = new("Switches as left", "Interruptores como se dejaron", "Chaves como deixadas");
     public static readonly Text AllAutomaticFound = new("All found automatic", "Todos encontrados en automático", "Todas encontradas em automático");
     public static readonly Text AllAutomaticLeft = new("All left automatic", "Todos dejados en automático", "Todas deixadas em automático");
+    public static readonly Text OutputsTested = new("Outputs tested one by one", "Salidas probadas una a una", "Saídas testadas uma a uma");
+    public static readonly Text TestedAllAutomatic = new(
+        "Outputs tested one by one, all left automatic", "Salidas probadas una a una, todas dejadas en automático", "Saídas testadas uma a uma, todas deixadas em automático");
     public static readonly Text WhyNotAutomatic = new("Why {0} is left {1}", "Por qué {0} queda {1}", "Por que {0} fica {1}");
     public static readonly Text ClockOff = new("Controller clock, minutes fast (slow: minus)", "Reloj del controlador, minutos de adelanto (atraso: menos)", "Relógio do controlador, minutos adiantado (atraso: menos)");
     public static readonly Text ClockRight = new("Clock is right", "El reloj está bien", "O relógio está certo");
@@ -163,6 +166,8 @@ public static class StepTexts
     public static readonly Text To = new("Where to", "Dónde", "Onde");
 
     public static readonly Text OutOfRange = new("{0}: {1} is {2} ({3})", "{0}: {1} está {2} ({3})", "{0}: {1} está {2} ({3})");
+    public static readonly Text InBand = new("{0}: {1}. From {2} on, {3} asks for action. {4}", "{0}: {1}. A partir de {2}, {3} pide actuar. {4}", "{0}: {1}. A partir de {2}, {3} pede ação. {4}");
+    public static readonly Text AtLimit = new("{0}: {1}, the limit is {2}", "{0}: {1}, el límite es {2}", "{0}: {1}, o limite é {2}");
     public static readonly Text ActionFor = new("What is to be done: {0}", "Qué hay que hacer: {0}", "O que fazer: {0}");
     public static readonly Text OrReason = new("Or the reason why nothing is needed: {0}", "O el motivo por el que no hace falta nada: {0}", "Ou o motivo pelo qual nada é preciso: {0}");
     public static readonly Text Actions = new("Actions", "Acciones", "Ações");
@@ -181,12 +186,18 @@ public static class StepTexts
     public static readonly Text SignAs = new("Sign as {0}", "Firmar como {0}", "Assinar como {0}");
 
     public static readonly Text OpenRange = new("{0}: action or reason", "{0}: acción o motivo", "{0}: ação ou motivo");
+    public static readonly Text OpenOwner = new("{0}: who does it", "{0}: quién lo hace", "{0}: quem faz");
+    public static readonly Text OpenDue = new("{0}: by when", "{0}: para cuándo", "{0}: até quando");
     public static readonly Text OpenSwitch = new("{0} is left {1}: reason", "{0} queda {1}: motivo", "{0} fica {1}: motivo");
+    public static readonly Text OpenSwitchFound = new("{0}: switch as found", "{0}: interruptor como se encontró", "{0}: chave como encontrada");
+    public static readonly Text OpenOutputsTested = new("Outputs tested one by one: to be confirmed", "Salidas probadas una a una: por confirmar", "Saídas testadas uma a uma: a confirmar");
     public static readonly Text OpenSwitchUnknown = new("{0}: switch as left", "{0}: interruptor como se dejó", "{0}: chave como deixada");
     public static readonly Text OpenTechnician = new("Your signature", "Su firma", "Sua assinatura");
     public static readonly Text OpenCustomer = new("Customer's signature, or why not", "Firma del cliente, o por qué no", "Assinatura do cliente, ou por que não");
     public static readonly Text OpenTest = new("{0}: value, or why not taken", "{0}: valor, o por qué no se hizo", "{0}: valor, ou por que não foi feito");
     public static readonly Text OpenCounter = new("{0}: not read", "{0}: sin leer", "{0}: não lido");
+    public static readonly Text OpenWalk = new(
+        "Full walk through the settings is due: {0} not read", "Toca el recorrido completo de los ajustes: {0} sin leer", "O percurso completo dos ajustes é devido: {0} não lidos");
     public static readonly Text OpenSetting = new("{0} was changed: reason", "{0} se cambió: motivo", "{0} foi alterado: motivo");
     public static readonly Text AboveLabel = new(
         "Stop: this would make about {0} as product in the water, the label allows {1}. The label is the limit.",

@@ -22,7 +22,7 @@ public sealed class WeakSignalTests
     public async Task Worker_ThatCannotBeFetched_LeavesTheView_SaysSo_AndComesWhenTheSignalIsBack()
     {
         await using var host = await JobHost.StartAsync();
-        await using var tablet = await Tablet.StartAsync(host.Address, "weak-signal", platform: Weak);
+        await using var tablet = await Tablet.StartAsync(host.Address, "weak-signal", host.Clock.GetUtcNow(), platform: Weak);
         await tablet.RegisterAsync();
         await tablet.Page.EvaluateAsync("""
             async () => {
@@ -32,14 +32,15 @@ public sealed class WeakSignalTests
             """);
 
         await tablet.Page.GotoAsync("/capture/?again");
-        await Expect(tablet.Page.Locator("#view .note").First).ToContainTextAsync(NotReady);
+        var note = tablet.Page.Locator("#view .note", new() { HasText = NotReady });
+        await Expect(note).ToBeVisibleAsync();
         await Expect(tablet.Page.Locator(".stop").First).ToBeVisibleAsync();
         await Expect(tablet.Page.Locator("#view > .problem")).ToHaveCountAsync(0);
         await tablet.PictureAsync("not-ready");
 
         await tablet.Page.EvaluateAsync("() => { localStorage.setItem('test-weak', 'no'); dispatchEvent(new Event('online')); }");
 
-        await Expect(tablet.Page.Locator("#view .note", new() { HasText = NotReady })).ToHaveCountAsync(0);
+        await Expect(note).ToHaveCountAsync(0);
         await tablet.UntilAsync("async () => Boolean((await navigator.serviceWorker.getRegistration('/capture/'))?.active)");
     }
 }

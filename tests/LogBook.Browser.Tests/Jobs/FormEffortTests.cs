@@ -102,7 +102,7 @@ public sealed class FormEffortTests
         await IsAtAsync(page, EntryTexts.Stock);
         await TypeAsync(page, Stock);
         await page.StepAsync(EntryTexts.Close.En);
-        await page.GetByRole(AriaRole.Button, new() { Name = StepTexts.AllAutomaticLeft.En }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = StepTexts.TestedAllAutomatic.En }).ClickAsync();
         var sign = page.GetByRole(AriaRole.Button, new() { Name = StepTexts.SignAs.In(Language.English, "R. Yaffle") });
         await sign.EvaluateAsync("button => button.dataset.apart = 'yes'");
         await sign.ClickAsync();

@@ -74,6 +74,7 @@ public sealed class WholeJobTests
         await page.StepAsync(EntryTexts.Controller.En);
         await page.EnterAllAsync(TypedVisit.Controller);
         await ButtonAsync(page, StepTexts.AllAutomaticFound);
+        await TypedVisit.WalkAsync(page);
         await browser.PictureAsync(page, "controller");
 
         await page.StepAsync(EntryTexts.Reference.En);
@@ -90,6 +91,7 @@ public sealed class WholeJobTests
         await browser.PictureAsync(page, "stock");
 
         await page.StepAsync(EntryTexts.Adjust.En);
+        await ButtonAsync(page, StepTexts.OutputsTested);
         await ButtonAsync(page, StepTexts.AllAutomaticLeft);
         Assert.True(TypedVisit.Controller.Count + TypedVisit.Reference.Count + TypedVisit.Water.Count + TypedVisit.Stock.Count >= 25);
     }
@@ -105,6 +107,7 @@ public sealed class WholeJobTests
         var action = page.GetByLabel(StepTexts.ActionFor.En.Replace("{0}", string.Empty, StringComparison.Ordinal)).First;
         await action.FillAsync("Test pH again within a week");
         await action.BlurAsync();
+        await TypedVisit.SayWhoAndWhenAsync(page);
         await page.GetByRole(AriaRole.Button, new() { Name = StepTexts.SignAs.In(Language.English, "R. Yaffle"), Exact = true }).ClickAsync();
         await page.EnterAsync("visit/signatures/Customer/absentReason", "nobody in the office");
         await Expect(page.GetByText(EntryTexts.NothingOpen.En)).ToBeVisibleAsync();
@@ -212,6 +215,7 @@ public sealed class WholeJobTests
         await page.Field(DraftKey.Under(DipSlide, "resultAt")).BlurAsync();
         await browser.PictureAsync(page, "dip-slide");
         await page.StepAsync(EntryTexts.Close.En);
+        await page.EnterAsync(TypedVisit.Of("ranges", SamplePoints.Tower + "/" + TestCodes.DipSlide, "reason"), "another slide is in the incubator");
         await page.EnterAsync("visit/amendReason", "dip slide read after 48 hours");
         await page.Locator("#close-visit").ClickAsync();
         await page.WaitForURLAsync($"**/visits/{visitId}");

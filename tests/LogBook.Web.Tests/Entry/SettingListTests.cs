@@ -19,28 +19,68 @@ public sealed class SettingListTests
         Planned.Select(s => s.Name));
 
     [Fact]
-    public void WalkIsDue_EverySettingReadLately_IsNot() => Assert.False(SettingList.WalkIsDue(Planned, [(Now.AddDays(-28), All())], Now));
+    public void WalkIsDue_EverySettingReadLately_IsNot() => Assert.False(IsDue(Nothing, (28, All())));
 
     [Fact]
-    public void WalkIsDue_NinetyDaysOn_Is() => Assert.True(SettingList.WalkIsDue(Planned, [(Now.AddDays(-90), All())], Now));
+    public void WalkIsDue_NinetyDaysOn_Is() => Assert.True(IsDue(Nothing, (90, All())));
 
     [Fact]
-    public void WalkIsDue_OneSettingNeverRead_Is() =>
-        Assert.True(SettingList.WalkIsDue(Planned, [(Now.AddDays(-28), All() with { Settings = [.. All().Settings.Skip(1)] })], Now));
+    public void WalkIsDue_OneSettingNeverRead_Is() => Assert.True(IsDue(Nothing, (28, All() with { Settings = [.. All().Settings.Skip(1)] })));
 
     [Fact]
-    public void WalkIsDue_AfterPowerLossOrStandingAlarm_Is()
+    public void WalkIsDue_LastVisitNotedPowerLossOrStandingAlarmAndMadeNoWalk_Is()
     {
-        Assert.True(SettingList.WalkIsDue(Planned, [(Now.AddDays(-28), All() with { Events = [new VisitEvent { Type = EventType.PowerLost }] })], Now));
-        Assert.True(SettingList.WalkIsDue(Planned, [(Now.AddDays(-28), All() with { Alarms = [new AlarmReading { Text = "no flow", Standing = true }] })], Now));
+        Assert.True(IsDue(Nothing, (56, All()), (28, PowerLost)));
+        Assert.True(IsDue(Nothing, (56, All()), (28, Alarm)));
+        Assert.False(IsDue(Nothing, (56, All()), (28, All() with { Events = PowerLost.Events, Alarms = Alarm.Alarms })));
     }
 
     [Fact]
-    public void WalkIsDue_ASettingFoundOtherwiseThanLeft_Is()
+    public void WalkIsDue_LastVisitFoundASettingOtherwiseThanLeftAndMadeNoWalk_Is()
     {
-        var changed = All() with { Settings = [.. All().Settings.Select(s => s.Name == "setPointUsPerCm" ? s with { Found = SettingValue.Of(1500) } : s)] };
+        Assert.True(IsDue(Nothing, (56, All()), (28, Changed)));
+        Assert.False(IsDue(Nothing, (56, All()), (28, All() with { Settings = [.. Changed.Settings, .. All().Settings.Skip(1)] })));
+    }
 
-        Assert.True(SettingList.WalkIsDue(Planned, [(Now.AddDays(-56), All()), (Now.AddDays(-28), changed)], Now));
+    [Fact]
+    public void WalkIsDue_TodayFindsAlarmPowerLossOrAnotherSetting_IsAtOnce()
+    {
+        Assert.True(IsDue(Alarm, (28, All())));
+        Assert.True(IsDue(PowerLost, (28, All())));
+        Assert.True(IsDue(Changed, (28, All())));
+        Assert.False(IsDue(All(), (28, All())));
+        Assert.False(IsDue(new VisitedSystem { System = "CT-1", Alarms = [new AlarmReading { Text = "no flow", Standing = false }] }, (28, All())));
+    }
+
+    [Theory]
+    [InlineData("1350", false)]
+    [InlineData("1350.0", false)]
+    [InlineData("1500", true)]
+    public async Task Walk_SettingFoundTodayAgainstWhatWasLeft_OpensInThisVisit(string found, bool due)
+    {
+        await using var page = WalkedBefore();
+        page.Go("Controller");
+        Assert.DoesNotContain("Full walk through the settings: due", page.Words, StringComparison.Ordinal);
+
+        page.Form.Find("[data-key='systems/CT-1/settings/setPointUsPerCm/found']").Change(found);
+
+        Assert.Equal(due, page.Words.Contains("Full walk through the settings: due", StringComparison.Ordinal));
+        page.Go("Close");
+        Assert.Equal(due, page.Form.Find(".lb-open").TextContent.Contains("Full walk through the settings is due: 2 not read", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task Walk_AlarmFoundToday_OpensInThisVisit_AndClosesWhenItStandsNoMore()
+    {
+        await using var page = WalkedBefore();
+        page.Go("Controller");
+        page.Press("Add: Alarms and last error");
+        page.Type("Alarm, as shown", "bleed ran too long");
+
+        Assert.Contains("Full walk through the settings: due", page.Words, StringComparison.Ordinal);
+        page.Choose("Still standing?", "No");
+
+        Assert.DoesNotContain("Full walk through the settings: due", page.Words, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -83,6 +123,32 @@ public sealed class SettingListTests
         var found = page.Tower.Settings.ToDictionary(setting => setting.Name, setting => setting.Found!.ToString());
         Assert.Equal(("mon,thu", "skips"), (found["biocide-1/days"], found["biocide-1/inhibitorMeanwhile"]));
     }
+
+    private static VisitedSystem Nothing { get; } = new() { System = "CT-1" };
+
+    private static VisitedSystem PowerLost { get; } = new() { System = "CT-1", Events = [new VisitEvent { Type = EventType.PowerLost }] };
+
+    private static VisitedSystem Alarm { get; } = new() { System = "CT-1", Alarms = [new AlarmReading { Text = "no flow", Standing = true }] };
+
+    private static VisitedSystem Changed { get; } = new() { System = "CT-1", Settings = [new SettingReading { Name = "setPointUsPerCm", Found = SettingValue.Of(1500) }] };
+
+    private static bool IsDue(VisitedSystem today, params (int DaysAgo, VisitedSystem System)[] visits) =>
+        SettingList.WalkIsDue(Planned, [.. visits.Select(v => (Now.AddDays(-v.DaysAgo), v.System))], today, Now);
+
+    // The last visit read every setting as the programme has it.
+    private static EntryPage WalkedBefore() => new(previous:
+    [
+        EntryFirm.Earlier with
+        {
+            Systems =
+            [
+                EntryFirm.Earlier.Systems[0] with
+                {
+                    Settings = [.. Planned.Select(s => new SettingReading { Name = s.Name, Found = SettingValue.Of((double)s.Programme) })],
+                },
+            ],
+        },
+    ]);
 
     private static VisitedSystem All() => new() { System = "CT-1", Settings = [.. Planned.Select(s => new SettingReading { Name = s.Name, Found = SettingValue.Of(1), Left = SettingValue.Of(1) })] };
 }

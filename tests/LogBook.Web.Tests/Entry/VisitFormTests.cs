@@ -455,7 +455,7 @@ public sealed class VisitFormTests
         page.Go("Samples");
         var colonies = page.Form.FindAll(".lb-test").Single(t => t.TextContent.Contains("Dip slide", StringComparison.Ordinal));
         Assert.Contains("1000", colonies.InnerHtml, StringComparison.Ordinal);
-        page.Type("Dip slide, tower water", "10000");
+        page.Type("Dip slide, tower water", "5000");
         page.Go("Close");
         page.Press("Save the amendment");
         Assert.Empty(page.Closed);
@@ -466,7 +466,7 @@ public sealed class VisitFormTests
         var visit = Assert.Single(page.Closed);
         Assert.Equal((EntryFirm.Earlier.Id, 2, 1, "IWE", "slide read after two days"), (visit.Id, visit.Version, visit.Amends, visit.AmendedBy, visit.Reason));
         Assert.Equal("2025-03-31T09:05:00+01:00", visit.AmendedAt!.Value.Text);
-        Assert.Equal(10000, Reading(visit.Systems[0], "tower", "dip-slide", null).Value);
+        Assert.Equal(5000, Reading(visit.Systems[0], "tower", "dip-slide", null).Value);
         Assert.Equal(EntryFirm.Earlier.EnteredAt, visit.EnteredAt);
         Assert.Equal(EntryFirm.Earlier.Photos, visit.Photos);
         Assert.Equal(EntryFirm.Earlier.Systems[0].Readings.Count, visit.Systems[0].Readings.Count);

@@ -1,0 +1,46 @@
+using LogBook.Domain.Sites;
+using LogBook.Domain.Visits;
+using LogBook.Entry.Drafts;
+using LogBook.Entry.Plans;
+using LogBook.Entry.State;
+using LogBook.Entry.Texts;
+
+namespace LogBook.Entry.Closing;
+
+/// <summary>Whether the outputs were tested, and how the switches are left. One that was found forced is asked about whatever the visit was for, also when work stopped.</summary>
+internal static class SwitchPoints
+{
+    public static IEnumerable<OpenPoint> Of(FormState state, SystemPlan plan, int index, VisitKind kind)
+    {
+        string Key(string output, string field) => DraftKey.Of(DraftKey.Systems, plan.System.Code, "switches", output, field);
+        var read = state.Build.Visit.Systems.FirstOrDefault(s => s.System == plan.System.Code)?.Switches ?? [];
+        foreach (var position in read)
+        {
+            if (position.Left is { } left and not SwitchPosition.Automatic && string.IsNullOrEmpty(position.Reason))
+            {
+                yield return new OpenPoint("switch", state.T(StepTexts.OpenSwitch, position.Output, VisitTexts.NameOf(left)), Key(position.Output, "reason"), index, EntryStep.Adjust);
+            }
+        }
+
+        // Nobody can tell afterwards how a switch was left.
+        if (state.Draft.Amended is not null || plan.RecordOnly)
+        {
+            yield break;
+        }
+
+        if (OutputTest.IsDue(state, plan, kind) && !OutputTest.IsSaid(state, plan))
+        {
+            yield return new OpenPoint("outputs-tested", state.T(StepTexts.OpenOutputsTested), DraftKey.Of(DraftKey.Systems, plan.System.Code, OutputTest.Field), index, EntryStep.Adjust);
+        }
+
+        var all = VisitShape.ReadsEverything(kind) && state.Draft.Text(DraftKey.Of(DraftKey.Systems, plan.System.Code, "inUse")) != "no";
+        foreach (var output in plan.System.Outputs.Where(o => o.Drives != OutputDrives.Alarm))
+        {
+            var position = read.FirstOrDefault(s => s.Output == output.Code);
+            if (position?.Left is null && (all || position?.Found is SwitchPosition.ForcedOn or SwitchPosition.ForcedOff))
+            {
+                yield return new OpenPoint("switch-unknown", state.T(StepTexts.OpenSwitchUnknown, output.Code), Key(output.Code, "left"), index, EntryStep.Adjust);
+            }
+        }
+    }
+}
