@@ -91,7 +91,7 @@ public sealed class WholeJobTests
         await browser.PictureAsync(page, "stock");
 
         await page.StepAsync(EntryTexts.Adjust.En);
-        await ButtonAsync(page, StepTexts.OutputsTested);
+        await page.GetByRole(AriaRole.Button, new() { Name = StepTexts.OutputsTested.En, Exact = true }).ClickAsync();
         await ButtonAsync(page, StepTexts.AllAutomaticLeft);
         Assert.True(TypedVisit.Controller.Count + TypedVisit.Reference.Count + TypedVisit.Water.Count + TypedVisit.Stock.Count >= 25);
     }
