@@ -168,7 +168,10 @@ public sealed class OnDeviceFormTests
     // As it comes, then dark and in gloves.
     private static async Task LooksAsync(Tablet tablet, Language language, List<string> found)
     {
-        Text[] steps = [EntryTexts.Controller, EntryTexts.Reference, EntryTexts.Stock, EntryTexts.Samples, EntryTexts.Close];
+        Text[] steps =
+        [
+            EntryTexts.Arrive, EntryTexts.Controller, EntryTexts.Reference, EntryTexts.Water, EntryTexts.Stock, EntryTexts.Tower, EntryTexts.Samples, EntryTexts.Adjust, EntryTexts.Close,
+        ];
         foreach (var isDark in new[] { false, true })
         {
             await tablet.Page.EvaluateAsync("(looks) => localStorage.setItem('logbook.entry.looks', looks)", isDark ? "gloves dark" : "light");

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using LogBook.Application.Data;
 using LogBook.Application.Reviews;
 using LogBook.Application.Visits;
@@ -6,6 +7,7 @@ using LogBook.Browser.Tests.Browsers;
 using LogBook.Browser.Tests.Jobs;
 using LogBook.Domain.Assessments;
 using LogBook.Domain.Findings;
+using LogBook.Domain.Visits;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Playwright;
@@ -13,23 +15,25 @@ using static Microsoft.Playwright.Assertions;
 
 namespace LogBook.Browser.Tests.Capture;
 
-/// <summary>The same keys find the same: entered without signal on a tablet of one installation, and on the server's page of another.</summary>
-public sealed class SameFindingsTests
+/// <summary>The same keys make the same document and find the same: entered without signal on a tablet of one installation, and on the server's page of another.</summary>
+public sealed partial class SameFindingsTests
 {
     private const string Arrived = "2025-03-31T09:20";
 
     [Fact]
-    public async Task Visit_EnteredOffline_AndTheSameKeysOnTheServersPage_FindTheSame()
+    public async Task Visit_EnteredOffline_AndTheSameKeysOnTheServersPage_MakeTheSameDocumentAndFindTheSame()
     {
-        var offline = await OnTabletAsync();
-        var online = await OnServerAsync();
+        var (sent, offline) = await OnTabletAsync();
+        var (typed, online) = await OnServerAsync();
 
+        Assert.Equal(typed, sent);
+        Assert.Contains("103.5", sent, StringComparison.Ordinal);
         Assert.Contains(offline, line => line.Contains(FindingKinds.RangeOut, StringComparison.Ordinal));
         Assert.Contains(offline, line => line.Contains(FigureCodes.CyclesByChloride, StringComparison.Ordinal));
         Assert.Equal(online, offline);
     }
 
-    private static async Task<IReadOnlyList<string>> OnTabletAsync()
+    private static async Task<(string Document, IReadOnlyList<string> Findings)> OnTabletAsync()
     {
         await using var host = await JobHost.StartAsync();
         await using var link = new Link(host.Address);
@@ -45,10 +49,10 @@ public sealed class SameFindingsTests
         link.Mend();
         await tablet.Page.GetByRole(AriaRole.Button, new() { Name = "Send now" }).ClickAsync();
         await Expect(tablet.Page.Locator(".mark.server, .mark.mailed")).ToHaveCountAsync(1);
-        return await FindingsAsync(host, draft);
+        return (await DocumentAsync(host, draft), await FindingsAsync(host, draft));
     }
 
-    private static async Task<IReadOnlyList<string>> OnServerAsync()
+    private static async Task<(string Document, IReadOnlyList<string> Findings)> OnServerAsync()
     {
         await using var host = await JobHost.StartAsync();
         await using var browser = await TestBrowser.StartAsync("same-findings-server");
@@ -59,7 +63,7 @@ public sealed class SameFindingsTests
         await TypedVisit.FillAsync(page, name => browser.PictureAsync(page, name));
         await TypedVisit.CloseAsync(page, name => browser.PictureAsync(page, name));
         await page.WaitForURLAsync("**/visits/*");
-        return await FindingsAsync(host, page.Url[^36..]);
+        return (await DocumentAsync(host, page.Url[^36..]), await FindingsAsync(host, page.Url[^36..]));
     }
 
     // Both arrive at the same minute; all else is typed.
@@ -70,6 +74,19 @@ public sealed class SameFindingsTests
         await box.BlurAsync();
         await Expect(box).ToHaveValueAsync(Arrived);
     }
+
+    // Byte for byte, but for what no two visits share: identities, and the moments that the clock gives while one types.
+    private static async Task<string> DocumentAsync(JobHost host, string visit)
+    {
+        var stored = await host.App.Services.GetRequiredService<VisitReader>().FindAsync(Viewer.System("test"), Guid.Parse(visit));
+        return Clock().Replace(Identity().Replace(VisitDocument.Canonical(stored!.Visit), "identity"), "moment");
+    }
+
+    [GeneratedRegex("[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}")]
+    private static partial Regex Identity();
+
+    [GeneratedRegex("(?<!\"arrived\":\")[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9:.]+(Z|[+-][0-9]{2}:[0-9]{2})")]
+    private static partial Regex Clock();
 
     // Everything that findings and figures say, but for the visit's own identity.
     private static async Task<IReadOnlyList<string>> FindingsAsync(JobHost host, string visit)

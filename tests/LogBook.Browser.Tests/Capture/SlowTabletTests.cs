@@ -2,7 +2,9 @@ using System.Globalization;
 using LogBook.Browser.Tests.Browsers;
 using LogBook.Browser.Tests.Jobs;
 using LogBook.Entry.Texts;
+using Microsoft.Playwright;
 using Xunit.Abstractions;
+using static Microsoft.Playwright.Assertions;
 
 namespace LogBook.Browser.Tests.Capture;
 
@@ -32,9 +34,13 @@ public sealed class SlowTabletTests(ITestOutputHelper output)
         await using var host = await JobHost.StartAsync();
         await using var tablet = await Tablet.StartAsync(host.Address, "slow-tablet");
         await tablet.RegisterAsync();
-        await tablet.OpenVisitAsync(JobHost.Site);
+        await tablet.Page.ReloadAsync();
         await tablet.SlowDownAsync(Times);
         await tablet.Page.EvaluateAsync(Watch);
+        await tablet.Page.GetByRole(AriaRole.Link, new() { Name = "Start the visit " + JobHost.Site }).ClickAsync();
+        await Expect(tablet.Page.Locator("#pin")).ToBeFocusedAsync();
+        await tablet.TypeLikeAHandAsync(Tablet.Pin + "\r", TimeSpan.FromMilliseconds(280));
+        await Expect(tablet.Page.Locator(".lb-form .lb-body")).ToBeVisibleAsync();
         await tablet.Page.StepAsync(EntryTexts.Controller.En);
         await tablet.Page.EnterAllAsync(TypedVisit.Controller);
         await tablet.Page.StepAsync(EntryTexts.Water.En);
