@@ -94,27 +94,27 @@ public static class FindingMethods
             Common),
         [FindingKinds.CyclesLow] = new(
             new(
-                "Cycles by chloride, calcium, silica, volume or corrected conductivity, each with its uncertainty, the agreeing ones combined; compared with the target.",
-                "Ciclos por cloruro, calcio, sílice, volumen o conductividad corregida, cada uno con su incertidumbre y combinados los que concuerdan; comparados con el objetivo.",
-                "Ciclos por cloreto, cálcio, sílica, volume ou condutividade corrigida, cada um com a sua incerteza e combinados os que concordam; comparados com o alvo."),
+                "Cycles by chloride, calcium, silica, volume or corrected conductivity, each with its uncertainty, the agreeing ones combined; compared with the target. A second visit counts where it rests on another reading of the make-up.",
+                "Ciclos por cloruro, calcio, sílice, volumen o conductividad corregida, cada uno con su incertidumbre y combinados los que concuerdan; comparados con el objetivo. Una segunda visita cuenta si se apoya en otra lectura de la reposición.",
+                "Ciclos por cloreto, cálcio, sílica, volume ou condutividade corrigida, cada um com a sua incerteza e combinados os que concordam; comparados com o alvo. Uma segunda visita conta quando se apoia em outra leitura da reposição."),
             Balance),
         [FindingKinds.CyclesHigh] = new(
             new(
-                "Cycles by chloride, calcium, silica, volume or corrected conductivity, each with its uncertainty, the agreeing ones combined; compared with the target.",
-                "Ciclos por cloruro, calcio, sílice, volumen o conductividad corregida, cada uno con su incertidumbre y combinados los que concuerdan; comparados con el objetivo.",
-                "Ciclos por cloreto, cálcio, sílica, volume ou condutividade corrigida, cada um com a sua incerteza e combinados os que concordam; comparados com o alvo."),
+                "Cycles by chloride, calcium, silica, volume or corrected conductivity, each with its uncertainty, the agreeing ones combined; compared with the target. A second visit counts where it rests on another reading of the make-up.",
+                "Ciclos por cloruro, calcio, sílice, volumen o conductividad corregida, cada uno con su incertidumbre y combinados los que concuerdan; comparados con el objetivo. Una segunda visita cuenta si se apoya en otra lectura de la reposición.",
+                "Ciclos por cloreto, cálcio, sílica, volume ou condutividade corrigida, cada um com a sua incerteza e combinados os que concordam; comparados com o alvo. Uma segunda visita conta quando se apoia em outra leitura da reposição."),
             Balance),
         [FindingKinds.CyclesDisagree] = new(
             new(
-                "Ratio of two routes to the cycles against the system's own median of undisturbed visits, or fixed limits before there is one.",
-                "Relación entre dos vías de cálculo de los ciclos frente a la mediana propia de visitas sin perturbar, o límites fijos mientras no la haya.",
-                "Razão entre duas vias de cálculo dos ciclos contra a mediana própria de visitas sem perturbação, ou limites fixos enquanto não houver."),
+                "Ratio of two routes to the cycles against the system's own median of undisturbed visits, or fixed limits before there is one. A second visit counts where it rests on another reading of the make-up.",
+                "Relación entre dos vías de cálculo de los ciclos frente a la mediana propia de visitas sin perturbar, o límites fijos mientras no la haya. Una segunda visita cuenta si se apoya en otra lectura de la reposición.",
+                "Razão entre duas vias de cálculo dos ciclos contra a mediana própria de visitas sem perturbação, ou limites fixos enquanto não houver. Uma segunda visita conta quando se apoia em outra leitura da reposição."),
             Balance),
         [FindingKinds.Depositing] = new(
             new(
-                "Cycles by calcium (or silica) over cycles by chloride, both waters measured, against the system's own median: what is missing has been left somewhere.",
-                "Ciclos por calcio (o sílice) entre ciclos por cloruro, medidas ambas aguas, frente a la mediana propia: lo que falta ha quedado en alguna parte.",
-                "Ciclos por cálcio (ou sílica) sobre ciclos por cloreto, medidas as duas águas, contra a mediana própria: o que falta ficou em algum lugar."),
+                "Cycles by calcium (or silica) over cycles by chloride, both waters measured, against the system's own median: what is missing has been left somewhere. To be planned it wants three uncertainties and a second visit with another reading of the make-up; where alkalinity does not lack what calcium lacks, a third.",
+                "Ciclos por calcio (o sílice) entre ciclos por cloruro, medidas ambas aguas, frente a la mediana propia: lo que falta ha quedado en alguna parte. Para planificarlo hacen falta tres incertidumbres y una segunda visita con otra lectura de la reposición; si a la alcalinidad no le falta lo que al calcio, una tercera.",
+                "Ciclos por cálcio (ou sílica) sobre ciclos por cloreto, medidas as duas águas, contra a mediana própria: o que falta ficou em algum lugar. Para planejar, são precisas três incertezas e uma segunda visita com outra leitura da reposição; se à alcalinidade não falta o que falta ao cálcio, uma terceira."),
             Balance),
         [FindingKinds.WaterLoss] = new(
             new(
@@ -142,9 +142,9 @@ public static class FindingMethods
             MassBalance),
         [FindingKinds.PulsesLost] = new(
             new(
-                "Advance of the dial against advance of the controller's total over the same interval, from 50 pulses on.",
-                "Avance del contador frente al avance del total del controlador en el mismo intervalo, desde 50 impulsos.",
-                "Avanço do mostrador contra o avanço do total do controlador no mesmo intervalo, a partir de 50 pulsos."),
+                "Advance of the dial against advance of the controller's total over the same interval, from 50 pulses on. A difference that one miswritten digit explains waits for the next visit.",
+                "Avance del contador frente al avance del total del controlador en el mismo intervalo, desde 50 impulsos. Una diferencia que se explica por una cifra mal anotada espera a la visita siguiente.",
+                "Avanço do mostrador contra o avanço do total do controlador no mesmo intervalo, a partir de 50 pulsos. Uma diferença que um algarismo mal anotado explica espera a visita seguinte."),
             Registers),
         [FindingKinds.MeterBackwards] = new(
             new(
@@ -154,15 +154,15 @@ public static class FindingMethods
             Registers),
         [FindingKinds.FeedLow] = new(
             new(
-                "Stock used (first level minus last plus deliveries) against dose times the water lost, or the doses planned, over the shortest window in which the levels can tell it. Oxidants and acids: against the system's own early use for each litre of make-up and each day.",
-                "Existencias usadas (primer nivel menos último más entregas) frente a dosis por agua perdida, o las dosis previstas, en la ventana más corta en que los niveles pueden decirlo. Oxidantes y ácidos: frente al consumo inicial del propio sistema por litro de reposición y por día.",
-                "Estoque usado (primeiro nível menos último mais entregas) contra dose vezes água perdida, ou as doses previstas, na janela mais curta em que os níveis podem dizer."),
+                "Stock used (first level minus last plus deliveries) against dose times the water lost, or the doses planned, over the shortest window in which the levels can tell it. Oxidants and acids: against the system's own early use for each litre of make-up and each day. To be planned, the inhibitor's residual bears it out, or a stretch twice as telling says the same.",
+                "Existencias usadas (primer nivel menos último más entregas) frente a dosis por agua perdida, o las dosis previstas, en la ventana más corta en que los niveles pueden decirlo. Oxidantes y ácidos: frente al consumo inicial del propio sistema por litro de reposición y por día. Para planificarlo, el residual del inhibidor lo confirma, o lo dice también un intervalo con el doble de peso.",
+                "Estoque usado (primeiro nível menos último mais entregas) contra dose vezes água perdida, ou as doses previstas, na janela mais curta em que os níveis podem dizer. Oxidantes e ácidos: contra o consumo inicial do próprio sistema por litro de reposição e por dia. Para planejar, o residual do inibidor o confirma, ou um intervalo com o dobro do peso diz o mesmo."),
             Doses),
         [FindingKinds.FeedHigh] = new(
             new(
-                "Stock used (first level minus last plus deliveries) against dose times the water lost, or the doses planned, over the shortest window in which the levels can tell it. Oxidants and acids: against the system's own early use for each litre of make-up and each day.",
-                "Existencias usadas (primer nivel menos último más entregas) frente a dosis por agua perdida, o las dosis previstas, en la ventana más corta en que los niveles pueden decirlo. Oxidantes y ácidos: frente al consumo inicial del propio sistema por litro de reposición y por día.",
-                "Estoque usado (primeiro nível menos último mais entregas) contra dose vezes água perdida, ou as doses previstas, na janela mais curta em que os níveis podem dizer."),
+                "Stock used (first level minus last plus deliveries) against dose times the water lost, or the doses planned, over the shortest window in which the levels can tell it. Oxidants and acids: against the system's own early use for each litre of make-up and each day. To be planned, the inhibitor's residual bears it out, or a stretch twice as telling says the same.",
+                "Existencias usadas (primer nivel menos último más entregas) frente a dosis por agua perdida, o las dosis previstas, en la ventana más corta en que los niveles pueden decirlo. Oxidantes y ácidos: frente al consumo inicial del propio sistema por litro de reposición y por día. Para planificarlo, el residual del inhibidor lo confirma, o lo dice también un intervalo con el doble de peso.",
+                "Estoque usado (primeiro nível menos último mais entregas) contra dose vezes água perdida, ou as doses previstas, na janela mais curta em que os níveis podem dizer. Oxidantes e ácidos: contra o consumo inicial do próprio sistema por litro de reposição e por dia. Para planejar, o residual do inibidor o confirma, ou um intervalo com o dobro do peso diz o mesmo."),
             Doses),
         [FindingKinds.OverfedThenEmpty] = new(
             new(
@@ -172,9 +172,9 @@ public static class FindingMethods
             MassBalance),
         [FindingKinds.PumpOutput] = new(
             new(
-                "Drop of the drum for each hour run at the same stroke and speed, against the pump's own first drawdown or early output, and against its rating.",
-                "Descenso del bidón por hora de marcha con la misma carrera y velocidad, frente al primer aforo propio o el caudal inicial, y frente al nominal de la bomba.",
-                "Queda da bombona por hora de marcha com o mesmo curso e velocidade, contra a primeira aferição própria ou a vazão inicial, e contra a nominal da bomba."),
+                "Drop of the drum for each hour run at the same stroke and speed, against the pump's own first drawdown or early output, and against its rating. To be planned, the inhibitor's residual bears it out, or a stretch twice as telling says the same.",
+                "Descenso del bidón por hora de marcha con la misma carrera y velocidad, frente al primer aforo propio o el caudal inicial, y frente al nominal de la bomba. Para planificarlo, el residual del inhibidor lo confirma, o lo dice también un intervalo con el doble de peso.",
+                "Queda da bombona por hora de marcha com o mesmo curso e velocidade, contra a primeira aferição própria ou a vazão inicial, e contra a nominal da bomba. Para planejar, o residual do inibidor o confirma, ou um intervalo com o dobro do peso diz o mesmo."),
             Common),
         [FindingKinds.ResidualLow] = new(
             new(
@@ -244,9 +244,9 @@ public static class FindingMethods
             Data),
         [FindingKinds.MakeUpChanged] = new(
             new(
-                "Make-up tests against the last twelve readings of the same point: the shift must exceed a share and three standard deviations, and be repeated.",
-                "Ensayos de la reposición frente a las últimas doce lecturas del mismo punto: el cambio debe superar una parte y tres desviaciones típicas, y repetirse.",
-                "Ensaios da reposição contra as últimas doze leituras do mesmo ponto: a mudança deve superar uma parte e três desvios padrão, e se repetir."),
+                "Make-up tests against the last twelve readings of the same point: the shift must exceed a share and three standard deviations, and be repeated. Tests that moved along bear it out where all together are past the limit.",
+                "Ensayos de la reposición frente a las últimas doce lecturas del mismo punto: el cambio debe superar una parte y tres desviaciones típicas, y repetirse. Los ensayos que cambiaron a la par lo confirman si todos juntos pasan el límite.",
+                "Ensaios da reposição contra as últimas doze leituras do mesmo ponto: a mudança deve superar uma parte e três desvios padrão, e se repetir. Os ensaios que mudaram junto o confirmam quando todos juntos passam o limite."),
             Common),
         [FindingKinds.Scaling] = new(
             new(

@@ -22,6 +22,7 @@ public class ReplayTests(DemoFirmFixture fixture, ITestOutputHelper output) : IC
         Assert.Equal(14, report.Stories.Count);
         Assert.Empty(Reached.Except(report.InTime));
         Assert.True(report.Forbidden <= WrongDiagnosesAtMost, $"{report.Forbidden} wrong diagnoses");
+        Assert.NotEmpty(report.Control);
         Assert.All(report.Control, c => Assert.True(c.Flags.Count <= c.Most, $"{c.Site}: {c.Flags.Count}"));
         Assert.True(report.HealthyYears > 8);
         Assert.True(report.FalseFlagsPerYear <= FalseFlagsAYearAtMost, $"{report.FalseFlagsPerYear:0.00} a year");

@@ -140,6 +140,33 @@ public sealed class RoundKeeperTests
     }
 
     [Fact]
+    public async Task SnoozeAsync_UntilADay_SleepsThatDayAndStandsOpenTheNext()
+    {
+        var round = new RoundBuilder { Sites = ["S-1"], VisitsEach = 6, Inhibitor = (_, _) => 10 };
+        await using var database = await StartAsync(round);
+        foreach (var visit in round.Visits())
+        {
+            await database.Get<VisitIntake>().ReceiveAsync(database.Supervisor, visit, IntakeSource.Import);
+        }
+
+        var open = (await RowsAsync(database)).Single(row => row.Kind == FindingKinds.ResidualLow);
+        Assert.Equal(FindingState.Open, open.State);
+        var until = DateOnly.FromDateTime(round.AsOf()).AddDays(3);
+        Assert.IsType<SaveOutcome.Saved>(await database.Get<FindingCare>().SnoozeAsync(
+            database.Supervisor, [new FindingKey("S-1", "CT-1", open.Kind, open.AboutKey, open.FirstSeen)], until, "new pump is ordered"));
+
+        Assert.Equal(FindingState.Snoozed, await StateAsync(until));
+        Assert.Equal(FindingState.Open, await StateAsync(until.AddDays(1)));
+
+        async Task<FindingState> StateAsync(DateOnly day)
+        {
+            database.Clock.SetUtcNow(new DateTimeOffset(day, new TimeOnly(12, 0), TimeSpan.Zero));
+            await database.Get<AssessmentKeeper>().AssessAllAsync(database.Supervisor);
+            return (await RowsAsync(database)).Single(row => row.Kind == FindingKinds.ResidualLow).State;
+        }
+    }
+
+    [Fact]
     public async Task AssessmentService_AfterAMinute_AssessesWhatIsDue()
     {
         var round = new RoundBuilder { Sites = ["S-1"], VisitsEach = 6 };

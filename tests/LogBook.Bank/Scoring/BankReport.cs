@@ -21,7 +21,7 @@ internal static class BankReport
         Line($"| precision of plan and act | {engine.Precision:P1} | {sheet.Precision:P1} | 90 % |");
         Line($"| faults with a wrong diagnosis | {engine.WrongShare:P1} | {sheet.WrongShare:P1} | 2 % |");
         Line($"| false headlines per healthy system-year | {engine.FalsePerHealthyYear:0.00} | {sheet.FalsePerHealthyYear:0.00} | |");
-        Line($"| false headlines per healthy visit | {(double)engine.HealthyFalse / Math.Max(1, engine.HealthyVisits):0.000} | {(double)sheet.HealthyFalse / Math.Max(1, sheet.HealthyVisits):0.000} | 0.1 |\n");
+        Line($"| false headlines per healthy visit | {engine.FalsePerHealthyVisit:0.000} | {sheet.FalsePerHealthyVisit:0.000} | 0.1 |\n");
         Line($"| fault | planted | knowable | seen in time | raised in time | later | noticed by a consequence | median delay | wrong | stood before | sheet raised |\n|---|---|---|---|---|---|---|---|---|---|---|");
         foreach (var group in engine.Faults.GroupBy(f => f.Fault.Name).OrderBy(g => g.Key, StringComparer.Ordinal))
         {

@@ -40,6 +40,8 @@ internal sealed class BankScore
 
     public double FalsePerHealthyYear => HealthyYears > 0 ? HealthyFalse / HealthyYears : 0;
 
+    public double FalsePerHealthyVisit => (double)HealthyFalse / Math.Max(1, HealthyVisits);
+
     public void Add(ulong seed, Course course, IReadOnlyList<Flag> flags)
     {
         foreach (var fault in course.System.Faults.Where(f => !f.IsShared))
