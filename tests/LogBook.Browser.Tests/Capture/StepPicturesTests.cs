@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using System.Text.Json.Nodes;
 using LogBook.Application.Data;
@@ -15,17 +16,17 @@ using static Microsoft.Playwright.Assertions;
 
 namespace LogBook.Browser.Tests.Capture;
 
-/// <summary>Every step on the tablet in three languages and every look, in both sizes: nothing is cut off, and pictures are kept for whoever looks.</summary>
+/// <summary>Every step on the tablet in three languages and every look, in every size: nothing is cut off, thumbs hit, and pictures are kept for whoever looks.</summary>
 public sealed class StepPicturesTests
 {
-    private static readonly (int Width, int Height)[] Sizes = [(820, 1180), (390, 844)];
+    private static readonly (int Width, int Height)[] Sizes = [(320, 640), (1180, 820), (820, 1180), (390, 844)];
 
     [Theory]
     [InlineData("English", "Open", "plain", false, false, null, false)]
     [InlineData("Español", "Abrir", "gloves-left-hand", true, true, null, false)]
     [InlineData("Português", "Abrir", "dark-side-by-side", false, false, true, true)]
     [Trait("goal", "U3")]
-    public async Task EveryStep_FitsBothSizes(string language, string open, string name, bool gloves, bool leftHand, bool? dark, bool sideBySide)
+    public async Task EveryStep_FitsEverySize_AndThumbsHit(string language, string open, string name, bool gloves, bool leftHand, bool? dark, bool sideBySide)
     {
         await using var host = await JobHost.StartAsync();
         await AddSecondTowerAsync(host);
@@ -40,6 +41,7 @@ public sealed class StepPicturesTests
         await tablet.Page.EnterAsync(TypedVisit.Result(SamplePoints.Tower, TestCodes.Ph), language == "English" ? "9.3" : "9,3");
 
         var cut = new List<string>();
+        var seen = 0;
         var steps = tablet.Page.Locator(".lb-step");
         var count = await steps.CountAsync();
         for (var step = 0; step < count; step++)
@@ -54,12 +56,19 @@ public sealed class StepPicturesTests
                     cut.Add($"step {step + 1} is wider than {width} px");
                 }
 
-                await tablet.PictureAsync($"step-{step + 1}-{width}");
+                var targets = await tablet.Page.EvaluateAsync<object[]>(FormTargetsTests.TooSmallOrClose, new[] { gloves ? 64 : 48, 8 });
+                seen += Convert.ToInt32(targets[0], CultureInfo.InvariantCulture);
+                cut.AddRange(targets.Skip(1).Select(target => $"step {step + 1}, {width} px: {target}"));
+                if (width is 820 or 390)
+                {
+                    await tablet.PictureAsync($"step-{step + 1}-{width}");
+                }
             }
         }
 
-        Assert.Empty(cut);
+        Assert.True(cut.Count == 0, string.Join(Environment.NewLine, cut.Distinct()));
         Assert.True(count >= 8, $"Only {count} steps were seen.");
+        Assert.True(seen > 100 * Sizes.Length, $"Only {seen} targets were seen.");
     }
 
     // A second tower like the first, so that tests can stand side by side.

@@ -10,8 +10,9 @@ namespace LogBook.Browser.Tests.Jobs;
 /// <summary>The visit form in gloves, on a narrow screen and without a pointer (quality.md, U3).</summary>
 public sealed class FormTargetsTests
 {
+    /// <summary>How many targets a form has, and those smaller or closer than asked for.</summary>
     // A checkbox counts with its label, a hidden file box with the label that stands for it.
-    private const string TooSmallOrClose = """
+    public const string TooSmallOrClose = """
         ([least, gap]) => {
           const shown = box => box.checkVisibility({ visibilityProperty: true }) && box.getBoundingClientRect().width > 1;
           const targets = [...new Set([...document.querySelectorAll(".lb-form :is(button, input, select, textarea, summary, a[href])")]

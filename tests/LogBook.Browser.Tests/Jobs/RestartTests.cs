@@ -1,16 +1,8 @@
 using System.Diagnostics;
 using System.Globalization;
-using System.Text;
-using System.Text.Json.Nodes;
-using LogBook.Application.Data;
-using LogBook.Application.Imports;
 using LogBook.Browser.Tests.Browsers;
-using LogBook.Domain.Sites;
 using LogBook.Entry.Texts;
-using LogBook.Testing;
 using LogBook.Web.Features.VisitForms;
-using LogBook.Web.Tests.Hosting;
-using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Playwright;
 using Xunit.Abstractions;
 using static Microsoft.Playwright.Assertions;
@@ -36,7 +28,7 @@ public sealed class RestartTests(ITestOutputHelper output)
     [Trait("goal", "R8")]
     public async Task Restart_WithOpenForms_EveryTabIsBackAtItsDraft()
     {
-        var folder = await FolderAsync();
+        var folder = await SampleFolder.MakeAsync(Forms);
         try
         {
             await using var server = new ServerProcess(folder);
@@ -48,7 +40,7 @@ public sealed class RestartTests(ITestOutputHelper output)
             for (var i = 0; i < Forms; i++)
             {
                 var tab = await first.Context.NewPageAsync();
-                await tab.GoAsync("/visit/" + Site(i));
+                await tab.GoAsync("/visit/" + SampleFolder.Site(i));
                 await tab.StepAsync(EntryTexts.Arrive.En);
                 await tab.EnterAsync(Notes, Typed(i));
                 tabs.Add(tab);
@@ -100,30 +92,4 @@ public sealed class RestartTests(ITestOutputHelper output)
     }
 
     private static string Typed(int i) => string.Create(CultureInfo.InvariantCulture, $"tab {i}: fan noise");
-
-    private static string Site(int i) => string.Create(CultureInfo.InvariantCulture, $"YAF-{i + 100}");
-
-    // A firm with as many sites as there will be forms, each with a system of its own.
-    private static async Task<string> FolderAsync()
-    {
-        await using var app = new LogBookWebApp { KeepsFolder = true };
-        await app.AddFirmAsync();
-        await using var sample = SampleFirm.SetUp();
-        var setUp = (await JsonNode.ParseAsync(sample))!.AsObject();
-        var (sites, systems) = (setUp["sites"]!.AsArray(), setUp["systems"]!.AsArray());
-        var (site, system) = (sites[0]!, systems[0]!);
-        for (var i = 0; i < Forms; i++)
-        {
-            var (copy, itsSystem) = (site.DeepClone(), system.DeepClone());
-            copy["code"] = Site(i);
-            itsSystem["site"] = Site(i);
-            sites.Add(copy);
-            systems.Add(itsSystem);
-        }
-
-        await using var json = new MemoryStream(Encoding.UTF8.GetBytes(setUp.ToJsonString()));
-        Assert.DoesNotContain((await app.Services.GetRequiredService<ExchangeImport>().ImportAsync(Viewer.System("test"), json)).Issues, issue => issue.Blocks);
-        await app.AddUserAsync(JobHost.Technician, PersonRole.Technician, person: "RYA");
-        return app.Folder;
-    }
 }

@@ -72,9 +72,9 @@ internal sealed class EntryPage : IAsyncDisposable
 
     public VisitedSystem Tower => Draft.ToVisit().Systems.Single(s => s.System == "CT-1");
 
-    public void Go(string step) => Form.FindAll(".lb-step").Single(b => b.TextContent.Trim().StartsWith(step, StringComparison.Ordinal)).Click();
+    public void Go(string step) => Done(() => Form.FindAll(".lb-step").Single(b => b.TextContent.Trim().StartsWith(step, StringComparison.Ordinal)).Click());
 
-    public void Press(string words, int which = 0) => Button(words, which).Click();
+    public void Press(string words, int which = 0) => Done(() => Button(words, which).Click());
 
     public IElement Button(string words, int which = 0) =>
         Form.FindAll("button").Where(b => b.TextContent.Trim().TrimStart('○', '●', '■', ' ').Trim() == words).ElementAt(which);
@@ -101,7 +101,7 @@ internal sealed class EntryPage : IAsyncDisposable
         throw new InvalidOperationException("The field stands in no group.");
     }
 
-    public void Type(string label, string text, int which = 0) => Field(label, which).Change(text);
+    public void Type(string label, string text, int which = 0) => Done(() => Field(label, which).Change(text));
 
     public void Choose(string legend, string words)
     {
@@ -115,6 +115,13 @@ internal sealed class EntryPage : IAsyncDisposable
         .Add(f => f.Draft, Draft)
         .Add(f => f.Language, language)
         .Add(f => f.Refusals, refusals ?? []));
+
+    // What is still at work in the renderer goes first, and the act behind it: it is done when the renderer is free again.
+    private void Done(Action act)
+    {
+        act();
+        Form.InvokeAsync(() => { }).GetAwaiter().GetResult();
+    }
 
     private void Keep(VisitDraft changed)
     {
