@@ -21,18 +21,30 @@ public sealed class StandingActionsQuery(LogBookStore store)
         async db =>
         {
             var key = site is null ? null : CodeKeys.Of(site);
-            var sites = await db.Sites.Where(row => key == null ? row.RetiredAt == null : row.CodeKey == key).Select(row => new { row.Id, row.Code }).ToListAsync(cancellationToken);
+            var rows =
+                from found in db.Sites
+                where key == null ? found.RetiredAt == null : found.CodeKey == key
+                join visit in db.Visits on found.Id equals visit.SiteId
+                join version in db.VisitVersions on new { visit.Id, Version = visit.CurrentVersion } equals new { Id = version.VisitRowId, version.Version }
+                where visit.VoidedAt == null && version.Document.Contains(Mark)
+                orderby found.Id
+                select new { found.Code, version.Document };
+
+            // One question for all sites, but the visits of one at a time.
             List<StandingAction> standing = [];
-            foreach (var found in sites)
+            List<Visit> ofSite = [];
+            await foreach (var row in rows.AsAsyncEnumerable().WithCancellation(cancellationToken))
             {
-                var documents = await (
-                    from visit in db.Visits
-                    join version in db.VisitVersions on new { visit.Id, Version = visit.CurrentVersion } equals new { Id = version.VisitRowId, version.Version }
-                    where visit.SiteId == found.Id && visit.VoidedAt == null && version.Document.Contains(Mark)
-                    select version.Document).ToListAsync(cancellationToken);
-                standing.AddRange(StandingAction.Of(documents.Select(document => ExchangeReader.Parse<Visit>(document) with { Site = found.Code })));
+                if (ofSite.Count > 0 && ofSite[0].Site != row.Code)
+                {
+                    standing.AddRange(StandingAction.Of(ofSite));
+                    ofSite.Clear();
+                }
+
+                ofSite.Add(ExchangeReader.Parse<Visit>(row.Document) with { Site = row.Code });
             }
 
+            standing.AddRange(StandingAction.Of(ofSite));
             return standing;
         },
         cancellationToken);
