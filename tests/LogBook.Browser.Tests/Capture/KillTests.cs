@@ -1,16 +1,16 @@
 using System.Diagnostics;
 using System.Globalization;
-using LogBook.Browser.Tests.Browsers;
 using LogBook.Browser.Tests.Jobs;
 using LogBook.Entry.Drafts;
-using LogBook.Entry.Texts;
+using Xunit.Abstractions;
 
 namespace LogBook.Browser.Tests.Capture;
 
-/// <summary>The tablet dies again and again while a visit is entered: no value that was typed a second before may be missing.</summary>
-public sealed class KillTests
+/// <summary>The tablet dies again and again while a visit is entered: nothing that was entered a second before may be missing.</summary>
+public sealed class KillTests(ITestOutputHelper output)
 {
     private const double LatestMs = 1500;
+    private const int EntriesEach = 6;
 
     private static readonly TimeSpan KeptWithin = TimeSpan.FromSeconds(1);
 
@@ -26,23 +26,17 @@ public sealed class KillTests
         await tablet.RegisterAsync();
         link.Cut();
         var random = new Random(20250331);
-        var typed = new Dictionary<string, (string Text, long At)>();
-        var checkedValues = 0;
+        var entry = new RandomEntry(random);
+        var (ages, kinds, lasted) = (new List<TimeSpan>(), new SortedSet<string>(StringComparer.Ordinal), Stopwatch.StartNew());
         for (var kill = 0; kill < Kills; kill++)
         {
             await tablet.OpenVisitAsync(JobHost.Site);
-            await tablet.Page.StepAsync(EntryTexts.Water.En);
-            foreach (var (key, _) in TypedVisit.Water.OrderBy(_ => random.Next()).Take(4))
+            for (var i = 0; i < EntriesEach; i++)
             {
-                var text = (random.Next(10, 999) / 10.0).ToString("0.0", CultureInfo.InvariantCulture);
-                var box = tablet.Page.Field(key);
-                await box.ClickAsync();
-                await box.FillAsync(string.Empty);
-                await box.PressSequentiallyAsync(text);
-                typed[key] = (text, Stopwatch.GetTimestamp());
+                await entry.EnterAsync(tablet.Page);
             }
 
-            // Any moment around the second counts; the last box was never left.
+            // Any moment around the second counts; the last field was never left.
             await Task.Delay(TimeSpan.FromMilliseconds(random.NextDouble() * LatestMs));
             var died = Stopwatch.GetTimestamp();
             await tablet.DieAsync();
@@ -50,22 +44,27 @@ public sealed class KillTests
             await tablet.SwitchOnAsync();
             await tablet.OpenVisitAsync(JobHost.Site);
             var draft = await DraftAsync(tablet);
-            foreach (var (key, (text, at)) in typed.ToList())
+            foreach (var (key, (kind, text, unit, at)) in entry.Entries.ToList())
             {
-                if (Stopwatch.GetElapsedTime(at, died) > KeptWithin)
+                var age = Stopwatch.GetElapsedTime(at, died);
+                if (age > KeptWithin)
                 {
-                    Assert.Equal((kill, key, text), (kill, key, draft.Text(key)));
-                    checkedValues++;
+                    Assert.Equal((kill, key, text, unit), (kill, key, draft.Text(key), unit is null ? null : draft.Field(key)?.Unit));
+                    kinds.Add(kind);
+                    ages.Add(age);
                 }
                 else
                 {
-                    // Too young to be promised: what is there counts from now on.
-                    typed[key] = (draft.Text(key), 0);
+                    entry.Take(key, draft);
                 }
             }
         }
 
-        Assert.True(checkedValues >= Kills, $"Only {checkedValues} values were old enough to be checked.");
+        output.WriteLine(string.Create(
+            CultureInfo.InvariantCulture,
+            $"{Kills} kills in {lasted.Elapsed.TotalSeconds:0} s; {ages.Count} values of {kinds.Count} kinds of field checked, the youngest {ages.DefaultIfEmpty().Min().TotalSeconds:0.000} s old: 0 lost."));
+        Assert.True(ages.Count >= Kills, $"Only {ages.Count} values were old enough to be checked.");
+        Assert.Equal(entry.Kinds.Order(StringComparer.Ordinal), kinds);
     }
 
     private static async Task<VisitDraft> DraftAsync(Tablet tablet) => VisitDraft.FromJson(await tablet.AskAsync<string>(

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Globalization;
 using LogBook.Application.Data;
 using LogBook.Browser.Tests.Jobs;
@@ -5,11 +6,12 @@ using LogBook.Domain.Visits;
 using LogBook.Testing;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
+using Xunit.Abstractions;
 
 namespace LogBook.Browser.Tests.Capture;
 
 /// <summary>Sending over a bad line: every visit once, with its photos, and never told to be further than it is.</summary>
-public sealed class SendingTests
+public sealed class SendingTests(ITestOutputHelper output)
 {
     private const double ShareLost = 0.4;
 
@@ -26,6 +28,7 @@ public sealed class SendingTests
         await using var tablet = await Tablet.StartAsync(link.Address, "sending");
         await tablet.RegisterAsync();
         var before = await CountAsync(host, db => db.Visits.CountAsync());
+        var lasted = Stopwatch.StartNew();
         for (var number = 0; number < Visits; number++)
         {
             await EnqueueAsync(tablet, number);
@@ -38,9 +41,14 @@ public sealed class SendingTests
         }
 
         Assert.True(link.Lost > Visits / 5, $"Only {link.Lost} answers were lost: the line was too good to try anything.");
-        Assert.Equal(before + Visits, await CountAsync(host, db => db.Visits.CountAsync()));
-        Assert.Equal(Visits, await CountAsync(host, db => db.VisitVersions.CountAsync(version => version.Document.Contains("queued visit"))));
-        Assert.Equal(Visits, await CountAsync(host, db => db.Photos.CountAsync()));
+        var (visits, versions, photos) = (
+            await CountAsync(host, db => db.Visits.CountAsync()) - before,
+            await CountAsync(host, db => db.VisitVersions.CountAsync(version => version.Document.Contains("queued visit"))),
+            await CountAsync(host, db => db.Photos.CountAsync()));
+        output.WriteLine(string.Create(
+            CultureInfo.InvariantCulture,
+            $"{Visits} visits with a photo each, {link.Lost} answers lost, {rounds} rounds in {lasted.Elapsed.TotalSeconds:0} s: {visits} visits in {versions} versions and {photos} photos on the server."));
+        Assert.Equal((Visits, Visits, Visits), (visits, versions, photos));
     }
 
     [Fact]
@@ -49,9 +57,13 @@ public sealed class SendingTests
     {
         await using var host = await JobHost.StartAsync();
         await using var tablet = await Tablet.StartAsync(host.Address, "labels");
+        var lasted = Stopwatch.StartNew();
 
         var report = await tablet.Page.EvaluateAsync<LabelReport>(await File.ReadAllTextAsync(Path.Combine(AppContext.BaseDirectory, "Capture", "labels.js")), Orders);
 
+        output.WriteLine(string.Create(
+            CultureInfo.InvariantCulture,
+            $"{report.Orders} orders in {lasted.Elapsed.TotalSeconds:0} s; labels checked: {string.Join(", ", report.Reached.OrderBy(label => label.Key, StringComparer.Ordinal).Select(label => $"{label.Value} {label.Key}"))}; {report.Ahead.Length} ran ahead, {report.Lost.Length} lost something."));
         Assert.Equal([], report.Ahead);
         Assert.Equal([], report.Lost);
         Assert.Equal(Orders, report.Orders);
