@@ -13,7 +13,7 @@ namespace LogBook.Domain.Assessments;
 public static class Assessment
 {
     /// <summary>Version of the rules; stored results of another version are rebuilt.</summary>
-    public const string EngineVersion = "9";
+    public const string EngineVersion = "10";
 
     /// <summary>Assesses a system with the thresholds of the installation.</summary>
     /// <param name="history">Set-up and visits; what became known after <paramref name="asOf"/> is not looked at.</param>

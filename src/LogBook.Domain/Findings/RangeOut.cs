@@ -108,7 +108,7 @@ public sealed class RangeOut : IFindingRule
         var limit = (high ? range.High : range.Low)!.Value;
         var twice = Confirm.ByEarlierVisit(visit, earlier =>
             earlier.Record.Running != false && earlier.TowerReading(test) is { } before && Residuals.RangeOf(earlier, test) is { } then ? IsOutside(before, then) : null);
-        var name = new Text(test, test, test);
+        var name = TestTexts.NameOf(test, visit.History.Firm);
         return new Indication(
             twice || Math.Abs(value.Value - limit) > value.ExpandedUncertainty ? Severity.Plan : Severity.Watch,
             new Said(high ? Above : Below, name, new Amount(value.Value, value.Unit == "[pH]" ? "1" : value.Unit), new Amount(limit, value.Unit == "[pH]" ? "1" : value.Unit)))

@@ -99,7 +99,7 @@ public abstract class ResidualOff : IFindingRule
         var act = Side > 0 ? value.Value > thresholds.ResidualActHigh.Value * limit : value.Value < thresholds.ResidualActLow.Value * limit;
         var severity = act ? Severity.Act : twice || Math.Abs(value.Value - limit) > value.ExpandedUncertainty ? Severity.Plan : Severity.Watch;
         var range = Residuals.RangeOf(visit, test)!.Value;
-        var name = new Text(test, test, test);
+        var name = TestTexts.NameOf(test, visit.History.Firm);
         var said = (range.Low, range.High) switch
         {
             ({ } low, { } high) => new Said(Says, name, value, new Amount(low, value.Unit), new Amount(high, value.Unit)),

@@ -104,7 +104,7 @@ public sealed class WrongProduct : IFindingRule
                 balance.Used,
                 balance.Days,
                 balance.Level,
-                new Text(test, test, test),
+                TestTexts.InSentence(test, visit.History.Firm),
                 balance.Residual,
                 new Amount(100 * balance.Share.Value, "%"),
                 new Amount(100 * thresholds.WrongProductShare.Value, "%"),

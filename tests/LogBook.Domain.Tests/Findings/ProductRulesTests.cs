@@ -100,6 +100,16 @@ public class ProductRulesTests
     }
 
     [Fact]
+    public void ResidualLow_NamesItsTestInTheReadersLanguage()
+    {
+        var found = new HistoryBuilder().Every(28, 2).Visit(56, Residual(60)).Assess().Findings.Single(finding => finding.InEnglish.Kind == FindingKinds.ResidualLow);
+
+        Assert.StartsWith("Inhibitor is ", found.InEnglish.Text, StringComparison.Ordinal);
+        Assert.StartsWith("Inhibidor: ", found.InSpanish.Text, StringComparison.Ordinal);
+        Assert.StartsWith("Inibidor: ", found.InPortuguese.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void ResidualLow_WithinUncertainty_IsWatchOnceAndPlanTwice()
     {
         Assert.Equal(Severity.Watch, new HistoryBuilder().Every(28, 2).Visit(56, Residual(75)).Assess().Open(FindingKinds.ResidualLow)!.Severity);

@@ -34,6 +34,8 @@ public class WrongProductTests
 
         Assert.Equal((Severity.Watch, Severity.Act), (once.Severity, twice.Severity));
 
+        Assert.Contains("the inhibitor test shows", twice.Text, StringComparison.Ordinal);
+
         // 100 mg/L by what left the drum, as the builder feeds it.
         Assert.Equal(100, twice.Evidence[1].Value!.Value, 5.0);
     }
