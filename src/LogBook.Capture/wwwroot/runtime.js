@@ -42,10 +42,12 @@ export function rehearse(parameters) {
   return rehearsed;
 }
 
-// Done when the page has nothing else to do; tells whether a rehearsal goes on.
-export const isFree = () => new Promise((resolve) => {
-  (globalThis.requestIdleCallback ?? setTimeout)(() => resolve(!isWanted));
-});
+// Done when the page has nothing else to do; tells whether a rehearsal goes on. An idle callback would not do: a page on which nothing
+// moves gets one only with the next key, and the rehearsal would not be done by then.
+export const isFree = async () => {
+  await (globalThis.scheduler?.postTask(() => {}, { priority: "background" }) ?? new Promise((resolve) => { setTimeout(resolve); }));
+  return !isWanted;
+};
 
 // Told for whoever measures.
 export const endRehearsal = () => performance.mark("form-rehearsed");

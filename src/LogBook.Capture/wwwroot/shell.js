@@ -164,7 +164,8 @@ async function showRegister() {
     arrangeSecond(code);
     home();
     await route();
-    bringRound();
+    // The round first: a weak signal brings one thing at a time.
+    bringRound().then(prepareForm).catch((error) => console.error(error));
   }, known.length > 0 ? home : undefined);
   view.replaceChildren(place);
 }
@@ -356,6 +357,9 @@ async function keepOffline() {
 }
 
 async function begin() {
+  // The runtime comes up while the first view is made and read, so that the form opens at once. Its files are on a device whose worker
+  // serves this page; on any other they would hold up the view.
+  if (navigator.serviceWorker?.controller) startRuntime().catch(() => {});
   // What first.js has read is painted before anything else is asked of the device.
   const first = (await globalThis.logbookFirst)?.view;
   const kept = first?.settings ?? (await settings());
@@ -363,15 +367,9 @@ async function begin() {
   if (kept.language) speak(kept.language); else speak(spoken());
   if (first && /^#?\/?$/.test(location.hash)) {
     drawHome({ known: first.people, rows: queue.inOrder(first.queue), drafts: desk.inOrder(first.drafts), round: first.round, shift: first.shift });
-    // Told once it is on the screen, for whoever measures. From then on the runtime comes up while the person reads, so that the form
-    // opens at once.
-    requestAnimationFrame(() => setTimeout(() => {
-      performance.mark("shell-painted");
-      startRuntime().catch(() => {});
-    }));
+    // Told once it is on the screen, for whoever measures.
+    requestAnimationFrame(() => setTimeout(() => { performance.mark("shell-painted"); }));
   }
-  // Whoever comes for a form, waits for the runtime; the first view must not.
-  if (last && !/^#?\/?$/.test(location.hash)) startRuntime().catch(() => {});
   // Before the first view is made: whoever taps on what first.js has painted is not left there.
   addEventListener("hashchange", route);
   await route();
@@ -379,7 +377,7 @@ async function begin() {
   queue.watch(refresh);
   sendNow = queue.keepSending();
   for (const event of ["online", "offline"]) addEventListener(event, tellStanding);
-  if (last) (window.requestIdleCallback ?? setTimeout)(() => prepareForm().catch((error) => console.error(error)));
+  if (last) prepareForm().catch((error) => console.error(error));
   keepRoundFresh();
   // Not waited for: it may take until the signal is better, and nothing that is shown depends on it.
   keepOffline().catch((error) => console.error(error));
