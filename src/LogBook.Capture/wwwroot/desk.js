@@ -3,7 +3,7 @@ import { all, change, get, put, write } from "./store.js";
 import { openForDevice, openText, seal } from "./keys.js";
 import { at, keyOf } from "./people.js";
 import { actions as actionsOf, clockShift, firmName as nameOf, phrases as phrasesOf, settings as settingsOf, sheet as sheetOf } from "./round.js";
-import { enqueue, states } from "./queue.js";
+import { enqueue, latest, states } from "./queue.js";
 import { save } from "./rescue.js";
 
 export { keep as keepPhoto, thumbnail, drop as dropPhoto } from "./photos.js";
@@ -175,7 +175,7 @@ export const isClosed = async (id) => Boolean((await get("drafts", id))?.closed)
 
 // As with what arrived: by the later of both clocks, so that it is not forgotten too soon.
 export async function discard(id) {
-  const thrownAway = Math.max(Date.now(), Date.now() + await clockShift());
+  const thrownAway = await latest();
   await change("drafts", id, (row) => row && { ...row, thrownAway });
 }
 export const restore = (id) => change("drafts", id, (row) => row && { ...row, thrownAway: undefined });

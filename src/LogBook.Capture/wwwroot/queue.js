@@ -13,7 +13,7 @@ async function moments() {
   return [now, now + await clockShift()];
 }
 
-const latest = async () => Math.max(...await moments());
+export const latest = async () => Math.max(...await moments());
 const earliest = async () => Math.min(...await moments());
 const watchers = new Set();
 
