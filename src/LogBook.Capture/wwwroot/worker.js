@@ -3,7 +3,7 @@ importScripts("./assets.js");
 
 const prefix = "logbook-capture-";
 const cacheName = prefix + self.assetsManifest.version;
-const wanted = /\.(?:wasm|pdb|js|json|html|css|svg|webmanifest|dat|blat)$/; // a build for development asks for its symbols too
+const wanted = /\.(?:wasm|pdb|js|json|html|css|svg|png|webmanifest|dat|blat)$/; // a build for development asks for its symbols too
 const home = "/capture/index.html";
 const start = "/capture/";
 const skipped = new Set(["capture/worker.js", "worker.js"]);
