@@ -7,7 +7,6 @@ using LogBook.Domain.Sites;
 using LogBook.Domain.Visits;
 using LogBook.Entry.Texts;
 using LogBook.Testing;
-using LogBook.Web.Tests.Hosting;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Playwright;
 using static Microsoft.Playwright.Assertions;
@@ -32,7 +31,7 @@ public sealed class PeopleTests
         await tablet.Page.EnterAsync(Notes, "noise in the fan");
         await tablet.GoHomeAsync();
 
-        await RegisterOtherAsync(tablet);
+        await tablet.RegisterAnotherAsync(JobHost.Supervisor, OtherPin);
         await Expect(tablet.Page.Locator("#who")).ToContainTextAsync("At the tablet: I. Wendle");
         var draft = tablet.Page.Locator(".stop").Filter(new() { HasText = "of R. Yaffle" });
         await draft.GetByRole(AriaRole.Link, new() { Name = "Go on" }).ClickAsync();
@@ -81,24 +80,6 @@ public sealed class PeopleTests
 
         // A wrong one is told by an emptied box; a right one takes the box away.
         await tablet.Page.WaitForFunctionAsync("(pin) => document.getElementById('pin')?.value !== pin", pin);
-    }
-
-    private static async Task RegisterOtherAsync(Tablet tablet)
-    {
-        await tablet.Page.Context.ClearCookiesAsync();
-        await tablet.Page.GotoAsync("/capture/#/register");
-        await tablet.Page.GetByRole(AriaRole.Link, new() { Name = "Sign in" }).ClickAsync();
-        await tablet.Page.GetByLabel("E-mail").FillAsync(JobHost.Supervisor);
-        await tablet.Page.GetByLabel("Password").FillAsync(LogBookWebApp.Password);
-        await tablet.Page.GetByRole(AriaRole.Button, new() { Name = "Sign in" }).ClickAsync();
-        await tablet.Page.WaitForURLAsync("**/capture/**");
-        await Expect(tablet.Page.Locator("html[data-ready=shell]")).ToHaveCountAsync(1);
-        await tablet.Page.GotoAsync("/capture/#/register");
-        await tablet.Page.FillAsync("#tablet", "Barge tablet");
-        await tablet.Page.FillAsync("#pin", OtherPin);
-        await tablet.Page.FillAsync("#pin-again", OtherPin);
-        await tablet.Page.GetByRole(AriaRole.Button, new() { Name = "Register this tablet" }).ClickAsync();
-        await Expect(tablet.Page.GetByRole(AriaRole.Button, new() { Name = "Bring the round" })).ToBeEnabledAsync();
     }
 
     private static async Task RevokeAsync(JobHost host)

@@ -205,6 +205,27 @@ public sealed class Tablet : IAsyncDisposable
         await Page.WaitForFunctionAsync("() => navigator.serviceWorker.controller !== null");
     }
 
+    /// <summary>Registers another person with signal, beside those that the tablet knows.</summary>
+    /// <param name="email">Their account.</param>
+    /// <param name="pin">Their PIN.</param>
+    public async Task RegisterAnotherAsync(string email, string pin)
+    {
+        await Page.Context.ClearCookiesAsync();
+        await Page.GotoAsync("/capture/#/register");
+        await Page.GetByRole(AriaRole.Link, new() { Name = "Sign in" }).ClickAsync();
+        await Page.GetByLabel("E-mail").FillAsync(email);
+        await Page.GetByLabel("Password").FillAsync(LogBookWebApp.Password);
+        await Page.GetByRole(AriaRole.Button, new() { Name = "Sign in" }).ClickAsync();
+        await Page.WaitForURLAsync("**/capture/**");
+        await Expect(Page.Locator("html[data-ready=shell]")).ToHaveCountAsync(1);
+        await Page.GotoAsync("/capture/#/register");
+        await Page.FillAsync("#tablet", "Barge tablet");
+        await Page.FillAsync("#pin", pin);
+        await Page.FillAsync("#pin-again", pin);
+        await Page.GetByRole(AriaRole.Button, new() { Name = "Register this tablet" }).ClickAsync();
+        await Expect(Page.GetByRole(AriaRole.Button, new() { Name = "Bring the round" })).ToBeEnabledAsync();
+    }
+
     /// <summary>Waits until what the device holds of a site says this. The button tells nothing of it: it can be pressed both before and after.</summary>
     public Task BroughtAsync(string site, string says) => UntilAsync(
         """

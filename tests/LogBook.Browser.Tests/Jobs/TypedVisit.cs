@@ -92,7 +92,8 @@ public static class TypedVisit
     /// <summary>Answers what is open, signs and closes.</summary>
     /// <param name="page">The form.</param>
     /// <param name="picture">Keeps a picture.</param>
-    public static async Task CloseAsync(IPage page, Func<string, Task> picture)
+    /// <param name="name">Name of whoever signs.</param>
+    public static async Task CloseAsync(IPage page, Func<string, Task> picture, string name = "R. Yaffle")
     {
         await page.StepAsync(EntryTexts.Close.En);
         await page.GetByRole(AriaRole.Button, new() { Name = EntryTexts.Add.In(Language.English, StepTexts.Action.En), Exact = true }).First.ClickAsync();
@@ -100,7 +101,7 @@ public static class TypedVisit
         await action.FillAsync("Test pH again within a week");
         await action.BlurAsync();
         await SayWhoAndWhenAsync(page);
-        await page.GetByRole(AriaRole.Button, new() { Name = StepTexts.SignAs.In(Language.English, "R. Yaffle"), Exact = true }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = StepTexts.SignAs.In(Language.English, name), Exact = true }).ClickAsync();
         await page.EnterAsync("visit/signatures/Customer/absentReason", "nobody in the office");
         await Expect(page.GetByText(EntryTexts.NothingOpen.En)).ToBeVisibleAsync();
         await picture("close");
