@@ -12,9 +12,9 @@ public static class VisitTexts
     public static readonly Text SavedAt = new("Draft on the server, {0}", "Borrador en el servidor, {0}", "Rascunho no servidor, {0}");
 
     public static readonly Text NotSaved = new(
-        "The draft could not be kept on the server. Do not close this page; it tries again with your next entry.",
-        "No se pudo guardar el borrador en el servidor. No cierre esta página; lo intentará con su próxima anotación.",
-        "Não foi possível guardar o rascunho no servidor. Não feche esta página; ela tenta de novo na sua próxima anotação.");
+        "The draft could not be kept on the server. Do not close this page; it tries again by itself.",
+        "No se pudo guardar el borrador en el servidor. No cierre esta página; lo vuelve a intentar por sí sola.",
+        "Não foi possível guardar o rascunho no servidor. Não feche esta página; ela tenta de novo sozinha.");
 
     public static readonly Text ChangedElsewhere = new(
         "This draft was changed on another page meanwhile. Load this page again to see what stands; what was typed here since is not kept.",
