@@ -58,6 +58,9 @@ internal sealed class VisitChecksCounters(VisitContext context, IssueList issues
 
     private static bool Same(string a, string b) => a.Equals(b, StringComparison.OrdinalIgnoreCase);
 
+    // A register is compared with what stands on the dial, digit by digit.
+    private string AsRead(double value) => Languages.Shown.Entered(value, context.Language);
+
     private string Shown(double value) => VisitChecksTexts.Number(value, context.Language);
 
     private void CheckMeter(Visit draft, WaterSystem system, MeterReading reading, List<SystemVisit> before, string path)
@@ -82,7 +85,7 @@ internal sealed class VisitChecksCounters(VisitContext context, IssueList issues
             }
             else if (reading.Replaced != true && dial < lastDial.Reading.Dial)
             {
-                issues.Ask(path + ".dial", VisitChecksTexts.Lower, "dial", Shown(dial), Shown(lastDial.Reading.Dial.Value));
+                issues.Ask(path + ".dial", VisitChecksTexts.Lower, VisitFieldTexts.NameOf("dial"), AsRead(dial), AsRead(lastDial.Reading.Dial.Value));
             }
         }
 
@@ -98,7 +101,7 @@ internal sealed class VisitChecksCounters(VisitContext context, IssueList issues
             }
             else if (reading.Reset != true && reading.Replaced != true && (reading.Before ?? total) < end)
             {
-                issues.Ask(path + ".total", VisitChecksTexts.Lower, "total", Shown(reading.Before ?? total), Shown(end.Value));
+                issues.Ask(path + ".total", VisitChecksTexts.Lower, VisitFieldTexts.NameOf("total"), AsRead(reading.Before ?? total), AsRead(end.Value));
             }
         }
     }
@@ -113,15 +116,15 @@ internal sealed class VisitChecksCounters(VisitContext context, IssueList issues
         var perHour = litres / judge.Elapsed.TotalHours;
         if (perHour > judge.MaxLPerH)
         {
-            issues.Ask(path, VisitChecksTexts.TooFast, IssueList.Leaf(path), Shown(perHour), Shown(judge.MaxLPerH.Value));
+            issues.Ask(path, VisitChecksTexts.TooFast, VisitFieldTexts.NameOf(path), Shown(perHour), Shown(judge.MaxLPerH.Value));
         }
         else if (judge.UsualLPerH is > 0 && perHour > RolloverJudge.TimesUsual * judge.UsualLPerH)
         {
-            issues.Ask(path, VisitChecksTexts.Unusual, IssueList.Leaf(path), Shown(perHour), Shown(judge.UsualLPerH.Value));
+            issues.Ask(path, VisitChecksTexts.Unusual, VisitFieldTexts.NameOf(path), Shown(perHour), Shown(judge.UsualLPerH.Value));
         }
         else if (judge.UsualLPerH is > 0 && perHour < PartOfUsual * judge.UsualLPerH)
         {
-            issues.Ask(path, VisitChecksTexts.Unusual, IssueList.Leaf(path), Shown(perHour), Shown(judge.UsualLPerH.Value));
+            issues.Ask(path, VisitChecksTexts.Unusual, VisitFieldTexts.NameOf(path), Shown(perHour), Shown(judge.UsualLPerH.Value));
         }
     }
 
@@ -178,7 +181,7 @@ internal sealed class VisitChecksCounters(VisitContext context, IssueList issues
         var now = reading.Before ?? reading.Hours;
         if (now < start)
         {
-            issues.Ask(path + ".hours", VisitChecksTexts.Lower, "hours", Shown(now), Shown(start));
+            issues.Ask(path + ".hours", VisitChecksTexts.Lower, VisitFieldTexts.NameOf("hours"), AsRead(now), AsRead(start));
         }
         else if (now - start > (elapsed * HoursTolerance) + 0.2)
         {

@@ -144,7 +144,7 @@ internal sealed class VisitChecksReadings(VisitContext context, IssueList issues
     {
         foreach (var (field, here, among) in ProbeTwin.Differing(record, probe, context.Firm))
         {
-            issues.Ask($"{path}.{field}", VisitChecksTexts.SaidTwice, field, Shown(here, UnitCodes.MicrosiemensPerCm), Shown(among));
+            issues.Ask($"{path}.{field}", VisitChecksTexts.SaidTwice, VisitFieldTexts.NameOf(field), Shown(here, UnitCodes.MicrosiemensPerCm), Shown(among));
         }
     }
 

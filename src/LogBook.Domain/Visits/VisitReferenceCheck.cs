@@ -264,7 +264,7 @@ internal sealed class VisitReferenceCheck(FirmSetUp firm, IssueList issues)
         var end = Math.Pow(10, digits);
         if (value >= end)
         {
-            issues.Block(path, "out-of-range", CheckTexts.RegisterTooLarge, IssueList.Leaf(path), value, end, meter);
+            issues.Block(path, "out-of-range", CheckTexts.RegisterTooLarge, VisitFieldTexts.NameOf(path), value, end, meter);
         }
     }
 
@@ -318,7 +318,7 @@ internal sealed class VisitReferenceCheck(FirmSetUp firm, IssueList issues)
     {
         if (value > limit)
         {
-            issues.Block(path, "beyond-capacity", CheckTexts.MoreThan, IssueList.Leaf(path), value, unit, drum, Math.Round(shown, 1));
+            issues.Block(path, "beyond-capacity", CheckTexts.MoreThan, VisitFieldTexts.NameOf(path), value, unit, drum, Math.Round(shown, 1));
         }
     }
 
@@ -350,7 +350,7 @@ internal sealed class VisitReferenceCheck(FirmSetUp firm, IssueList issues)
     {
         if (later is { } end && earlier is { } start && end < start)
         {
-            issues.Block(path, code, CheckTexts.Before, IssueList.Leaf(path), end.Text, earlierName, start.Text);
+            issues.Block(path, code, CheckTexts.Before, VisitFieldTexts.NameOf(path), end.Text, VisitFieldTexts.NameOf(earlierName), start.Text);
         }
     }
 }

@@ -73,7 +73,6 @@ public static class EntryTexts
         "{0}: «{1}» no es una hora. Se esperan día y hora.",
         "{0}: “{1}” não é um horário. Esperam-se dia e hora.");
     public static readonly Text Answer = new("{0}: say which number “{1}” is.", "{0}: indique qué número es «{1}».", "{0}: indique qual número é “{1}”.");
-    public static readonly Text ReadAgain = new("Please read again", "Lea otra vez, por favor", "Leia novamente, por favor");
     public static readonly Text ItIsRight = new("{0} is right", "{0} es correcto", "{0} está certo");
     public static readonly Text Confirmed = new("Read again and confirmed", "Leído otra vez y confirmado", "Lido novamente e confirmado");
     public static readonly Text Problems = new("Please correct before closing", "Corrija antes de cerrar", "Corrija antes de fechar");

@@ -159,6 +159,16 @@ public sealed class VisitChecksTests
     }
 
     [Fact]
+    public void Check_DialLowerThanLastTime_IsToldInTheReadersLanguage_DigitByDigit()
+    {
+        var context = new VisitContext(Examples.Firm(), Weekly(4, i => Dial(50_003 + (i * 100_000))), Language.Spanish);
+
+        Assert.Equal(
+            "Lea de nuevo, por favor: contador 90\u00a0021 es menor que 350\u00a0003 la última vez, y no consta ni reinicio ni cambio",
+            Assert.Single(VisitChecks.Check(At(4, Dial(90_021)), context)).Message);
+    }
+
+    [Fact]
     public void Check_DialThatRolledOver_IsNotAskedAgain()
     {
         var previous = Weekly(4, i => Dial(9_650_000 + (i * 100_000)));
