@@ -117,7 +117,7 @@ public sealed class TodaysRoundQuery(LogBookStore store, SitesQuery sites, TimeP
             var earliestDay = DateOnly.FromDateTime(earliest).AddDays(-1);
             var findings = await AttentionQuery.Seen(db, viewer)
                 .Where(finding => finding.SiteId != null && ids.Contains(finding.SiteId.Value) && finding.FirstSeen >= earliestDay && (finding.State == FindingState.Open || finding.State == FindingState.Acknowledged))
-                .Select(finding => new { finding.SiteId, finding.SystemId, finding.Kind, finding.AboutKey, finding.FirstSeen, finding.FirstVisit, finding.Severity })
+                .Select(finding => new { finding.SiteId, finding.SystemId, finding.Kind, finding.AboutKey, finding.FirstSeen, finding.FirstVisit, finding.Severity, finding.English, finding.Spanish, finding.Portuguese })
                 .ToListAsync(cancellationToken);
             var systemCodes = own.SelectMany(site => site.SystemCodes).ToDictionary();
 
@@ -133,7 +133,10 @@ public sealed class TodaysRoundQuery(LogBookStore store, SitesQuery sites, TimeP
                         .Concat(findings.Where(finding => finding.SiteId == site.Id && finding.FirstSeen > leftDay).Select(finding => new SinceEntry(
                             SinceKind.Finding,
                             finding.FirstSeen,
-                            new Said(FindingTexts.NameOf(finding.Kind)),
+                            new Said(
+                                RoundTexts.Found,
+                                FindingTexts.NameOf(finding.Kind),
+                                new Text(Documents.Finding(finding.English).Text, Documents.Finding(finding.Spanish).Text, Documents.Finding(finding.Portuguese).Text)),
                             finding.FirstVisit,
                             new FindingKey(site.Code, finding.SystemId is { } id ? systemCodes.GetValueOrDefault(id) : null, finding.Kind, finding.AboutKey, finding.FirstSeen),
                             finding.Severity)))

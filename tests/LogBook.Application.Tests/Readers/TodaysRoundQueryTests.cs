@@ -28,7 +28,8 @@ public sealed class TodaysRoundQueryTests
 
         var stop = Assert.Single(round!.Stops);
         Assert.Equal(new DateOnly(2025, 3, 3), stop.OwnLast);
-        Assert.Equal(["Routine visit by TNU", "set point: 1350\u00a0µS/cm → 1395\u00a0µS/cm", "Water loss"], stop.Since.Select(entry => entry.Words.In(Language.English)));
+        Assert.Equal(["Routine visit by TNU", "set point: 1350\u00a0µS/cm → 1395\u00a0µS/cm", "Water loss: said in English"], stop.Since.Select(entry => entry.Words.In(Language.English)));
+        Assert.EndsWith(": dicho en español", stop.Since[^1].Words.In(Language.Spanish), StringComparison.Ordinal);
     }
 
     [Fact]
