@@ -1,6 +1,7 @@
 // Who uses this tablet. One person at a time is unlocked; the key lives in memory only and is gone with the page.
 import { all, change, get, put } from "./store.js";
 import { makeKey, openForDevice, reopen as reopenKey, rewrap, sealForDevice, unlock as unlockKey } from "./keys.js";
+import { spoken } from "./texts.js";
 
 const freeTries = 5;
 const waitAfterTries = 30_000;
@@ -23,7 +24,7 @@ export async function register(tablet, pin) {
   if (answer.status === 401) return { signedOut: true };
   if (!answer.ok) return { refused: (await answer.json().catch(() => null))?.title ?? String(answer.status) };
   const given = await answer.json();
-  const about = { name: given.name, language: given.language, tablet, token: await sealForDevice(given.token) };
+  const about = { name: given.name, tablet, token: await sealForDevice(given.token) };
   if (await person(given.person)) {
     // The server knows the person, so what waits may be sent, whether or not the PIN that opens the drafts is known.
     await change("people", given.person, (row) => ({ ...row, ...about }));
@@ -31,7 +32,8 @@ export async function register(tablet, pin) {
     return opened.code ? opened : { wrongPin: given.name };
   }
   const made = await makeKey(pin);
-  await put("people", { ...made.kept, ...about, code: given.person, tries: 0 });
+  // The words that the person has just registered with: the account may have a language that nobody chose.
+  await put("people", { ...made.kept, ...about, language: spoken(), code: given.person, tries: 0 });
   present = { code: given.person, key: made.key, second: made.second };
   return { code: given.person };
 }

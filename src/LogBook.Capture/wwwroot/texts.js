@@ -160,8 +160,8 @@ const tests = {
   legionella: ["Legionella", "Legionella", "Legionella"],
 };
 export const testName = (code) => tests[code]?.[codes.indexOf(language)] ?? code;
-export const time = (moment) => new Intl.DateTimeFormat(locales[language], { day: "numeric", month: "short", hour: "2-digit", minute: "2-digit" }).format(moment);
-export const clock = (moment) => new Intl.DateTimeFormat(locales[language], { hour: "2-digit", minute: "2-digit", second: "2-digit" }).format(moment);
+export const time = (moment) => new Intl.DateTimeFormat(locales[language], { day: "numeric", month: "short", hour: "2-digit", minute: "2-digit", hourCycle: "h23" }).format(moment);
+export const clock = (moment) => new Intl.DateTimeFormat(locales[language], { hour: "2-digit", minute: "2-digit", second: "2-digit", hourCycle: "h23" }).format(moment);
 export const duration = (ms) => {
   const minutes = Math.round(Math.abs(ms) / 60_000);
   return minutes < 120 ? minutes + " min" : minutes < 2880 ? Math.round(minutes / 60) + " h" : Math.round(minutes / 1440) + " d";
