@@ -7,6 +7,7 @@ using LogBook.Application.Imports;
 using LogBook.Application.Planning;
 using LogBook.Application.Reviews;
 using LogBook.Application.Shelf;
+using LogBook.Application.Sites;
 using LogBook.Application.Visits;
 using LogBook.Domain.Exchange;
 using LogBook.Testing.Databases;
@@ -22,7 +23,7 @@ internal static class PageBenchmark
     // Enough for a few visits of each site; the sites are what counts here.
     private const double ManyYears = 0.12;
 
-    private static readonly (string Name, int? Most)[] Pages = [("sites", 8), ("needs attention", 8), ("today's round", 8), ("plan", 8), ("clocks", 8), ("shelf", 8), ("pack list", 4), ("site", 6), ("site history", 6), ("compare", 4), ("visit", 6), ("visits", null)];
+    private static readonly (string Name, int? Most)[] Pages = [("sites", 8), ("needs attention", 8), ("today's round", 8), ("round of a tablet", 12), ("plan", 8), ("clocks", 8), ("shelf", 8), ("pack list", 4), ("site", 6), ("site history", 6), ("compare", 4), ("visit", 6), ("visits", null)];
 
     public static async Task RunAsync(Table table)
     {
@@ -72,6 +73,14 @@ internal static class PageBenchmark
         await MeasureAsync("sites", () => database.Get<SitesQuery>().ListAsync(viewer));
         await MeasureAsync("needs attention", () => database.Get<AttentionQuery>().ListAsync(viewer, new AttentionFilter()));
         await MeasureAsync("today's round", () => database.Get<TodaysRoundQuery>().OfAsync(viewer));
+        await MeasureAsync("round of a tablet", async () =>
+        {
+            var technician = database.Technician;
+            await database.Get<TodaysRoundQuery>().OfAsync(technician);
+            await database.Get<PhraseStore>().InUseAsync(technician);
+            await database.Get<SettingStore>().InUseAsync(technician);
+            await database.Get<StandingActionsQuery>().OfAsync(technician);
+        });
         await MeasureAsync("plan", () => database.Get<PlanQuery>().OfAsync(viewer, null, 7));
         await MeasureAsync("clocks", () => database.Get<ClocksQuery>().ListAsync(viewer, new ClocksFilter()));
         await MeasureAsync("shelf", () => database.Get<ShelfQuery>().ListAsync(viewer, new ShelfFilter()));
