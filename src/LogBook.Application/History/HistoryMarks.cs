@@ -66,8 +66,8 @@ internal static class HistoryMarks
         foreach (var happened in visit.Record.Events)
         {
             var kind = CleaningEvents.Contains(happened.Type) ? HistoryMarkKind.Cleaning : ProbeEvents.Contains(happened.Type) ? HistoryMarkKind.Calibration : HistoryMarkKind.Event;
-            var name = VisitTexts.NameOf(happened.Type);
-            var words = string.IsNullOrWhiteSpace(happened.Note) ? new Said(name) : new Said(HistoryTexts.EventWithNote, name, happened.Note);
+            var name = EventWords.NameOf(happened);
+            var words = EventWords.NoteOf(happened) is { } note ? new Said(HistoryTexts.EventWithNote, name, note) : new Said(name);
             yield return new(kind, HistoryBuilder.Wall(history, happened.At?.Utc ?? visit.At), visit.Visit.Id, words);
         }
     }

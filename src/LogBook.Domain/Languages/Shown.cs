@@ -172,11 +172,14 @@ public static class Shown
     /// <param name="zone">Zone to show it in.</param>
     /// <param name="language">Language asked for.</param>
     /// <returns>Day and 24-hour time.</returns>
-    public static string DayAndTime(DateTime utc, TimeZoneInfo zone, Language language)
-    {
-        var local = TimeZoneInfo.ConvertTimeFromUtc(utc, zone);
-        return Day(DateOnly.FromDateTime(local), language) + " " + local.ToString("HH:mm", CultureInfo.InvariantCulture);
-    }
+    public static string DayAndTime(DateTime utc, TimeZoneInfo zone, Language language) => DayAndTime(TimeZoneInfo.ConvertTimeFromUtc(utc, zone), language);
+
+    /// <summary>A time of day with its day, as the clock on the wall has it.</summary>
+    /// <param name="wall">Wall time.</param>
+    /// <param name="language">Language asked for.</param>
+    /// <returns>Day and 24-hour time.</returns>
+    public static string DayAndTime(DateTime wall, Language language) =>
+        Day(DateOnly.FromDateTime(wall), language) + " " + wall.ToString("HH:mm", CultureInfo.InvariantCulture);
 
     private static Text Same(string text) => new(text, text, text);
 

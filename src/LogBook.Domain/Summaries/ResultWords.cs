@@ -1,3 +1,4 @@
+using LogBook.Domain.History;
 using LogBook.Domain.Languages;
 using LogBook.Domain.Programmes;
 using LogBook.Domain.Visits;
@@ -12,7 +13,7 @@ public static class ResultWords
     {
         if (reading.NotTaken is { } reason)
         {
-            return SummaryTexts.NotTaken.In(language, reason);
+            return reason == SystemVisit.ResultPending ? SummaryTexts.Pending.In(language) : SummaryTexts.NotTaken.In(language, reason);
         }
 
         if (reading.NotQuantifiable == true)

@@ -182,7 +182,7 @@ public sealed class SummaryBuilder
 
         foreach (var happened in record.Events)
         {
-            yield return WithReason(VisitTexts.NameOf(happened.Type).In(_language) + (happened.Of is { } of ? ": " + of : string.Empty), happened.Note);
+            yield return WithReason(EventWords.NameOf(happened).In(_language) + (happened.Of is { } of ? ": " + of : string.Empty), EventWords.NoteOf(happened));
         }
 
         foreach (var action in record.Actions.Where(a => !IsCustomers(a)))

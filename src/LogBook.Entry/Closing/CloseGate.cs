@@ -1,5 +1,4 @@
 using System.Globalization;
-using LogBook.Domain.Clocks;
 using LogBook.Domain.Exchange;
 using LogBook.Domain.Sites;
 using LogBook.Domain.Visits;
@@ -22,12 +21,8 @@ public static class CloseGate
     /// <returns>Results, in their order; of a test that was read again the last one counts.</returns>
     public static IReadOnlyList<OutsideRange> Outside(FormState state, SystemPlan plan) =>
     [
-        .. from reading in state.Build.Visit.Systems.FirstOrDefault(s => s.System == plan.System.Code)?.Readings.Where(r => r.Source != ReadingSource.Controller).GroupBy(r => (r.At, r.Test)).Select(g => g.Last()) ?? []
-           let range = plan.Programme?.Ranges.FirstOrDefault(r => r.At == reading.At && r.Test == reading.Test)
-           let place = Ranges.Place(reading, range)
-           let limit = CountLimit.ReachedBy(state.Firm, plan.System, plan.Programme, reading, DateOnly.FromDateTime((reading.TakenAt ?? state.Build.Visit.Arrived).Wall))
-           where place is { IsOutside: true } || limit is not null
-           select new OutsideRange($"{reading.At}/{reading.Test}", reading, place is { IsOutside: true } ? place : Ranges.AtLimit, place is { IsOutside: true } ? range : null, limit),
+        .. (state.Build.Visit.Systems.FirstOrDefault(s => s.System == plan.System.Code)?.Readings ?? [])
+            .Where(r => r.Source != ReadingSource.Controller).GroupBy(r => (r.At, r.Test)).Select(g => OutsideRange.Of(state, plan, g.Last(), state.Build.Visit)).OfType<OutsideRange>(),
     ];
 
     /// <summary>Everything that is open.</summary>
@@ -85,8 +80,8 @@ public static class CloseGate
             return false;
         }
 
-        var open = state.Open;
-        return open.Count == 0 || (state.Draft.Text("visit/leaveOpen").Trim().Length > 0 && open.All(p => p.Code != "amend-reason"));
+        var open = LeftOpen.WithoutOwnReason(state);
+        return open.Count == 0 || (state.Draft.Text(LeftOpen.ReasonKey).Trim().Length > 0 && open.All(p => p.Code != "amend-reason"));
     }
 
     /// <summary>Makes the visit that is handed over.</summary>
@@ -115,11 +110,9 @@ public static class CloseGate
         state.Renew();
         _ = Moment.TryParse(draft.Text(Enter), out var entered);
         var visit = state.Build.Visit;
-        var open = state.Open;
-        if (open.Count > 0)
+        if (LeftOpen.Notes(state) is { Count: > 0 } left)
         {
-            var note = state.T(EntryTexts.LeftOpenNote, string.Join("; ", open.Select(p => p.Words)), draft.Text("visit/leaveOpen").Trim());
-            visit = visit with { Notes = visit.Notes is null ? note : visit.Notes + "\n" + note };
+            visit = visit with { Notes = string.Join('\n', visit.Notes is { } notes ? [notes, .. left] : left) };
         }
 
         if (draft.Amended is not { } amended)
@@ -147,8 +140,7 @@ public static class CloseGate
             var acted = system!.Actions.Any(a => a.For == outside.About && a.State is null or ActionState.Open) || state.Draft.Text(Key("ranges", outside.About, "reason")).Trim().Length > 0;
             if (!acted)
             {
-                var name = state.T(FieldNames.OfTest(new ReadingKey(outside.Reading.At, outside.Reading.Test, null), state.Firm));
-                yield return new OpenPoint("range", state.T(StepTexts.OpenRange, name), Key("ranges", outside.About, "reason"), index, EntryStep.Close);
+                yield return new OpenPoint("range", state.T(StepTexts.OpenRange, outside.Name(state)), Key("ranges", outside.About, "reason"), index, EntryStep.Close);
             }
         }
 
@@ -184,13 +176,13 @@ public static class CloseGate
         {
             foreach (var expected in StepProgress.Expected(state, plan, step).Where(e => e.Asked && !e.Done))
             {
-                yield return new OpenPoint("not-read", NotRead(state, expected), expected.Key, index, step);
+                yield return new OpenPoint("not-read", NotRead(state, expected), expected.Key, index, step, OfEachVisit: true);
             }
         }
 
         if (StepProgress.Walk(state, plan).Where(e => !e.Done).ToList() is { Count: > 0 } walk)
         {
-            yield return new OpenPoint("walk", state.T(StepTexts.OpenWalk, walk.Count.ToString(CultureInfo.InvariantCulture)), walk[0].Key, index, EntryStep.Controller);
+            yield return new OpenPoint("walk", state.T(StepTexts.OpenWalk, walk.Count.ToString(CultureInfo.InvariantCulture)), walk[0].Key, index, EntryStep.Controller, OfEachVisit: true);
         }
     }
 

@@ -8,4 +8,5 @@ namespace LogBook.Entry.Closing;
 /// <param name="Key">Field that settles it.</param>
 /// <param name="System">Index of the system.</param>
 /// <param name="Step">Step where the field stands.</param>
-public sealed record OpenPoint(string Code, string Words, string Key, int System, EntryStep Step);
+/// <param name="OfEachVisit">Whether it is one of what each visit reads or says, which is told together with the others of its step.</param>
+public sealed record OpenPoint(string Code, string Words, string Key, int System, EntryStep Step, bool OfEachVisit = false);

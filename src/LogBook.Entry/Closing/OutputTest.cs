@@ -3,7 +3,6 @@ using LogBook.Domain.Visits;
 using LogBook.Entry.Drafts;
 using LogBook.Entry.Plans;
 using LogBook.Entry.State;
-using LogBook.Entry.Texts;
 
 namespace LogBook.Entry.Closing;
 
@@ -16,7 +15,7 @@ public static class OutputTest
     /// <summary>Name of the tick under its system, for whoever is led to it.</summary>
     public const string Field = "outputsTested";
 
-    private const string Mark = "tests";
+    private const string Mark = "outputs";
 
     /// <summary>Whether a visit is to say it; the order of work of a usual visit and of a start, common practice, no source.</summary>
     /// <param name="state">The form.</param>
@@ -35,28 +34,12 @@ public static class OutputTest
     /// <param name="state">The form.</param>
     /// <param name="plan">The system.</param>
     /// <returns>True when the tick is set.</returns>
-    public static bool IsSaid(FormState state, SystemPlan plan) => Row(state, plan) is not null;
+    public static bool IsSaid(FormState state, SystemPlan plan) => TapEvent.IsSaid(state, plan, Mark);
 
     /// <summary>Says it, or takes it back.</summary>
     /// <param name="state">The form.</param>
     /// <param name="plan">The system.</param>
-    public static void Toggle(FormState state, SystemPlan plan)
-    {
-        if (Row(state, plan) is { } said)
-        {
-            state.RemoveRow(said);
-            return;
-        }
-
-        var row = state.Draft.AddRow(Key(plan, "events"));
-        state.Draft.SetText(DraftKey.Under(row, Mark), "outputs");
-        state.Draft.SetText(DraftKey.Under(row, "type"), nameof(EventType.Other));
-        state.Draft.SetText(DraftKey.Under(row, "note"), state.T(StepTexts.OutputsTested));
-        state.SetText(DraftKey.Under(row, "at"), SiteTime.At(state.Clock.GetUtcNow(), SiteTime.Zone(state.Draft.TimeZone)).Text);
-    }
-
-    private static string? Row(FormState state, SystemPlan plan) =>
-        state.Draft.Rows(Key(plan, "events")).FirstOrDefault(row => state.Draft.Text(DraftKey.Under(row, Mark)).Length > 0);
+    public static void Toggle(FormState state, SystemPlan plan) => TapEvent.Toggle(state, plan, Mark, state.T(EventWords.OutputsTested));
 
     private static string Key(SystemPlan plan, string field) => DraftKey.Of(DraftKey.Systems, plan.System.Code, field);
 }

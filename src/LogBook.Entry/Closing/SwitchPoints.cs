@@ -30,16 +30,18 @@ internal static class SwitchPoints
 
         if (OutputTest.IsDue(state, plan, kind) && !OutputTest.IsSaid(state, plan))
         {
-            yield return new OpenPoint("outputs-tested", state.T(StepTexts.OpenOutputsTested), DraftKey.Of(DraftKey.Systems, plan.System.Code, OutputTest.Field), index, EntryStep.Adjust);
+            yield return new OpenPoint("outputs-tested", state.T(StepTexts.OpenOutputsTested), DraftKey.Of(DraftKey.Systems, plan.System.Code, OutputTest.Field), index, EntryStep.Adjust, OfEachVisit: true);
         }
 
         var all = VisitShape.ReadsEverything(kind) && state.Draft.Text(DraftKey.Of(DraftKey.Systems, plan.System.Code, "inUse")) != "no";
         foreach (var output in plan.System.Outputs.Where(o => o.Drives != OutputDrives.Alarm))
         {
             var position = read.FirstOrDefault(s => s.Output == output.Code);
-            if (position?.Left is null && (all || position?.Found is SwitchPosition.ForcedOn or SwitchPosition.ForcedOff))
+            var isForced = position?.Found is SwitchPosition.ForcedOn or SwitchPosition.ForcedOff;
+            if (position?.Left is null && (all || isForced))
             {
-                yield return new OpenPoint("switch-unknown", state.T(StepTexts.OpenSwitchUnknown, output.Code), Key(output.Code, "left"), index, EntryStep.Adjust);
+                // One that was found forced stands for itself, whatever else is open.
+                yield return new OpenPoint("switch-unknown", state.T(StepTexts.OpenSwitchUnknown, output.Code), Key(output.Code, "left"), index, EntryStep.Adjust, OfEachVisit: !isForced);
             }
         }
     }

@@ -499,7 +499,7 @@ internal sealed class DraftReader
             string Of(string name) => _draft.Text(DraftKey.Under(row, name)).Trim();
             if (Of("handedTo").Length > 0 && Of("system") == (system ?? string.Empty))
             {
-                var at = _draft.ReadMoment(Of("handedAt"), null, null) is { } moment ? SiteTime.Write(moment).Replace('T', ' ') : string.Empty;
+                var at = _draft.ReadMoment(Of("handedAt"), null, null) is { } moment ? Shown.DayAndTime(moment.Wall, _trace.Language) : string.Empty;
                 yield return Texts.StepTexts.Custody.In(_trace.Language, Of("bottle"), Of("handedTo"), at).TrimEnd(' ', ',');
             }
         }

@@ -6,6 +6,7 @@ namespace LogBook.Entry.Photos;
 public static class PhotoTexts
 {
     public static readonly Text Photo = new("Photo (may stay empty)", "Foto (puede quedar vacía)", "Foto (pode ficar vazia)");
+    public static readonly Text Picture = new("Photo", "Foto", "Foto");
     public static readonly Text PhotoOf = new("Photo: {0}", "Foto: {0}", "Foto: {0}");
     public static readonly Text PinnedTo = new("The photo shows", "La foto muestra", "A foto mostra");
     public static readonly Text AsFound = new("as found", "como se encontró", "como encontrado");

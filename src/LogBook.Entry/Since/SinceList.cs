@@ -3,6 +3,7 @@ using LogBook.Domain.History;
 using LogBook.Domain.Languages;
 using LogBook.Domain.Programmes;
 using LogBook.Domain.Visits;
+using LogBook.Entry.Closing;
 using LogBook.Entry.Drafts;
 using LogBook.Entry.Plans;
 using LogBook.Entry.State;
@@ -43,7 +44,7 @@ public static class SinceList
                 var taken = reading.TakenAt ?? visit.Arrived;
                 var hours = Math.Floor((state.Clock.GetUtcNow().UtcDateTime - taken.Utc).TotalHours).ToString("0", CultureInfo.InvariantCulture);
                 yield return new SinceLine(
-                    state.T(SinceTexts.Pending, name, SiteTime.Write(taken).Replace('T', ' '), hours), "◷", visit.Id, state.T(SinceTexts.EnterResult, name));
+                    state.T(SinceTexts.Pending, name, Shown.DayAndTime(taken.Wall, state.Language), hours), "◷", visit.Id, state.T(SinceTexts.EnterResult, name));
             }
         }
     }
@@ -63,14 +64,13 @@ public static class SinceList
         var visit = visits[^1];
         var full = visits.ToList().FindLastIndex(v => VisitShape.ReadsEverything(v.Kind ?? VisitKind.Routine));
         var since = visits.Skip(Math.Max(full, 0)).SelectMany(v => v.Systems.Where(s => Is(s, plan))).ToList();
-        foreach (var reading in since.SelectMany(s => s.Readings).Where(r => r.Source != ReadingSource.Controller && r.NotTaken is null).GroupBy(r => (r.At, r.Test)).Select(g => g.Last()))
+        foreach (var (then, reading) in visits.Skip(Math.Max(full, 0))
+            .SelectMany(v => v.Systems.Where(s => Is(s, plan)).SelectMany(s => s.Readings), (then, reading) => (then, reading))
+            .Where(r => r.reading.Source != ReadingSource.Controller && r.reading.NotTaken is null).GroupBy(r => (r.reading.At, r.reading.Test)).Select(g => g.Last()))
         {
-            var range = plan.Programme?.Ranges.FirstOrDefault(r => r.At == reading.At && r.Test == reading.Test);
-            if (Ranges.Place(reading, range) is { IsOutside: true } place && RangeJudgement.NumberOf(reading) is { } value)
+            if (OutsideRange.Of(state, plan, reading, then) is { } outside)
             {
-                yield return new SinceLine(
-                    state.T(SinceTexts.Outside, state.T(FieldNames.OfTest(new ReadingKey(reading.At, reading.Test, null), state.Firm)), state.Shows(value, reading.Unit, reading.Qualifier), state.T(place.Words)),
-                    place.Shape);
+                yield return new SinceLine(state.T(SinceTexts.Outside, outside.Words(state)), outside.Place.Shape);
             }
         }
 

@@ -11,7 +11,7 @@ public static class SinceTexts
     public static readonly Text FirstVisit = new("No earlier visit of this system.", "Sin visitas anteriores de este sistema.", "Sem visitas anteriores deste sistema.");
     public static readonly Text Pending = new("{0}, taken {1}: result not entered yet ({2}\u00a0h ago)", "{0}, tomada {1}: resultado aún sin anotar (hace {2}\u00a0h)", "{0}, coletada {1}: resultado ainda não anotado (há {2}\u00a0h)");
     public static readonly Text EnterResult = new("Enter the result: {0}", "Anotar el resultado: {0}", "Anotar o resultado: {0}");
-    public static readonly Text Outside = new("Last time {0}: {1}, {2}", "La última vez {0}: {1}, {2}", "Na última vez {0}: {1}, {2}");
+    public static readonly Text Outside = new("Last time: {0}", "La última vez: {0}", "Na última vez: {0}");
     public static readonly Text AlarmStood = new("Alarm standing when you left: {0}", "Alarma activa al salir: {0}", "Alarme ativo na saída: {0}");
     public static readonly Text SwitchStood = new("{0} was left {1}", "{0} quedó {1}", "{0} ficou {1}");
     public static readonly Text Asked = new("Recommended, not answered yet: {0}", "Recomendado, aún sin respuesta: {0}", "Recomendado, ainda sem resposta: {0}");

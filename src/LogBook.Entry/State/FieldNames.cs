@@ -3,6 +3,7 @@ using LogBook.Domain.Languages;
 using LogBook.Domain.Programmes;
 using LogBook.Domain.Visits;
 using LogBook.Entry.Drafts;
+using LogBook.Entry.Plans;
 using LogBook.Entry.Texts;
 
 namespace LogBook.Entry.State;
@@ -162,6 +163,7 @@ public static class FieldNames
         ("settings", "found") => new Said(StepTexts.SettingFound, VisitTexts.NameOfSetting(code)),
         ("settings", "left") => new Said(StepTexts.SettingLeft, VisitTexts.NameOfSetting(code)),
         ("settings", "reason") => new Said(StepTexts.WhyChanged, VisitTexts.NameOfSetting(code)),
+        ("leftOpen", _) when Enum.TryParse<EntryStep>(code, out var step) => new Said(Join(WordsOf.Step(step), EntryTexts.LeaveOpen)),
         ("ranges", _) => new Said(StepTexts.OrReason, RangeName(code, firm)),
         ("additions", "reason") => new Said(EntryTexts.Reason),
         ("events", "litres") => new Said(StepTexts.EventVolume),

@@ -18,7 +18,6 @@ public static class StepTexts
     public static readonly Text SwitchesLeft = new("Switches as left", "Interruptores como se dejaron", "Chaves como deixadas");
     public static readonly Text AllAutomaticFound = new("All found automatic", "Todos encontrados en automático", "Todas encontradas em automático");
     public static readonly Text AllAutomaticLeft = new("All left automatic", "Todos dejados en automático", "Todas deixadas em automático");
-    public static readonly Text OutputsTested = new("Outputs tested one by one", "Salidas probadas una a una", "Saídas testadas uma a uma");
     public static readonly Text TestedAllAutomatic = new(
         "Outputs tested one by one, all left automatic", "Salidas probadas una a una, todas dejadas en automático", "Saídas testadas uma a uma, todas deixadas em automático");
     public static readonly Text WhyNotAutomatic = new("Why {0} is left {1}", "Por qué {0} queda {1}", "Por que {0} fica {1}");

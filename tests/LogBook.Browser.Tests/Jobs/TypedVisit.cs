@@ -85,7 +85,7 @@ public static class TypedVisit
         await page.StepAsync(EntryTexts.Stock.En);
         await page.EnterAllAsync(Stock);
         await page.StepAsync(EntryTexts.Adjust.En);
-        await page.GetByRole(AriaRole.Button, new() { Name = StepTexts.OutputsTested.En, Exact = true }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = EventWords.OutputsTested.En, Exact = true }).ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = StepTexts.AllAutomaticLeft.En, Exact = true }).ClickAsync();
     }
 

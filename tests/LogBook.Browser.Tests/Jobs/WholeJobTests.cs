@@ -6,6 +6,7 @@ using LogBook.Domain.Findings;
 using LogBook.Domain.Languages;
 using LogBook.Domain.Programmes;
 using LogBook.Domain.Summaries;
+using LogBook.Domain.Visits;
 using LogBook.Entry.Drafts;
 using LogBook.Entry.Texts;
 using LogBook.Web.Features.Attention;
@@ -91,7 +92,7 @@ public sealed class WholeJobTests
         await browser.PictureAsync(page, "stock");
 
         await page.StepAsync(EntryTexts.Adjust.En);
-        await page.GetByRole(AriaRole.Button, new() { Name = StepTexts.OutputsTested.En, Exact = true }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = EventWords.OutputsTested.En, Exact = true }).ClickAsync();
         await ButtonAsync(page, StepTexts.AllAutomaticLeft);
         Assert.True(TypedVisit.Controller.Count + TypedVisit.Reference.Count + TypedVisit.Water.Count + TypedVisit.Stock.Count >= 25);
     }

@@ -78,7 +78,7 @@ public sealed class CloseGateTests
     }
 
     [Fact]
-    public async Task Close_ShortSetLeftOpen_TakesAReasonAndTellsWhatIsMissing()
+    public async Task Close_ShortSetLeftOpen_TakesAReasonAndTellsHowMuchIsMissingWhere()
     {
         await using var page = new EntryPage();
         page.Go("Close");
@@ -87,7 +87,7 @@ public sealed class CloseGateTests
         page.Press("Close the visit");
 
         var notes = Assert.Single(page.Closed).Notes!;
-        Assert.Contains("Controller clock", notes, StringComparison.Ordinal);
+        Assert.Contains("Controller as found: 10 open", notes, StringComparison.Ordinal);
         Assert.Contains("controller cabinet locked", notes, StringComparison.Ordinal);
     }
 

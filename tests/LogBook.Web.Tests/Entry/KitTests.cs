@@ -156,7 +156,7 @@ public sealed class KitTests
         page.Type("Handed over at", "2025-03-31T15:10");
 
         Assert.Contains("Write on the bottle: B-9 · YAF-1 · CT-1", page.Words, StringComparison.Ordinal);
-        Assert.Contains(page.Tower.Observations, o => o.Text == "Sample B-9 handed to Umberscombe Water Laboratory, 2025-03-31 15:10");
+        Assert.Contains(page.Tower.Observations, o => o.Text == "Sample B-9 handed to Umberscombe Water Laboratory, 31 Mar 2025 15:10");
         Assert.Equal("B-9", page.Draft.ToVisit().Samples.Single().Bottle);
     }
 

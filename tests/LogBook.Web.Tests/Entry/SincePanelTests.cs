@@ -26,10 +26,22 @@ public sealed class SincePanelTests
 
         Assert.Contains("28 days ago, by R. Yaffle", since, StringComparison.Ordinal);
         Assert.Contains("bleed ran too long", since, StringComparison.Ordinal);
-        Assert.Contains("Inhibitor, tower water: 60\u00a0mg/L, below the range", since, StringComparison.Ordinal);
+        Assert.Contains("Last time: Inhibitor, tower water: 60\u00a0mg/L is below the range (Range 80 to 120\u00a0mg/L)", since, StringComparison.Ordinal);
         Assert.Contains("bleed was left Forced off", since, StringComparison.Ordinal);
         Assert.Contains("renew the strainer", since, StringComparison.Ordinal);
         Assert.Contains("pump room tidy", since, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(9000, false)]
+    [InlineData(10_000, true)]
+    public async Task Since_TellsACountThatReachesALimit_ThoughNoRangeNamesIt(double count, bool told)
+    {
+        var slide = new Reading { At = "tower", Test = "dip-slide", Value = count, Unit = "[CFU]/mL" };
+        var last = EntryFirm.Earlier with { Systems = [EntryFirm.Earlier.Systems[0] with { Readings = [slide] }] };
+        await using var page = new EntryPage(previous: [last]);
+
+        Assert.Equal(told, page.Form.Find(".lb-since").TextContent.Contains("Last time: Dip slide, tower water: 10,000\u00a0CFU/mL, the limit is 10,000\u00a0CFU/mL", StringComparison.Ordinal));
     }
 
     [Fact]
