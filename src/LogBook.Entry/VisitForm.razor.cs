@@ -160,6 +160,11 @@ public sealed partial class VisitForm : IAsyncDisposable
         SaveSoon();
     }
 
+    /// <summary>Answers behind what the page told before, and by that says that it has arrived.</summary>
+    /// <returns>False when the form is being taken away.</returns>
+    [JSInvokable]
+    public bool Heard() => !_gone;
+
     /// <inheritdoc />
     public async ValueTask DisposeAsync()
     {

@@ -1,22 +1,67 @@
 // Keeps what is being typed and moves on with Enter. Fields are bound on change, so that no key waits for a server.
 const idle = 250;
 
+// For an answer; a server that is this slow is asked again, and a tablet that is at work for this long too.
+const patience = 3000;
+
 // A box inside closed details has its place on the page and still cannot be entered.
 const isShown = box => box.checkVisibility ? box.checkVisibility() : box.offsetParent !== null && !box.closest("details:not([open])");
 
+// What was typed or changed is told to the form until it answers: a line to a server may break at any key, and keeps what it swallowed
+// in the box alone.
+function teller(root) {
+  const turns = new Map();
+  const waiting = new Set();
+
+  // The page's own word that the line is back: what waits need not wait any longer.
+  const back = event => {
+    if (!root.isConnected) document.removeEventListener("components-reconnect-state-changed", back, true);
+    else if (event.detail?.state === "hide") for (const go of waiting) go();
+  };
+  document.addEventListener("components-reconnect-state-changed", back, true);
+
+  const pause = async time => {
+    let go;
+    await new Promise(done => {
+      go = done;
+      waiting.add(go);
+      setTimeout(go, time);
+    });
+    waiting.delete(go);
+    return false;
+  };
+
+  return async (box, isLeft, ask) => {
+    const turn = {};
+    turns.set(box, turn);
+    for (let tries = 1; ; tries++) {
+      const isAnswered = await Promise.race([ask().then(() => true, () => pause(idle)), pause(patience)]);
+      if (turns.get(box) !== turn || !box.isConnected) return;
+      if (!isAnswered) continue;
+      turns.delete(box);
+      // The change itself may have been swallowed; twice the same does no harm.
+      if (isLeft && tries > 1) box.dispatchEvent(new Event("change", { bubbles: true }));
+      return;
+    }
+  };
+}
+
 export function attach(root, form) {
   const timers = new Map();
+  const tell = teller(root);
   root.addEventListener("input", event => {
     const box = event.target;
     const key = box.dataset?.key;
     if (!key) return;
     clearTimeout(timers.get(key));
-    timers.set(key, setTimeout(() => {
-      form.invokeMethodAsync("KeepTyped", key, box.value, box.dataset.unit ?? null).catch(() => {});
-    }, idle));
+    timers.set(key, setTimeout(() => tell(box, false, () => form.invokeMethodAsync("KeepTyped", key, box.value, box.dataset.unit ?? null)), idle));
   });
   // A field that is left is kept by its own change; a late timer would only repeat it.
-  root.addEventListener("change", event => clearTimeout(timers.get(event.target.dataset?.key)));
+  root.addEventListener("change", event => {
+    clearTimeout(timers.get(event.target.dataset?.key));
+    // Behind the change, which goes by the same line: an answer to this one says that it has arrived.
+    setTimeout(() => tell(event.target, true, () => form.invokeMethodAsync("Heard")));
+  });
   root.addEventListener("keydown", event => {
     if (event.key !== "Enter" || event.target.tagName !== "INPUT" || event.target.type === "checkbox") return;
     event.preventDefault();

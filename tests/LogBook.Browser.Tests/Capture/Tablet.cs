@@ -257,6 +257,13 @@ public sealed class Tablet : IAsyncDisposable
     public async Task OpenVisitAsync(string site, string open = "Open")
     {
         await Page.GotoAsync("/capture/#/visit/" + site);
+        await EnterPinAsync(open);
+    }
+
+    /// <summary>Waits for the form, and enters the PIN where it is asked for.</summary>
+    /// <param name="open">What the button under the PIN says in the language of the tablet.</param>
+    public async Task EnterPinAsync(string open = "Open")
+    {
         var pin = Page.Locator("#pin");
         await Expect(pin.Or(Page.Locator(".lb-form"))).ToBeVisibleAsync();
         if (await pin.IsVisibleAsync())

@@ -152,7 +152,11 @@ public sealed class RandomEntry
     {
         var positions = Enum.GetNames<SwitchPosition>();
         var at = _random.Next(positions.Length);
-        await page.Locator($"[role=group][aria-labelledby='{DraftKey.ElementId(key)}-name'] button").Nth(at).ClickAsync();
+        var button = page.Locator($"[role=group][aria-labelledby='{DraftKey.ElementId(key)}-name'] button").Nth(at);
+        await button.ClickAsync();
+
+        // Entered once it is shown: a press that a line swallowed shows nothing.
+        await Expect(button).ToHaveAttributeAsync("aria-pressed", Stands(key) == positions[at] ? "false" : "true");
         Enter(key, Stands(key) == positions[at] ? string.Empty : positions[at]);
     }
 
