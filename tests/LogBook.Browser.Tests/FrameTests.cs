@@ -1,3 +1,4 @@
+using LogBook.Browser.Tests.Browsers;
 using Microsoft.Playwright;
 using static Microsoft.Playwright.Assertions;
 
@@ -39,6 +40,8 @@ public sealed class FrameTests : IClassFixture<BrowserHost>
         await BrowserHost.SignInAsync(page, "supervisor@quernwath.example");
         var light = await BackgroundAsync(page);
 
+        // A menu that was opened in the picture before is closed again when the page comes alive.
+        await page.IsLiveAsync();
         await page.ClickAsync(".top-person summary");
         await page.ClickAsync("[data-set-look=dark]");
         var dark = await BackgroundAsync(page);
@@ -58,7 +61,7 @@ public sealed class FrameTests : IClassFixture<BrowserHost>
         await page.GotoAsync("/visit/SIT-A");
         var field = page.Locator(".lb-form textarea:visible").First;
         await Expect(page.Locator(".lb-form")).ToBeVisibleAsync();
-        await page.WaitForFunctionAsync("() => window.Blazor !== undefined");
+        await page.IsLiveAsync();
         await field.FillAsync("fill looks clean, seven nozzles wet");
         await field.BlurAsync();
         await Expect(page.GetByText("Draft on the server")).ToBeVisibleAsync(new() { Timeout = 10_000 });
