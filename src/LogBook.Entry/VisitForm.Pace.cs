@@ -22,8 +22,8 @@ public sealed partial class VisitForm
     // can come between. A server answers at once.
     private bool Waits => _module is not null && State.IsGradual;
 
-    // A field that is not there yet is gone to when all of its step is; the heading at once.
-    private bool MayGoTo(string id) => _isStepShown && (!_isFilling || id == Heading);
+    // A field that is not there yet is gone to when all of its step is, and what the last act has brought; the heading at once.
+    private bool MayGoTo(string id) => _isStepShown && (id == Heading || (!_isFilling && !_isSettling));
 
     // The fields of the step that is left are gone before the next tap: none of them may take what is meant for the new one.
     private void LeaveStep()
@@ -127,15 +127,21 @@ public sealed partial class VisitForm
             {
                 await script.InvokeVoidAsync("breathe");
             }
+
+            if (!_gone)
+            {
+                Settle();
+            }
         }
         finally
         {
             _isSettling = false;
         }
 
-        if (!_gone)
+        // The form itself is shown before its parts; what the person is led to may stand in one of them.
+        if (!_gone && _focus is not null)
         {
-            Settle();
+            StateHasChanged();
         }
     });
 

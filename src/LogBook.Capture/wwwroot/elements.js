@@ -22,3 +22,14 @@ export const once = (work) => {
     try { await work(...given); } finally { busy = false; }
   };
 };
+
+// What is made anew would take the focus with it. Gives how to bring it back: to what has the same name, else to the heading.
+export function focusIn(place) {
+  const at = document.activeElement;
+  if (!place.contains(at) || at === place) return () => {};
+  const nameOf = (one) => [one.tagName, one.id, one.getAttribute("href"), one.textContent].join("\n");
+  const sameAs = (name) => [...place.querySelectorAll(at.tagName)].filter((one) => nameOf(one) === name && !one.disabled);
+  const name = nameOf(at);
+  const turn = sameAs(name).indexOf(at);
+  return () => (sameAs(name)[turn] ?? place.querySelector("h1"))?.focus({ preventScroll: true });
+}

@@ -1,5 +1,5 @@
 // The shell: shows at once what this device holds, sends what waits, and opens the form.
-import { button, el } from "./elements.js";
+import { button, el, focusIn } from "./elements.js";
 import * as desk from "./desk.js";
 import { homeView } from "./home.js";
 import * as people from "./people.js";
@@ -92,6 +92,7 @@ function drawHome({ known, rows, drafts, round, shift }) {
   ]);
   if (made === drawn) return;
   drawn = made;
+  const refocus = focusIn(view);
   view.replaceChildren(...homeView({ queue: rows, drafts, round, people: known, shift, persisted, startsOffline, isBringing, isUnlocked: Boolean(people.at()), problem: bringProblem }, {
     address,
     amend: (site, visit) => "#/amend/" + encodeURIComponent(site) + "/" + visit + "/result",
@@ -112,6 +113,7 @@ function drawHome({ known, rows, drafts, round, shift }) {
       notice(say("thrownAway"), say("undo"), async () => { await desk.restore(row.id); await refresh(); });
     },
   }));
+  refocus();
 }
 
 // A line above the view that may offer one act; it stays until the next one, or until it is used.

@@ -46,7 +46,31 @@ function teller(root) {
   };
 }
 
+const canTakeFocus = "a[href], button, input, select, textarea, summary, [tabindex='0']";
+
+// A button that goes away, or is of no use any more, when it is pressed would take the focus with it, and the next Tab would begin at the
+// top of the page. So what stands after it gets the focus; where its step is gone, the heading. Whoever taps is left alone: a box with
+// the focus would bring up the keyboard.
+function keepFocus(root) {
+  let at = null;
+  let byKeys = false;
+  root.addEventListener("keydown", () => { byKeys = true; }, true);
+  root.addEventListener("pointerdown", () => { byKeys = false; }, true);
+  root.addEventListener("focusin", event => { at = event.target; });
+  new MutationObserver(changes => {
+    if (!byKeys || !at || document.activeElement !== document.body || (at.isConnected && !at.disabled)) return;
+    const gone = changes.find(change => [...change.removedNodes].some(node => node.contains(at)));
+    const place = at.isConnected ? at : [gone?.nextSibling, gone?.previousSibling, gone?.target].find(node => node?.isConnected);
+    const boxes = [...root.querySelectorAll(canTakeFocus)].filter(box => !box.disabled && isShown(box));
+    const isAfter = box => place.contains(box) || place.compareDocumentPosition(box) & Node.DOCUMENT_POSITION_FOLLOWING;
+    const isStepThere = boxes.some(box => box.closest(".lb-main-column"));
+    const next = (isStepThere && place && boxes.find(isAfter)) || root.querySelector("#visit-step");
+    next?.focus();
+  }).observe(root, { childList: true, subtree: true, attributeFilter: ["disabled"] });
+}
+
 export function attach(root, form) {
+  keepFocus(root);
   const timers = new Map();
   const tell = teller(root);
   root.addEventListener("input", event => {
