@@ -166,8 +166,7 @@ async function showRegister() {
     arrangeSecond(code);
     home();
     await route();
-    // The round first: a weak signal brings one thing at a time.
-    bringRound().then(prepareForm).catch((error) => console.error(error));
+    bringRound();
   }, known.length > 0 ? home : undefined);
   view.replaceChildren(place);
 }

@@ -32,17 +32,4 @@ public sealed class RehearsalTests
         await Expect(tablet.Page.Locator(".stop").First).ToBeVisibleAsync();
         await tablet.OpenVisitAsync(JobHost.Site);
     }
-
-    [Fact]
-    [Trait("goal", "P6")]
-    public async Task Register_BringsTheRound_AndRehearsesAForm()
-    {
-        await using var host = await JobHost.StartAsync();
-        await using var link = new Link(host.Address);
-        await using var tablet = await Tablet.StartAsync(link.Address, "rehearsal-first");
-        await tablet.RegisterAsync();
-        await tablet.UntilAsync("() => performance.getEntriesByName('form-rehearsed').length > 0");
-        await Expect(tablet.Page.Locator(".lb-form")).ToHaveCountAsync(0);
-        await Expect(tablet.Page.Locator(".stop").First).ToBeVisibleAsync();
-    }
 }
