@@ -69,7 +69,8 @@ public sealed class TabletViewsTests
         await ViewAsync(tablet, "register", found);
         await ViewAsync(tablet, "pin", found);
 
-        // A visit that waits, one that stands twice, and one that was begun.
+        // A visit that waits, one that stands twice, and one that was begun. The fields of a new PIN must be gone: they look like the question for it.
+        await tablet.GoHomeAsync();
         await tablet.OpenVisitAsync(JobHost.Site);
         await tablet.Page.EnterAsync(Notes, "noise in the fan");
         await tablet.GoHomeAsync();
