@@ -37,3 +37,7 @@ globalThis.logbookFirst = new Promise((resolve) => {
     }
   };
 });
+
+// The runtime comes up while the first view is made and read, so that the form opens at once. Its files are on a device whose worker
+// serves this page; on any other they would hold up the view.
+if (navigator.serviceWorker?.controller) import("./runtime.js").then(({ start }) => start()).catch(() => {});

@@ -358,9 +358,6 @@ async function keepOffline() {
 }
 
 async function begin() {
-  // The runtime comes up while the first view is made and read, so that the form opens at once. Its files are on a device whose worker
-  // serves this page; on any other they would hold up the view.
-  if (navigator.serviceWorker?.controller) startRuntime().catch(() => {});
   // What first.js has read is painted before anything else is asked of the device.
   const first = (await globalThis.logbookFirst)?.view;
   const kept = first?.settings ?? (await settings());

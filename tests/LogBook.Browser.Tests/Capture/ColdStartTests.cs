@@ -51,6 +51,8 @@ public sealed class ColdStartTests(ITestOutputHelper output)
 
     private const string MarkOf = "(name) => performance.getEntriesByName(name)[0].startTime";
 
+    private const string BeginningOfRuntime = "() => performance.getEntriesByType('resource').find((file) => file.name.endsWith('/blazor.webassembly.js'))?.startTime ?? Infinity";
+
     // Three starts on a machine that does other things tell too little to fail by.
     private static bool IsLongForm => Environment.GetEnvironmentVariable("LOGBOOK_STARTS") is not null;
 
@@ -99,6 +101,7 @@ public sealed class ColdStartTests(ITestOutputHelper output)
         await Expect(tablet.Page.Locator(".stop").Filter(new() { HasText = JobHost.Site }).First).ToBeVisibleAsync();
         await tablet.Page.WaitForFunctionAsync("() => performance.getEntriesByName('shell-painted').length > 0");
         var painted = await tablet.Page.EvaluateAsync<double>(MarkOf, "shell-painted");
+        Assert.True(await tablet.Page.EvaluateAsync<double>(BeginningOfRuntime) < painted, "The runtime waited for the shell.");
         await tablet.SwitchOffAsync();
         return painted;
     }

@@ -4,18 +4,20 @@ using LogBook.Domain.Programmes;
 using LogBook.Domain.Sites;
 using LogBook.Domain.Visits;
 using LogBook.Entry.Drafts;
+using LogBook.Entry.Plans;
+using LogBook.Entry.State;
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
 
 namespace LogBook.Capture.Visits;
 
-/// <summary>Reads a sheet and begins a visit that nobody sees and nothing keeps, until a form is asked for.</summary>
+/// <summary>Reads a sheet, begins a visit and draws its first picture; nobody sees it and nothing keeps it. Ends when a form is asked for.</summary>
 /// <remarks>
 /// What .NET does for the first time in a browser takes it some twenty times as long as the second time, and most of it is how a record
-/// becomes of its JSON. Here that is done before somebody waits, in pieces between which the page answers: how each record is read, then a
-/// row of each kind, the whole, and a draft.
+/// becomes of its JSON, the rest how a part of the form is drawn. Here that is done before somebody waits, in pieces between which the page
+/// answers: how each record is read, then a row of each kind, the whole, a draft, and one part of the form after the other.
 /// </remarks>
-public sealed class Rehearsal : ComponentBase
+public sealed partial class Rehearsal
 {
     // The lists of a document whose rows are worth a piece of their own.
     private static readonly (string Name, Action<string> Read)[] Rows =
@@ -25,6 +27,9 @@ public sealed class Rehearsal : ComponentBase
         ("systems", row => ExchangeReader.Parse<WaterSystem>(row)),
         ("visits", row => ExchangeReader.Parse<Visit>(row)),
     ];
+
+    private readonly List<RenderFragment> _parts = [];
+    private FormState? _state;
 
     /// <summary>Code of a site.</summary>
     [Parameter]
@@ -52,6 +57,8 @@ public sealed class Rehearsal : ComponentBase
 
                 piece();
             }
+
+            _state = null;
         }
         catch (JsonException)
         {
@@ -80,9 +87,38 @@ public sealed class Rehearsal : ComponentBase
 
         DeviceSheet? sheet = null;
         yield return () => sheet = DeviceSheet.Read(Sheet, SiteCode);
-        if (sheet is not null)
+        if (sheet is null)
         {
-            yield return () => VisitDraft.FromJson(VisitDraft.Start(sheet.Site, "", TimeProvider.System).ToJson());
+            yield break;
         }
+
+        VisitDraft? draft = null;
+        yield return () => draft = VisitDraft.FromJson(VisitDraft.Start(sheet.Site, "", TimeProvider.System).ToJson());
+        if (draft is null)
+        {
+            yield break;
+        }
+
+        yield return () => Begin(sheet, draft);
+        if (_state?.Plan is not { } plan)
+        {
+            yield break;
+        }
+
+        _state.Step = plan.Steps[0];
+        foreach (var part in PartsInTurn)
+        {
+            yield return () =>
+            {
+                _parts.Add(part);
+                StateHasChanged();
+            };
+        }
+    }
+
+    private void Begin(DeviceSheet sheet, VisitDraft draft)
+    {
+        _state = new FormState(draft, sheet.Firm, sheet.Site, TimeProvider.System, static () => { }, static () => { }) { IsGradual = true, Previous = sheet.Previous };
+        _state.Renew();
     }
 }
