@@ -14,6 +14,9 @@ public sealed class RestartTests(ITestOutputHelper output)
 {
     private const string Notes = "visit/notes";
 
+    // Milliseconds. At every picture, as is usual, the asking itself would keep a browser of many tabs busy.
+    private const float LookEvery = 200;
+
     private static readonly TimeSpan StopsWithin = TimeSpan.FromSeconds(30);
 
     private static readonly TimeSpan BackWithin = TimeSpan.FromSeconds(10);
@@ -87,7 +90,8 @@ public sealed class RestartTests(ITestOutputHelper output)
     {
         await tab.WaitForFunctionAsync(
             "([id, text]) => !globalThis.before && document.querySelector('main[data-live]') && document.getElementById(id)?.value === text && !document.querySelector('dialog[open]')",
-            new[] { LogBook.Entry.Drafts.DraftKey.ElementId(Notes), text });
+            new[] { LogBook.Entry.Drafts.DraftKey.ElementId(Notes), text },
+            new() { PollingInterval = LookEvery });
         return Stopwatch.GetElapsedTime(started);
     }
 
