@@ -116,11 +116,17 @@ function drawHome({ known, rows, drafts, round, shift }) {
   refocus();
 }
 
-// A line above the view that may offer one act; it stays until the next one, or until it is used.
+// A line above the view that may offer one act; it stays until the next one, or until it is used. Its button goes with it and hands the focus on.
 function notice(text, act, press) {
-  const line = el("p", { className: "note" }, text, " ", act && button(act, async () => { line.remove(); await press(); }));
+  const line = el("p", { className: "note" }, text, " ", act && button(act, async () => {
+    line.remove();
+    focusHeading();
+    await press();
+  }));
   notices.replaceChildren(line);
 }
+
+const focusHeading = () => (formPlace.hidden ? view : formPlace).querySelector("h1")?.focus();
 
 async function writeRescue() {
   const { visits, drafts, photos, unreadable, files, left } = await rescueFile(await clockShift());
@@ -314,7 +320,7 @@ async function route() {
   await Promise.all([tellStanding(), tellWho()]);
   offerVersion();
   // Where a PIN is asked for, it can be typed at once.
-  if (document.activeElement?.id !== "pin") (formPlace.hidden ? view : formPlace).querySelector("h1")?.focus();
+  if (document.activeElement?.id !== "pin") focusHeading();
 }
 
 // Shows anew what a change of the store concerns; the form is left alone.

@@ -124,6 +124,8 @@ export async function forgottenView(code, done, cancel) {
       told.hidden = false;
       told.textContent = say("forgotAsked");
       acts();
+      // The pressed button is gone.
+      place.querySelector("h1").focus();
       look();
     } catch {
       problem.textContent = say("needsSignal");
