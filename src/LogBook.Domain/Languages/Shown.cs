@@ -181,6 +181,13 @@ public static class Shown
     public static string DayAndTime(DateTime wall, Language language) =>
         Day(DateOnly.FromDateTime(wall), language) + " " + wall.ToString("HH:mm", CultureInfo.InvariantCulture);
 
+    /// <summary>A time of day with its seconds and its day, for two times within one minute.</summary>
+    /// <param name="wall">Wall time.</param>
+    /// <param name="language">Language asked for.</param>
+    /// <returns>Day and 24-hour time to the second.</returns>
+    public static string DayAndSecond(DateTime wall, Language language) =>
+        DayAndTime(wall, language) + wall.ToString(":ss", CultureInfo.InvariantCulture);
+
     private static Text Same(string text) => new(text, text, text);
 
     private static string Join(string number, string unit, Language language)

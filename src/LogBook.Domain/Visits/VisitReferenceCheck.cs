@@ -1,5 +1,6 @@
 using LogBook.Domain.Exchange;
 using LogBook.Domain.History;
+using LogBook.Domain.Languages;
 using LogBook.Domain.Programmes;
 using LogBook.Domain.Quantities;
 using LogBook.Domain.Sites;
@@ -15,6 +16,8 @@ internal sealed class VisitReferenceCheck(FirmSetUp firm, IssueList issues)
     /// <summary>A level is refused beyond this part of the drum's height or volume: gauges overread a little at the brim.</summary>
     private const double Brim = 1.02;
 
+    private TimeZoneInfo? _zone;
+
     /// <summary>Checks one visit.</summary>
     /// <param name="visit">The visit.</param>
     /// <param name="prefix">Beginning of the paths: "visits[3]." or nothing.</param>
@@ -25,6 +28,7 @@ internal sealed class VisitReferenceCheck(FirmSetUp firm, IssueList issues)
             issues.Unknown(prefix + "site", visit.Site, CheckTexts.ASite);
         }
 
+        _zone = firm.Sites.TryGetValue(visit.Site, out var site) && TimeZoneInfo.TryFindSystemTimeZoneById(site.TimeZone, out var zone) ? zone : null;
         Person(visit.Technician, prefix + "technician");
         for (var i = 0; i < visit.Also.Count; i++)
         {
@@ -348,9 +352,17 @@ internal sealed class VisitReferenceCheck(FirmSetUp firm, IssueList issues)
 
     private void NotBefore(Moment? later, string path, Moment? earlier, string earlierName, string code)
     {
-        if (later is { } end && earlier is { } start && end < start)
+        if (later is not { } end || earlier is not { } start || end >= start)
         {
-            issues.Block(path, code, CheckTexts.Before, VisitFieldTexts.NameOf(path), end.Text, VisitFieldTexts.NameOf(earlierName), start.Text);
+            return;
         }
+
+        // Both are told by one clock, that of the site: with their own offsets the earlier could read as the later.
+        var (wallOfEnd, wallOfStart) = (Wall(end), Wall(start));
+        var isSameMinute = Shown.DayAndTime(wallOfEnd, issues.Language) == Shown.DayAndTime(wallOfStart, issues.Language);
+        issues.Block(path, code, CheckTexts.Before, VisitFieldTexts.NameOf(path), Said(wallOfEnd), VisitFieldTexts.NameOf(earlierName), Said(wallOfStart));
+
+        DateTime Wall(Moment moment) => _zone is null ? moment.Wall : TimeZoneInfo.ConvertTimeFromUtc(moment.Utc, _zone);
+        string Said(DateTime wall) => isSameMinute ? Shown.DayAndSecond(wall, issues.Language) : Shown.DayAndTime(wall, issues.Language);
     }
 }

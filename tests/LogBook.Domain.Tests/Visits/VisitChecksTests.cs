@@ -341,6 +341,21 @@ public sealed class VisitChecksTests
     }
 
     [Theory]
+    [InlineData(Language.English, "2025-07-01T15:30:00Z", "left: 1 Jul 2025 16:30 is before arrived 1 Jul 2025 17:05, expected is not before")]
+    [InlineData(Language.Spanish, "2025-07-01T17:50:00+02:00", "al irse: 01/07/2025 16:50 es anterior a llegada 01/07/2025 17:05, se espera que no lo sea")]
+    [InlineData(Language.Portuguese, "2025-07-01T17:05:00+01:00", "ao sair: 01/07/2025 17:05:00 é anterior a chegada 01/07/2025 17:05:30, esperado que não seja")]
+    public void Check_LeftBeforeArrived_TellsBothByTheClockOfTheSite(Language language, string left, string message)
+    {
+        Assert.True(Moment.TryParse("2025-07-01T17:05:30+01:00", out var start));
+        Assert.True(Moment.TryParse(left, out var end));
+        var draft = At(0, Record()) with { Arrived = start, Left = end };
+
+        var issue = Assert.Single(VisitChecks.Check(draft, new VisitContext(Examples.Firm(), [], language)));
+
+        Assert.Equal(("left", "left-before-arrived", message), (issue.Path, issue.Code, issue.Message));
+    }
+
+    [Theory]
     [InlineData("conductivity", 1200, 4000, "uS/cm", "Please read again: Conductivity 4,000\u00a0µS/cm, usual here is 1,200")]
     [InlineData("pH", 8, 11.5, "[pH]", "Please read again: pH 11.5, usual here is 8")]
     public void Check_UnitsAreWordedForPeople(string test, double usual, double value, string unit, string message)
