@@ -46,6 +46,7 @@ public static class CloseGate
             }
         }
 
+        points.AddRange(UnfinishedPoints.Of(state));
         if (state.Draft.Amended is not null)
         {
             if (state.Draft.Text("visit/amendReason").Trim().Length == 0)

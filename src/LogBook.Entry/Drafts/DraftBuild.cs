@@ -5,8 +5,9 @@ namespace LogBook.Entry.Drafts;
 /// <summary>A visit made of a draft.</summary>
 /// <param name="Visit">Everything that could be read.</param>
 /// <param name="Unread">Fields whose text is no value yet.</param>
+/// <param name="Unfinished">Records that were begun and are not in the visit.</param>
 /// <param name="KeyByPath">Field of the draft for each path of the visit, as in "systems[0].readings[2].value".</param>
-public sealed record DraftBuild(Visit Visit, IReadOnlyList<UnreadField> Unread, IReadOnlyDictionary<string, string> KeyByPath)
+public sealed record DraftBuild(Visit Visit, IReadOnlyList<UnreadField> Unread, IReadOnlyList<UnfinishedRecord> Unfinished, IReadOnlyDictionary<string, string> KeyByPath)
 {
     /// <summary>The field that an issue is about.</summary>
     /// <param name="path">Path in the visit, or in a document whose first visit it is.</param>

@@ -109,6 +109,26 @@ internal sealed class DraftGroup(VisitDraft draft, string key, string path, Draf
 
     public Guid? Id(string name) => Guid.TryParse(Text(name), out var id) ? id : null;
 
+    /// <summary>Notes that no record was made of what was typed here.</summary>
+    /// <param name="needed">Fields without which there is none.</param>
+    /// <param name="apart">Fields that are not lost with this record.</param>
+    public void NoteUnfinished(IReadOnlyList<string> needed, params IReadOnlyList<string> apart)
+    {
+        if (needed.FirstOrDefault(name => Text(name) is null) is { } missing && draft.TypedUnder(key).FirstOrDefault(name => !apart.Contains(name)) is { } typed)
+        {
+            trace.Unfinished.Add(new UnfinishedRecord(Field(missing), Field(typed)));
+        }
+    }
+
+    /// <summary>Notes that one of two fields was typed that mean nothing without each other.</summary>
+    public void NoteHalf(string first, string second)
+    {
+        if (Text(first) is null != Text(second) is null)
+        {
+            trace.Unfinished.Add(Text(first) is null ? new(Field(first), Field(second)) : new(Field(second), Field(first)));
+        }
+    }
+
     private string Field(string name) => DraftKey.Under(key, name);
 
     private string Path(string name) => path.Length == 0 ? name : path + "." + name;

@@ -26,7 +26,7 @@ internal sealed class DraftReader
     {
         var reader = new DraftReader(draft, language);
         var visit = reader.ReadVisit();
-        return new DraftBuild(visit, [.. reader._trace.Unread.DistinctBy(u => u.Key)], reader._trace.KeyByPath);
+        return new DraftBuild(visit, [.. reader._trace.Unread.DistinctBy(u => u.Key)], reader._trace.Unfinished, reader._trace.KeyByPath);
     }
 
     private Visit ReadVisit()
@@ -47,7 +47,7 @@ internal sealed class DraftReader
             Notes = string.Join('\n', new[] { top.Text("notes") }.Concat(Custody(null)).OfType<string>()) is { Length: > 0 } notes ? notes : null,
             Systems = Systems(was?.Systems ?? []),
             Photos = Photos(was?.Photos ?? []),
-            Recommendations = List(DraftKey.Of(DraftKey.Visit, "recommendations"), "recommendations", was?.Recommendations ?? [], Recommendation),
+            Recommendations = List(DraftKey.Of(DraftKey.Visit, "recommendations"), "recommendations", was?.Recommendations ?? [], Recommendation, "text"),
             Samples = List(DraftKey.Of(DraftKey.Visit, "samples"), "samples", was?.Samples ?? [], Sample),
             Signatures = [.. Coded(DraftKey.Of(DraftKey.Visit, "signatures"), "signatures", was?.Signatures ?? [], s => s.By.ToString(), Signature)],
         };
@@ -122,11 +122,12 @@ internal sealed class DraftReader
         var own = new DraftGroup(_draft, key, path, _trace);
         var bleedTest = new DraftGroup(_draft, DraftKey.Under(key, "bleedTest"), path + ".bleedTest", _trace);
         var current = new DraftGroup(_draft, DraftKey.Under(key, "maOutput"), path + ".maOutput", _trace);
+        bleedTest.NoteHalf("litres", "seconds");
         string Under(string list) => DraftKey.Under(key, list);
         string At(string list) => path + "." + list;
 
-        var probes = Coded(Under("probes"), At("probes"), was?.Probes ?? [], p => p.Probe ?? string.Empty, Probe);
-        var observations = List(Under("observations"), At("observations"), was?.Observations ?? [], Observation);
+        var probes = Coded(Under("probes"), At("probes"), was?.Probes ?? [], p => p.Probe ?? string.Empty, (group, probe, old) => ProbeOf(group, code, probe, old));
+        var observations = List(Under("observations"), At("observations"), was?.Observations ?? [], Observation, "text");
         observations.AddRange(RangeReasons(Under("ranges")));
         observations.AddRange(Custody(code).Select(words => new Observation { About = "sample", Text = words }));
         return (was ?? new VisitedSystem { System = code }) with
@@ -139,18 +140,18 @@ internal sealed class DraftReader
             Probes = probes,
             Meters = Coded(Under("meters"), At("meters"), was?.Meters ?? [], m => m.Meter, Meter),
             Drums = Coded(Under("drums"), At("drums"), was?.Drums ?? [], d => d.Drum, Drum),
-            HoursRun = Coded(Under("hoursRun"), At("hoursRun"), was?.HoursRun ?? [], h => h.Output, Hours),
+            HoursRun = Coded(Under("hoursRun"), At("hoursRun"), was?.HoursRun ?? [], h => h.Output, Hours, "hours"),
             Pumps = Coded(Under("pumps"), At("pumps"), was?.Pumps ?? [], p => p.Pump, Pump),
-            Drawdowns = Coded(Under("drawdowns"), At("drawdowns"), was?.Drawdowns ?? [], d => d.Pump, DrawdownOf),
+            Drawdowns = Coded(Under("drawdowns"), At("drawdowns"), was?.Drawdowns ?? [], d => d.Pump, DrawdownOf, "millilitres", "seconds"),
             BleedTest = LitresOf(bleedTest, "litres") is { } litres && bleedTest.Number("seconds") is { } seconds ? new BleedTest { Litres = litres, Seconds = seconds } : null,
             Switches = Coded(Under("switches"), At("switches"), was?.Switches ?? [], s => s.Output, Switch),
             Settings = Coded(Under("settings"), At("settings"), was?.Settings ?? [], s => s.Name, Setting),
             MaOutput = current.Number("found") is { } found ? new MaReading { Found = found, Unit = current.Unit("found") ?? "mA" } : null,
-            Additions = List(Under("additions"), At("additions"), was?.Additions ?? [], AdditionOf),
-            Events = List(Under("events"), At("events"), was?.Events ?? [], Event),
-            Alarms = List(Under("alarms"), At("alarms"), was?.Alarms ?? [], Alarm),
+            Additions = List(Under("additions"), At("additions"), was?.Additions ?? [], AdditionOf, "product", "amount"),
+            Events = List(Under("events"), At("events"), was?.Events ?? [], Event, "type"),
+            Alarms = List(Under("alarms"), At("alarms"), was?.Alarms ?? [], Alarm, "text"),
             Observations = observations,
-            Actions = List(Under("actions"), At("actions"), was?.Actions ?? [], Action),
+            Actions = List(Under("actions"), At("actions"), was?.Actions ?? [], Action, "text"),
         };
     }
 
@@ -160,7 +161,7 @@ internal sealed class DraftReader
         + s.Settings.Count + s.Additions.Count + s.Events.Count + s.Alarms.Count + s.Observations.Count + s.Actions.Count > 0;
 
     // Records of a list that has no codes: rows of the form, numbered; those of an amended visit come first, in their order.
-    private List<T> List<T>(string list, string path, IReadOnlyList<T> was, Func<DraftGroup, T?, T?> read)
+    private List<T> List<T>(string list, string path, IReadOnlyList<T> was, Func<DraftGroup, T?, T?> read, params IReadOnlyList<string> needed)
         where T : class
     {
         var records = new List<T>();
@@ -178,12 +179,16 @@ internal sealed class DraftReader
             {
                 records.Add(record);
             }
+            else
+            {
+                group.NoteUnfinished(needed);
+            }
         }
 
         return records;
     }
 
-    private List<T> Coded<T>(string list, string path, IReadOnlyList<T> was, Func<T, string> code, Func<DraftGroup, string, T?, T?> read)
+    private List<T> Coded<T>(string list, string path, IReadOnlyList<T> was, Func<T, string> code, Func<DraftGroup, string, T?, T?> read, params IReadOnlyList<string> needed)
         where T : class
     {
         var records = new List<T>();
@@ -191,10 +196,19 @@ internal sealed class DraftReader
         {
             var key = DraftKey.Under(list, part);
             var group = new DraftGroup(_draft, key, $"{path}[{records.Count}]", _trace);
-            if (!group.IsRemoved && read(group, part, was.FirstOrDefault(r => code(r) == part)) is { } record)
+            if (group.IsRemoved)
+            {
+                continue;
+            }
+
+            if (read(group, part, was.FirstOrDefault(r => code(r) == part)) is { } record)
             {
                 _trace.Note($"{path}[{records.Count}]", key);
                 records.Add(record);
+            }
+            else
+            {
+                group.NoteUnfinished(needed);
             }
         }
 
@@ -232,6 +246,10 @@ internal sealed class DraftReader
                 _trace.Note(itemPath, group.Key);
                 readings.Add(record);
             }
+            else
+            {
+                group.NoteUnfinished(NeededOf(group));
+            }
         }
 
         return readings;
@@ -267,6 +285,13 @@ internal sealed class DraftReader
         };
     }
 
+    private static IReadOnlyList<string> NeededOf(DraftGroup group) => group.Text("mode") switch
+    {
+        "drops" => ["drops", "perDrop"],
+        "notTaken" => ["notTaken"],
+        _ => ["value"],
+    };
+
     private static Reading? ReadingOf(DraftGroup group, ReadingKey key, Reading? was)
     {
         var mode = group.Text("mode");
@@ -286,6 +311,7 @@ internal sealed class DraftReader
         var unit = (dropsWanted ? group.Unit("perDrop") : null) ?? group.Unit("value") ?? was?.Unit ?? group.Unit("notTaken") ?? string.Empty;
         group.Locate("unit", dropsWanted ? "perDrop" : "value");
         var dilution = group.Number("dilutionSample") is { } sample && group.Number("dilutionTotal") is { } total ? new Dilution { Sample = sample, Total = total } : null;
+        group.NoteHalf("dilutionSample", "dilutionTotal");
         var none = notQuantifiable || notTaken is not null;
         return (was ?? new Reading { At = key.At, Test = key.Test, Source = key.Source, Unit = unit }) with
         {
@@ -313,6 +339,18 @@ internal sealed class DraftReader
                 ? (was?.Incubation ?? new Incubation()) with { DegC = degC, Hours = hours }
                 : null,
         };
+    }
+
+    private ProbeReading? ProbeOf(DraftGroup g, string system, string code, ProbeReading? was)
+    {
+        var probe = Probe(g, code, was);
+        if (probe is null)
+        {
+            // The reference of the recirculating water is a reading of its own.
+            g.NoteUnfinished(["asFound"], ProbeReadingKeys(system, code).Any() ? ["of", "reference"] : ["of"]);
+        }
+
+        return probe;
     }
 
     private static ProbeReading? Probe(DraftGroup g, string code, ProbeReading? was)

@@ -9,6 +9,8 @@ internal sealed class DraftTrace(Language language)
 
     public List<UnreadField> Unread { get; } = [];
 
+    public List<UnfinishedRecord> Unfinished { get; } = [];
+
     public Dictionary<string, string> KeyByPath { get; } = new(StringComparer.Ordinal);
 
     public void Note(string path, string key) => KeyByPath[path] = key;

@@ -14,6 +14,12 @@ namespace LogBook.Entry.Drafts;
 /// </summary>
 public sealed class VisitDraft
 {
+    // Filled or kept by the form: they say how, where or when, but nothing that a person would miss.
+    private static readonly HashSet<string> OfTheForm = new(StringComparer.Ordinal)
+    {
+        "row", "id", "removed", "mode", "at", "for", "type", "state", "method", "perDrop", "instrument", "follows", "takenAt", "resultAt", "waitEnded", "receivedAt", "settleStart", "notTaken", "notQuantifiable",
+    };
+
     private readonly SortedDictionary<string, DraftField> _fields = new(StringComparer.Ordinal);
     private readonly SortedSet<string> _cautionsSeen = new(StringComparer.Ordinal);
     private Dictionary<string, List<string>>? _partsByKey;
@@ -250,6 +256,12 @@ public sealed class VisitDraft
         Watch?.ReadParts(key);
         return (_partsByKey ??= IndexParts()).GetValueOrDefault(key) ?? [];
     }
+
+    /// <summary>Fields of a record that hold what a person entered, without those that the form fills or keeps for itself.</summary>
+    /// <param name="record">Key of the record.</param>
+    /// <returns>Their names.</returns>
+    internal IEnumerable<string> TypedUnder(string record) => PartsUnder(record)
+        .Where(name => !OfTheForm.Contains(name) && !name.StartsWith("photo", StringComparison.Ordinal) && Text(DraftKey.Under(record, name)).Trim().Length > 0);
 
     /// <summary>Rows of a list that were not taken away.</summary>
     /// <param name="list">Key of the list.</param>

@@ -185,6 +185,7 @@ public static class StepTexts
     public static readonly Text SignAs = new("Sign as {0}", "Firmar como {0}", "Assinar como {0}");
 
     public static readonly Text OpenRange = new("{0}: action or reason", "{0}: acción o motivo", "{0}: ação ou motivo");
+    public static readonly Text OpenUnfinished = new("{0} is missing: {1}, “{2}”, is not in the visit without it", "Falta {0}: sin ello, {1}, «{2}», no entra en la visita", "Falta {0}: sem isso, {1}, “{2}”, não entra na visita");
     public static readonly Text OpenOwner = new("{0}: who does it", "{0}: quién lo hace", "{0}: quem faz");
     public static readonly Text OpenDue = new("{0}: by when", "{0}: para cuándo", "{0}: até quando");
     public static readonly Text OpenSwitch = new("{0} is left {1}: reason", "{0} queda {1}: motivo", "{0} fica {1}: motivo");
