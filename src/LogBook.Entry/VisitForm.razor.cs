@@ -231,7 +231,7 @@ public sealed partial class VisitForm : IAsyncDisposable
         if (isNew && AtResult && ResultWait.First(Draft) is { } result)
         {
             (_state.SystemIndex, _state.Step) = FieldPlaces.Of(_state, result);
-            _state.Warn(SiteCautions.At(_state, _state.Step));
+            _state.WarnOfStep();
             _state.Wanted = result;
             _focus = DraftKey.ElementId(result);
         }
@@ -297,7 +297,7 @@ public sealed partial class VisitForm : IAsyncDisposable
         }
 
         // Another system may have other dangers at the same step.
-        State.Warn(SiteCautions.At(State, State.Step));
+        State.WarnOfStep();
         EnterStep(null);
     }
 
@@ -315,7 +315,7 @@ public sealed partial class VisitForm : IAsyncDisposable
         _showsSheet = false;
         State.Step = step;
         State.LeaveCautions();
-        State.Warn(SiteCautions.At(State, step));
+        State.WarnOfStep();
 
         EnterStep(Heading);
     }
@@ -339,7 +339,7 @@ public sealed partial class VisitForm : IAsyncDisposable
 
         State.SystemIndex = system;
         State.Step = step;
-        State.Warn(SiteCautions.At(State, step));
+        State.WarnOfStep();
         State.Wanted = key;
         EnterStep(DraftKey.ElementId(key));
     }

@@ -1,5 +1,6 @@
 using LogBook.Domain.Sites;
 using LogBook.Domain.Visits;
+using LogBook.Entry.Drafts;
 using LogBook.Entry.Plans;
 
 namespace LogBook.Entry.Cautions;
@@ -7,6 +8,15 @@ namespace LogBook.Entry.Cautions;
 /// <summary>Cautions that belong to an act the person notes, shown when it is chosen.</summary>
 public static class ActCautions
 {
+    /// <summary>The act to which a field belongs: a set-point and a switch are two, two set-points of a system are one.</summary>
+    /// <param name="key">Key of a field, row or list.</param>
+    /// <returns>The part of the key that names the system and what is done there.</returns>
+    public static string ActOf(string key)
+    {
+        var parts = DraftKey.Parts(key);
+        return DraftKey.Of([.. parts.Take(parts[0] == DraftKey.Systems ? 3 : 2)]);
+    }
+
     /// <summary>Cautions of an event.</summary>
     /// <param name="type">The event.</param>
     /// <param name="plan">The system.</param>

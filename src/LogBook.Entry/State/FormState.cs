@@ -5,7 +5,6 @@ using LogBook.Domain.Quantities;
 using LogBook.Domain.Sites;
 using LogBook.Domain.Summaries;
 using LogBook.Domain.Visits;
-using LogBook.Entry.Cautions;
 using LogBook.Entry.Drafts;
 using LogBook.Entry.Looks;
 using LogBook.Domain.Numbers;
@@ -21,7 +20,6 @@ public sealed partial class FormState
 {
     private readonly Action _edited;
     private readonly Action _shown;
-    private readonly List<Caution> _cautions = [];
     private VisitContext? _context;
 
     /// <summary>Starts with a draft.</summary>
@@ -165,9 +163,6 @@ public sealed partial class FormState
 
     /// <summary>Key of the system in hand.</summary>
     public string SystemKey => DraftKey.Of(DraftKey.Systems, Plan?.System.Code ?? string.Empty);
-
-    /// <summary>Cautions to show now.</summary>
-    public IReadOnlyList<Caution> Cautions => Noted(FormReads.Cautions, _cautions);
 
     /// <summary>Whether work stopped at the door.</summary>
     public bool IsStopped => Draft.Text(DraftKey.Of(DraftKey.Visit, "kind")) == nameof(VisitKind.Stopped);
@@ -325,47 +320,6 @@ public sealed partial class FormState
     /// <param name="key">Key of the field.</param>
     /// <returns>The problem, or null.</returns>
     public FieldProblem? ReadAgainAt(string key) => Draft.Field(key)?.Confirmed == true ? null : ProblemsAt(key).FirstOrDefault(p => !p.Blocks);
-
-    /// <summary>Shows a caution, once per act and visit.</summary>
-    /// <param name="caution">The caution.</param>
-    public void Warn(Caution caution)
-    {
-        if (!Draft.CautionsSeen.Contains(caution.ToString()) && !_cautions.Contains(caution))
-        {
-            _cautions.Add(caution);
-            Tell(FormReads.Cautions);
-        }
-    }
-
-    /// <summary>Shows cautions, each once per act and visit.</summary>
-    /// <param name="cautions">The cautions.</param>
-    public void Warn(IEnumerable<Caution> cautions)
-    {
-        foreach (var caution in cautions)
-        {
-            Warn(caution);
-        }
-    }
-
-    /// <summary>Another step is entered: a caution that nobody acknowledged comes back with its act.</summary>
-    public void LeaveCautions()
-    {
-        if (_cautions.Count > 0)
-        {
-            _cautions.Clear();
-            Tell(FormReads.Cautions);
-        }
-    }
-
-    /// <summary>The person read a caution.</summary>
-    /// <param name="caution">The caution.</param>
-    public void SeeCaution(Caution caution)
-    {
-        _cautions.Remove(caution);
-        Tell(FormReads.Cautions);
-        Draft.SeeCaution(caution.ToString());
-        Edited();
-    }
 
     /// <summary>A value with its unit, as entered.</summary>
     /// <param name="value">The value.</param>

@@ -1,6 +1,7 @@
 using Bunit;
 using LogBook.Domain.Languages;
 using LogBook.Domain.Programmes;
+using LogBook.Domain.Sites;
 using LogBook.Domain.Visits;
 using LogBook.Entry.Cautions;
 
@@ -141,10 +142,53 @@ public sealed class CautionTests
         page.Go("Adjust");
         Assert.DoesNotContain(Words(Caution.HigherCycles), Shown(page));
 
-        await page.Form.Find("[data-key='systems/CT-1/settings/setPointUsPerCm/left']").TriggerEventAsync("onfocus", new Microsoft.AspNetCore.Components.Web.FocusEventArgs());
+        await SetPointAsync(page);
 
         Assert.Contains(Words(Caution.HigherCycles), Shown(page));
     }
+
+    [Fact]
+    public async Task Switches_ReadAtASetting_ComeBackAtTheOutputTestAndAtTheOtherTower()
+    {
+        await using var page = new EntryPage(EntryFirm.With(EntryFirm.Tower, OtherTower));
+        page.Go("Adjust");
+        page.Read(Caution.Switches);
+        await SetPointAsync(page);
+        Assert.Contains(Words(Caution.Switches), Shown(page));
+        page.Read(Caution.Switches);
+        await SetPointAsync(page);
+        Assert.DoesNotContain(Words(Caution.Switches), Shown(page));
+
+        page.Press("Outputs tested one by one");
+
+        Assert.Contains(Words(Caution.Switches), Shown(page));
+        page.Read(Caution.Switches);
+        page.Press("Cooling tower 2");
+        Assert.Contains(Words(Caution.Switches), Shown(page));
+    }
+
+    [Fact]
+    public async Task SameWords_OfTwoActs_StandOnceAndAreReadOnce()
+    {
+        await using var page = new EntryPage();
+        page.Go("Adjust");
+        await SetPointAsync(page);
+        page.Press("Outputs tested one by one");
+        Assert.Single(Shown(page), Words(Caution.Switches));
+
+        page.Read(Caution.Switches);
+
+        await SetPointAsync(page);
+        page.Go("Water");
+        page.Go("Adjust");
+        Assert.DoesNotContain(Words(Caution.Switches), Shown(page));
+    }
+
+    private static WaterSystem OtherTower => EntryFirm.Tower with { Code = "CT-2", Name = "Cooling tower 2" };
+
+    private static Task SetPointAsync(EntryPage page) => FocusAsync(page, "systems/CT-1/settings/setPointUsPerCm/left");
+
+    private static Task FocusAsync(EntryPage page, string key) => page.Form.Find($"[data-key='{key}']").TriggerEventAsync("onfocus", new Microsoft.AspNetCore.Components.Web.FocusEventArgs());
 
     private static string Words(Caution caution) => CautionTexts.Of(caution).In(Language.English);
 

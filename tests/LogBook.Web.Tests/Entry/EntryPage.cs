@@ -6,6 +6,7 @@ using LogBook.Domain.Outcomes;
 using LogBook.Domain.Sites;
 using LogBook.Domain.Visits;
 using LogBook.Entry;
+using LogBook.Entry.Cautions;
 using LogBook.Entry.Drafts;
 using LogBook.Entry.Photos;
 using Microsoft.Extensions.Time.Testing;
@@ -100,6 +101,9 @@ internal sealed class EntryPage : IAsyncDisposable
 
         throw new InvalidOperationException("The field stands in no group.");
     }
+
+    /// <summary>Presses "Read" beside a caution.</summary>
+    public void Read(Caution caution) => Done(() => Form.FindAll(".lb-caution").Single(c => c.TextContent.Contains(CautionTexts.Of(caution).In(Language.English), StringComparison.Ordinal)).QuerySelector("button")!.Click());
 
     public void Type(string label, string text, int which = 0) => Done(() => Field(label, which).Change(text));
 

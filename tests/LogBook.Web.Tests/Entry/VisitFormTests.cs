@@ -490,7 +490,7 @@ public sealed class VisitFormTests
     }
 
     [Fact]
-    public async Task Caution_AtTheAct_OncePerVisit()
+    public async Task Caution_AtTheAct_OncePerActAndVisit()
     {
         await using var page = new EntryPage();
         page.Go("Adjust");
@@ -501,7 +501,7 @@ public sealed class VisitFormTests
         page.Go("Adjust");
 
         Assert.DoesNotContain("This may start a pump", page.Words, StringComparison.Ordinal);
-        Assert.Contains("Switches", VisitDraft.FromJson(page.Draft.ToJson()).CautionsSeen);
+        Assert.Contains("systems/CT-1/Adjust:Switches", VisitDraft.FromJson(page.Draft.ToJson()).CautionsSeen);
     }
 
     [Fact]
