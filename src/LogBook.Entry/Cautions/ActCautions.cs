@@ -26,7 +26,7 @@ public static class ActCautions
         EventType.Drained or EventType.Refilled or EventType.Cleaned => [Caution.Basin, Caution.WaterOut],
         EventType.Disinfected => [Caution.Basin, Caution.Biocide],
         EventType.StrainerCleaned => [Caution.OpenedLine, Caution.Basin],
-        EventType.PumpRenewed or EventType.ValveRenewed => [Caution.OpenedLine],
+        EventType.PumpRenewed or EventType.ValveRenewed or EventType.ProbeCleaned => [Caution.OpenedLine],
         EventType.Started or EventType.Stopped => NoFlow(plan),
         _ => [],
     };

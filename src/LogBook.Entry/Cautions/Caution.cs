@@ -9,7 +9,7 @@ public enum Caution
     /// <summary>A drum that may have a level switch is refilled.</summary>
     LevelSwitch,
 
-    /// <summary>A pump, valve or injection point is opened.</summary>
+    /// <summary>A pump, valve or injection point is opened, or a probe taken out.</summary>
     OpenedLine,
 
     /// <summary>Acid and an oxidising product are both on the site.</summary>

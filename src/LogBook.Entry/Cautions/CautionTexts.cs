@@ -22,9 +22,9 @@ public static class CautionTexts
             "Al rellenar un bidón con interruptor de nivel, la bomba puede arrancar sola cuando el interruptor conecte.",
             "Ao reabastecer uma bombona com chave de nível, a bomba pode ligar sozinha quando a chave fechar."),
         Caution.OpenedLine => new(
-            "Before opening a pump, valve or injection point: isolate and lock out as the site requires, and release the pressure.",
-            "Antes de abrir una bomba, una válvula o un punto de inyección: aísle y bloquee como exige el sitio y libere la presión.",
-            "Antes de abrir uma bomba, válvula ou ponto de injeção: isole e bloqueie como o local exige e alivie a pressão."),
+            "Before opening a pump, valve or injection point, or taking out a probe: isolate and lock out as the site requires, and release the pressure.",
+            "Antes de abrir una bomba, una válvula o un punto de inyección, o de sacar una sonda: aísle y bloquee como exige el sitio y libere la presión.",
+            "Antes de abrir uma bomba, válvula ou ponto de injeção, ou de retirar uma sonda: isole e bloqueie como o local exige e alivie a pressão."),
         Caution.AcidAndHypochlorite => new(
             "Acid and hypochlorite or another oxidant are on this site. Never together: separate tanks, hoses and fill points. Feeds must stop when flow stops.",
             "En este sitio hay ácido e hipoclorito u otro oxidante. Nunca juntos: depósitos, mangueras y bocas de llenado separados. La dosificación debe parar cuando para el caudal.",

@@ -35,14 +35,33 @@ public static class SiteCautions
                 }
 
                 break;
-            case EntryStep.Tower:
-                if (state.Draft.Text(state.Key("running")) != "no")
+            case EntryStep.Reference:
+                // The probe is taken out between the fields of this step: after them it is too late.
+                if (state.Plan?.System.Probes.Count > 0)
                 {
-                    yield return Caution.RunningTower;
+                    yield return Caution.OpenedLine;
                 }
 
-                // A tower that stands is climbed all the more.
-                yield return Caution.Heights;
+                break;
+            case EntryStep.Samples:
+                // A result that comes later is read at a desk.
+                if (state.Draft.Text(DraftKey.Of(DraftKey.Visit, "kind")) != nameof(VisitKind.Result))
+                {
+                    foreach (var caution in AtTheTower(state))
+                    {
+                        yield return caution;
+                    }
+
+                    yield return Caution.Basin;
+                }
+
+                break;
+            case EntryStep.Tower:
+                foreach (var caution in AtTheTower(state))
+                {
+                    yield return caution;
+                }
+
                 break;
             case EntryStep.Adjust:
                 yield return Caution.Switches;
@@ -60,5 +79,16 @@ public static class SiteCautions
             default:
                 break;
         }
+    }
+
+    private static IEnumerable<Caution> AtTheTower(FormState state)
+    {
+        if (state.Draft.Text(state.Key("running")) != "no")
+        {
+            yield return Caution.RunningTower;
+        }
+
+        // A tower that stands is climbed all the more.
+        yield return Caution.Heights;
     }
 }

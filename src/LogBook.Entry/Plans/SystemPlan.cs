@@ -202,7 +202,7 @@ public sealed class SystemPlan
         ];
     }
 
-    private static bool IsSample(PlannedTest test) => Biology.Contains(test.Key.Test);
+    internal static bool IsSample(PlannedTest test) => Biology.Contains(test.Key.Test);
 
     private static List<PlannedTest> TestsOf(
         WaterSystem system, Programme? programme, FirmSetUp firm, List<(DateTime Utc, VisitedSystem System)> visits, VisitDraft draft)

@@ -30,6 +30,7 @@ public sealed class CautionTests
     [Theory]
     [InlineData(nameof(EventType.PumpRenewed), Caution.OpenedLine)]
     [InlineData(nameof(EventType.ValveRenewed), Caution.OpenedLine)]
+    [InlineData(nameof(EventType.ProbeCleaned), Caution.OpenedLine)]
     [InlineData(nameof(EventType.Started), Caution.NoFlow)]
     public async Task EventChosenFromTheList_WarnsLikeATap(string type, Caution expected)
     {
@@ -145,6 +146,51 @@ public sealed class CautionTests
         await SetPointAsync(page);
 
         Assert.Contains(Words(Caution.HigherCycles), Shown(page));
+    }
+
+    [Fact]
+    public async Task Swap_WarnsOfTheLevelSwitchAndTheLabel()
+    {
+        await using var page = new EntryPage();
+        page.Go("Stock");
+
+        page.Field("D-INH, Container exchanged").Change(true);
+
+        Assert.Equal([Words(Caution.LevelSwitch), Words(Caution.Delivery)], Shown(page));
+    }
+
+    [Fact]
+    public async Task SparesDelivered_WarnOfTheLabel()
+    {
+        await using var page = new EntryPage();
+        page.Go("Stock");
+
+        await FocusAsync(page, "systems/CT-1/drums/D-INH/spareL");
+
+        Assert.Equal([Words(Caution.Delivery)], Shown(page));
+    }
+
+    [Fact]
+    public async Task Reference_WarnsBeforeAProbeIsTakenOut()
+    {
+        await using var page = new EntryPage();
+
+        page.Go("Reference");
+
+        Assert.Equal([Words(Caution.OpenedLine)], Shown(page));
+    }
+
+    [Theory]
+    [InlineData(VisitKind.Routine, true)]
+    [InlineData(VisitKind.Result, false)]
+    public async Task Samples_WarnOfTheTowerWhereTheyAreTaken(VisitKind kind, bool isThere)
+    {
+        await using var page = new EntryPage();
+        page.Type("Kind of visit", kind.ToString());
+
+        page.Go("Samples");
+
+        Assert.Equal(isThere ? [Words(Caution.RunningTower), Words(Caution.Heights), Words(Caution.Basin)] : [], Shown(page));
     }
 
     [Fact]
