@@ -10,6 +10,13 @@ namespace LogBook.Entry.Closing;
 /// <summary>Whether the outputs were tested, and how the switches are left. One that was found forced is asked about whatever the visit was for, also when work stopped.</summary>
 internal static class SwitchPoints
 {
+    /// <summary>Whether a switch stands forced as far as the visit says: left so, or found so and nothing said of its end.</summary>
+    public static bool IsAnyForced(FormState state) => state.Plans.Any(plan => plan.System.Outputs.Any(output =>
+    {
+        string At(string field) => state.Draft.Text(DraftKey.Of(DraftKey.Systems, plan.System.Code, "switches", output.Code, field));
+        return (At("left") is { Length: > 0 } left ? left : At("found")) is nameof(SwitchPosition.ForcedOn) or nameof(SwitchPosition.ForcedOff);
+    }));
+
     public static IEnumerable<OpenPoint> Of(FormState state, SystemPlan plan, int index, VisitKind kind)
     {
         string Key(string output, string field) => DraftKey.Of(DraftKey.Systems, plan.System.Code, "switches", output, field);

@@ -18,6 +18,12 @@ public static class StepTexts
     public static readonly Text SwitchesLeft = new("Switches as left", "Interruptores como se dejaron", "Chaves como deixadas");
     public static readonly Text AllAutomaticFound = new("All found automatic", "Todos encontrados en automático", "Todas encontradas em automático");
     public static readonly Text AllAutomaticLeft = new("All left automatic", "Todos dejados en automático", "Todas deixadas em automático");
+    public static readonly Text RestAutomaticLeft = new(
+        "All left automatic but those found or left forced", "Todos dejados en automático menos los encontrados o dejados forzados", "Todas deixadas em automático menos as encontradas ou deixadas forçadas");
+    public static readonly Text TestedRestAutomatic = new(
+        "Outputs tested one by one, all left automatic but those found or left forced",
+        "Salidas probadas una a una, todas dejadas en automático menos las encontradas o dejadas forzadas",
+        "Saídas testadas uma a uma, todas deixadas em automático menos as encontradas ou deixadas forçadas");
     public static readonly Text TestedAllAutomatic = new(
         "Outputs tested one by one, all left automatic", "Salidas probadas una a una, todas dejadas en automático", "Saídas testadas uma a uma, todas deixadas em automático");
     public static readonly Text WhyNotAutomatic = new("Why {0} is left {1}", "Por qué {0} queda {1}", "Por que {0} fica {1}");

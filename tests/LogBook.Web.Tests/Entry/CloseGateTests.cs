@@ -252,13 +252,30 @@ public sealed class CloseGateTests
     {
         await using var page = new EntryPage();
         page.Go("Close");
+        Assert.Contains("This may start a pump or open a valve at once.", page.Words, StringComparison.Ordinal);
 
         page.Press("Outputs tested one by one, all left automatic");
 
         Assert.Single(page.Tower.Events);
         Assert.All(page.Tower.Switches, s => Assert.Equal(SwitchPosition.Automatic, s.Left));
         Assert.DoesNotContain(Open(page), line => line.Contains("switch as left", StringComparison.Ordinal) || line.StartsWith("Outputs tested", StringComparison.Ordinal));
-        Assert.Contains("This may start a pump or open a valve at once.", page.Words, StringComparison.Ordinal);
+        Assert.DoesNotContain("This may start a pump or open a valve at once.", page.Words, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(nameof(SwitchPosition.ForcedOn))]
+    [InlineData(nameof(SwitchPosition.ForcedOff))]
+    public async Task OutputsTested_AtTheClose_SaysNothingOfASwitchThatWasFoundForced(string found)
+    {
+        await using var page = new EntryPage();
+        page.Draft.SetText("systems/CT-1/switches/bleed/found", found);
+        page.Go("Close");
+
+        page.Press("Outputs tested one by one, all left automatic but those found or left forced");
+
+        Assert.Equal([null, SwitchPosition.Automatic], page.Tower.Switches.OrderBy(s => s.Output, StringComparer.Ordinal).Select(s => s.Left));
+        Assert.Single(Open(page), line => line.Contains("switch as left", StringComparison.Ordinal));
+        Assert.False(page.HasButton("All left automatic"));
     }
 
     [Theory]
