@@ -15,6 +15,12 @@ public enum Caution
     /// <summary>Acid and an oxidising product are both on the site.</summary>
     AcidAndHypochlorite,
 
+    /// <summary>A non-oxidising biocide and an oxidising product are both on the site.</summary>
+    UnlikeProducts,
+
+    /// <summary>A label is not of the product that the drum is for.</summary>
+    OtherProduct,
+
     /// <summary>A solid oxidiser in a feeder.</summary>
     SolidOxidiser,
 

@@ -29,6 +29,14 @@ public static class CautionTexts
             "Acid and hypochlorite or another oxidant are on this site. Never together: separate tanks, hoses and fill points. Feeds must stop when flow stops.",
             "En este sitio hay ácido e hipoclorito u otro oxidante. Nunca juntos: depósitos, mangueras y bocas de llenado separados. La dosificación debe parar cuando para el caudal.",
             "Neste local há ácido e hipoclorito ou outro oxidante. Nunca juntos: tanques, mangueiras e bocais separados. A dosagem deve parar quando o fluxo para."),
+        Caution.UnlikeProducts => new(
+            "Non-oxidising product and oxidant are on this site. Keep a non-oxidising, quaternary or ammonia product apart from hypochlorite or bromine in time and place, as the labels say.",
+            "En este sitio hay producto no oxidante y oxidante. Mantenga un producto no oxidante, cuaternario o de amonio separado del hipoclorito o del bromo en tiempo y lugar, como dicen las etiquetas.",
+            "Neste local há produto não oxidante e oxidante. Mantenha um produto não oxidante, quaternário ou de amônia separado do hipoclorito ou do bromo no tempo e no lugar, como dizem os rótulos."),
+        Caution.OtherProduct => new(
+            "Not the product this drum is for. Stop: nothing is filled, connected or dosed until label and tank match, or the person responsible has decided.",
+            "No es el producto de este bidón. Deténgase: no se rellena, conecta ni dosifica nada hasta que etiqueta y depósito coincidan o decida la persona responsable.",
+            "Não é o produto desta bombona. Pare: nada se enche, conecta nem dosa até que rótulo e tanque coincidam ou a pessoa responsável decida."),
         Caution.SolidOxidiser => new(
             "Only the product named on this feeder. Different solid oxidisers can burn or explode when mixed; opening a feeder can release gas.",
             "Solo el producto indicado en este dosificador. Oxidantes sólidos distintos pueden arder o explotar si se mezclan; abrir el dosificador puede liberar gas.",

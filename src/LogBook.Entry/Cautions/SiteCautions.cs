@@ -15,13 +15,17 @@ public static class SiteCautions
     /// <returns>Cautions, the graver first.</returns>
     public static IEnumerable<Caution> At(FormState state, EntryStep step)
     {
-        var products = state.Plans.SelectMany(p => p.System.Drums).Select(d => state.Firm.Products.GetValueOrDefault(d.Product)).OfType<Product>().ToList();
         switch (step)
         {
             case EntryStep.Stock:
-                if (products.Exists(p => p.Kind == ProductKind.Acid) && products.Exists(p => p.Oxidising == true))
+                if (ProductCautions.IsAnyOther(state))
                 {
-                    yield return Caution.AcidAndHypochlorite;
+                    yield return Caution.OtherProduct;
+                }
+
+                foreach (var caution in ProductCautions.Pairs(state))
+                {
+                    yield return caution;
                 }
 
                 if (state.Plan?.Programme?.Feeds.Any(f => f.Mode == FeedMode.Feeder) == true)

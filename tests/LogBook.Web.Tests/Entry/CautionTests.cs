@@ -1,4 +1,5 @@
 using Bunit;
+using LogBook.Domain.History;
 using LogBook.Domain.Languages;
 using LogBook.Domain.Programmes;
 using LogBook.Domain.Sites;
@@ -193,6 +194,74 @@ public sealed class CautionTests
         Assert.Equal(isThere ? [Words(Caution.RunningTower), Words(Caution.Heights), Words(Caution.Basin)] : [], Shown(page));
     }
 
+    [Theory]
+    [InlineData("P-40", false)]
+    [InlineData("HYPO", true)]
+    public async Task ProductFound_ThatIsNotTheDrums_WarnsAtOnceAndAgainAtTheStep(string found, bool warns)
+    {
+        await using var page = new EntryPage(Stocked("P-40"));
+        page.Go("Stock");
+        Assert.DoesNotContain(Words(Caution.OtherProduct), Shown(page));
+
+        page.Type("D-1, Product found on it", found);
+        Assert.Equal(warns, Shown(page).Contains(Words(Caution.OtherProduct)));
+        page.Go("Water");
+        page.Go("Stock");
+
+        Assert.Equal(warns, Shown(page).Contains(Words(Caution.OtherProduct)));
+    }
+
+    [Theory]
+    [InlineData("ACID", "HYPO", Caution.AcidAndHypochlorite)]
+    [InlineData("QUAT", "HYPO", Caution.UnlikeProducts)]
+    [InlineData("ACID", "QUAT", null)]
+    [InlineData("P-40", "HYPO", null)]
+    public async Task UnlikeProducts_WarnAtTheStockAndAtADelivery(string one, string other, Caution? expected)
+    {
+        await using var page = new EntryPage(Stocked(one, other));
+        Caution[] pairs = [Caution.AcidAndHypochlorite, Caution.UnlikeProducts];
+        IEnumerable<string> expectedWords = expected is { } caution ? [Words(caution)] : [];
+
+        page.Go("Stock");
+        Assert.Equal(expectedWords, Shown(page).Intersect(pairs.Select(Words)));
+        if (expected is { } read)
+        {
+            page.Read(read);
+        }
+
+        await FocusAsync(page, "systems/CT-1/drums/D-1/addedL");
+        Assert.Equal(expectedWords, Shown(page).Intersect(pairs.Select(Words)));
+    }
+
+    [Fact]
+    public async Task AcidFoundInADrum_WarnsBesideThePlannedHypochlorite()
+    {
+        await using var page = new EntryPage(Stocked("P-40", "HYPO"));
+        page.Go("Stock");
+        Assert.DoesNotContain(Words(Caution.AcidAndHypochlorite), Shown(page));
+
+        page.Type("D-1, Product found on it", "ACID");
+
+        Assert.Contains(Words(Caution.AcidAndHypochlorite), Shown(page));
+    }
+
+    [Theory]
+    [InlineData("ACID", Caution.AcidAndHypochlorite)]
+    [InlineData("QUAT", Caution.UnlikeProducts)]
+    public async Task DosedByHand_WarnsBesideThePlannedHypochlorite(string product, Caution expected)
+    {
+        await using var page = new EntryPage(Stocked("HYPO"));
+        page.Go("Adjust");
+        page.Form.FindAll("button").First(b => b.TextContent.Trim().StartsWith("Add: ", StringComparison.Ordinal)).Click();
+        Assert.DoesNotContain(Words(expected), Shown(page));
+
+        page.Type("Product", product);
+        Assert.Contains(Words(expected), Shown(page));
+        page.Go("Stock");
+
+        Assert.Contains(Words(expected), Shown(page));
+    }
+
     [Fact]
     public async Task Switches_ReadAtASetting_ComeBackAtTheOutputTestAndAtTheOtherTower()
     {
@@ -229,6 +298,16 @@ public sealed class CautionTests
         page.Go("Adjust");
         Assert.DoesNotContain(Words(Caution.Switches), Shown(page));
     }
+
+    // Drums D-1, D-2… with these products.
+    private static FirmSetUp Stocked(params string[] products) => EntryFirm.Selling(
+        [
+            new Product { Code = "P-40", Name = "Inhibitor P-40", Kind = ProductKind.Inhibitor },
+            new Product { Code = "ACID", Name = "Acid", Kind = ProductKind.Acid },
+            new Product { Code = "HYPO", Name = "Hypochlorite", Kind = ProductKind.Biocide, Oxidising = true },
+            new Product { Code = "QUAT", Name = "Quaternary", Kind = ProductKind.Biocide, Oxidising = false },
+        ],
+        EntryFirm.Tower with { Drums = [.. products.Select((product, at) => new Drum { Code = $"D-{at + 1}", Product = product, Shape = DrumShape.VerticalCylinder, CapacityL = 60, HeightCm = 62 })] });
 
     private static WaterSystem OtherTower => EntryFirm.Tower with { Code = "CT-2", Name = "Cooling tower 2" };
 

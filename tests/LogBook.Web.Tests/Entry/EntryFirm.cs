@@ -146,7 +146,11 @@ internal static class EntryFirm
 
     public static FirmSetUp With(params WaterSystem[] systems) => Of(systems);
 
-    private static FirmSetUp Of(params WaterSystem[] systems) => new(new ExchangeDocument
+    public static FirmSetUp Selling(IReadOnlyList<Product> products, params WaterSystem[] systems) => new(Document(systems) with { Products = products });
+
+    private static FirmSetUp Of(params WaterSystem[] systems) => new(Document(systems));
+
+    private static ExchangeDocument Document(params WaterSystem[] systems) => new()
     {
         Format = "logbook-exchange",
         Version = 1,
@@ -157,5 +161,5 @@ internal static class EntryFirm
         Lots = [new ReagentLot { Code = "IN-0412", Test = "inhibitor", Step = 5 }],
         Sites = [Site],
         Systems = systems,
-    });
+    };
 }

@@ -1,4 +1,5 @@
 using Bunit;
+using LogBook.Entry.Cautions;
 using LogBook.Entry.Drafts;
 using LogBook.Entry.Fields;
 using LogBook.Entry.State;
@@ -24,6 +25,20 @@ public sealed class ScanButtonTests
         await button.Find("button").ClickAsync(new Microsoft.AspNetCore.Components.Web.MouseEventArgs());
 
         Assert.Equal(lot, draft.Text(DraftKey.Under(drum, "lot")));
+        Assert.DoesNotContain(Caution.OtherProduct, state.Cautions);
         Assert.Equal(told, button.Markup.Contains("The lot that stands here was kept", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task ScannedLabel_OfAnotherProduct_IsACautionAndNoQuietNote()
+    {
+        await using var context = new BunitContext();
+        var draft = VisitDraft.Start(EntryFirm.Site, "RYA", TimeProvider.System);
+        var state = new FormState(draft, EntryFirm.Firm, EntryFirm.Site, TimeProvider.System, () => { }, () => { }) { Scan = () => Task.FromResult<string?>("P-40 LOT: B-1") };
+        var button = context.Render<ScanButton>(scan => scan.AddCascadingValue(state).Add(s => s.Drum, "systems/CT-1/drums/D-BIO").Add(s => s.Product, "P-77"));
+
+        await button.Find("button").ClickAsync(new Microsoft.AspNetCore.Components.Web.MouseEventArgs());
+
+        Assert.Equal([Caution.Delivery, Caution.OtherProduct], state.Cautions);
     }
 }
