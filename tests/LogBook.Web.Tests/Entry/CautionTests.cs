@@ -263,6 +263,30 @@ public sealed class CautionTests
     }
 
     [Fact]
+    public async Task Count_OfASample_WarnsThatItIsNoDiagnosis()
+    {
+        await using var page = new EntryPage();
+        page.Go("Samples");
+        Assert.DoesNotContain(Words(Caution.LaboratoryResult), Shown(page));
+
+        await FocusAsync(page, "systems/CT-1/readings/tower|dip-slide||1/value");
+
+        Assert.Contains(Words(Caution.LaboratoryResult), Shown(page));
+    }
+
+    [Fact]
+    public async Task BleedTest_WarnsWhereTheWaterGoes()
+    {
+        await using var page = new EntryPage();
+        page.Go("Stock");
+        Assert.DoesNotContain(Words(Caution.WaterOut), Shown(page));
+
+        await FocusAsync(page, "systems/CT-1/bleedTest/litres");
+
+        Assert.Contains(Words(Caution.WaterOut), Shown(page));
+    }
+
+    [Fact]
     public async Task Switches_ReadAtASetting_ComeBackAtTheOutputTestAndAtTheOtherTower()
     {
         await using var page = new EntryPage(EntryFirm.With(EntryFirm.Tower, OtherTower));
