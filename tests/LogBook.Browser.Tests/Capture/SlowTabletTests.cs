@@ -16,7 +16,7 @@ namespace LogBook.Browser.Tests.Capture;
 public sealed class SlowTabletTests(ITestOutputHelper output)
 {
     private const double Times = 4;
-    private const int LeastInteractions = 400;
+    private const int LeastInteractions = 200;
 
     // The browser gives one number to all events of one tap or key; the longest of them is what the person waited. What was touched is
     // noted when it is: by the time the wait is told, it may be gone.
